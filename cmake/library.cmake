@@ -1,0 +1,59 @@
+# The catalogue, the generator that links it, and the library that the generator's products complete.
+file(GLOB family_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/formulas/*/*.cpp)
+file(GLOB family_folders CONFIGURE_DEPENDS LIST_DIRECTORIES true ${PROJECT_SOURCE_DIR}/src/formulas/*)
+file(GLOB core_sources CONFIGURE_DEPENDS
+  ${PROJECT_SOURCE_DIR}/src/units/*.cpp ${PROJECT_SOURCE_DIR}/src/catalogue/*.cpp ${PROJECT_SOURCE_DIR}/src/answers/*.cpp)
+file(GLOB capi_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/*.cpp)
+file(GLOB generator_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/generate/*.cpp)
+
+add_library(cutwater_core OBJECT ${core_sources} ${family_sources})
+target_link_libraries(cutwater_core PUBLIC cutwater_flags fmt::fmt-header-only)
+target_compile_definitions(cutwater_core PUBLIC CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
+set_source_files_properties(${family_sources} PROPERTIES COMPILE_OPTIONS "${cutwater_vector_flags}")
+
+set(cutwater_body_names)
+foreach(folder ${family_folders})
+  if(IS_DIRECTORY ${folder})
+    get_filename_component(family ${folder} NAME)
+    list(APPEND cutwater_body_names capi/${family}.cpp)
+  endif()
+endforeach()
+list(APPEND cutwater_body_names capi/catalogue_json.cpp)
+
+if(CUTWATER_GENERATED)
+  set(cutwater_products ${CUTWATER_GENERATED})
+  add_custom_target(cutwater_generated)
+else()
+  set(cutwater_products ${PROJECT_BINARY_DIR}/generated)
+  add_executable(cutwater-generate ${generator_sources} $<TARGET_OBJECTS:cutwater_core>)
+  target_link_libraries(cutwater-generate PRIVATE cutwater_flags fmt::fmt-header-only)
+  target_compile_definitions(cutwater-generate PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
+  list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/ OUTPUT_VARIABLE cutwater_body_files)
+  add_custom_command(OUTPUT ${PROJECT_BINARY_DIR}/generated.stamp
+    BYPRODUCTS ${cutwater_body_files}
+    COMMAND cutwater-generate ${cutwater_products}
+    COMMAND ${CMAKE_COMMAND} -E touch ${PROJECT_BINARY_DIR}/generated.stamp
+    DEPENDS cutwater-generate COMMENT "Generating from the catalogue")
+  add_custom_target(cutwater_generated DEPENDS ${PROJECT_BINARY_DIR}/generated.stamp)
+  # Brings the committed products up to date with the records.
+  add_custom_target(regenerate
+    COMMAND ${CMAKE_COMMAND} -DFROM=${cutwater_products} -DTO=${PROJECT_SOURCE_DIR} -P ${PROJECT_SOURCE_DIR}/cmake/copy_products.cmake
+    DEPENDS cutwater_generated)
+endif()
+list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
+
+add_library(cutwater SHARED ${capi_sources} ${cutwater_body_names} $<TARGET_OBJECTS:cutwater_core>)
+add_dependencies(cutwater cutwater_generated)
+target_link_libraries(cutwater PRIVATE cutwater_flags fmt::fmt-header-only)
+target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
+# The freshly made header before the committed one.
+target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
+target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
+  $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:include>)
+set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1)
+
+include(GNUInstallDirs)
+install(TARGETS cutwater EXPORT cutwater_targets)
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/include/cutwater DESTINATION ${CMAKE_INSTALL_INCLUDEDIR})
+install(EXPORT cutwater_targets NAMESPACE cutwater:: FILE cutwater-config.cmake
+  DESTINATION ${CMAKE_INSTALL_LIBDIR}/cmake/cutwater)

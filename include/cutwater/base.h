@@ -1,0 +1,121 @@
+/* Types that every call of the flat C API shares. Part of the interface: see "Interface version" in DEVELOPERS.md. */
+#ifndef CUTWATER_BASE_H
+#define CUTWATER_BASE_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+#if defined(_WIN32)
+#if defined(CUTWATER_BUILDING)
+#define CUTWATER_API __declspec(dllexport)
+#else
+#define CUTWATER_API __declspec(dllimport)
+#endif
+#else
+#define CUTWATER_API __attribute__((visibility("default")))
+#endif
+
+/* Raised when a change could break a caller that was compiled against an older header. */
+#define CUTWATER_INTERFACE 1
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* What a call came to. Every call returns one of these. */
+typedef enum cutwater_status
+{
+    CUTWATER_OK = 0,
+    CUTWATER_NOT_FINITE = 1,       /* an input is NaN or infinite */
+    CUTWATER_OUT_OF_INTERVAL = 2,  /* an input lies outside its permitted interval */
+    CUTWATER_CONTRADICTION = 3,    /* inputs do not go together */
+    CUTWATER_NO_ANSWER = 4,        /* the question has no answer, or it was not found */
+    CUTWATER_SEVERAL_ANSWERS = 5,  /* the question has more than one answer */
+    CUTWATER_BAD_TEXT = 6,         /* a text that is not a number with a unit */
+    CUTWATER_WRONG_QUANTITY = 7,   /* a unit of another quantity */
+    CUTWATER_UNKNOWN_UNIT = 8,     /* a unit that is in no table */
+    CUTWATER_UNKNOWN_WORD = 9,     /* a word that is not among the choices */
+    CUTWATER_MISSING = 10,         /* an input that has no default was left out, or a pointer is null */
+    CUTWATER_WRONG_KIND = 11,      /* a series for a number, a number for a series, … */
+    CUTWATER_BAD_SERIES = 12,      /* too short, not rising */
+    CUTWATER_BUFFER_TOO_SMALL = 13,/* the caller's buffer; the length needed was stored */
+    CUTWATER_OVERFLOW = 14,        /* the result is not a finite number */
+    CUTWATER_UNKNOWN_FUNCTION = 15,
+    CUTWATER_WRONG_COUNT = 16,     /* too many or too few arguments */
+    CUTWATER_OUT_OF_MEMORY = 17,
+    CUTWATER_INTERNAL = 18
+} cutwater_status;
+
+/* A refusal, complete in the call that made it. Owned by the caller; every call accepts a null pointer instead. */
+typedef struct cutwater_refusal
+{
+    int32_t status;          /* a cutwater_status */
+    int32_t argument;        /* position of the input to blame, from 0; -1 for none */
+    int64_t element;         /* position in a series, or row of an array call, from 0; -1 for none */
+    double value;            /* the value given, in the argument's unit; NaN for none */
+    double low;              /* permitted interval in the same unit; infinite where it has no end */
+    double high;
+    int32_t low_open;        /* 1: the end itself is not permitted */
+    int32_t high_open;
+    char name[48];           /* the argument's name */
+    char unit[32];           /* the unit of value, low and high */
+    char message[512];       /* a sentence to act on, UTF-8 */
+} cutwater_refusal;
+
+/* What a cutwater_value or cutwater_result holds. */
+typedef enum cutwater_kind
+{
+    CUTWATER_LEFT_OUT = 0,   /* an optional input that was not given */
+    CUTWATER_NUMBER = 1,
+    CUTWATER_TEXT = 2,       /* a quantity with its unit, or a choice's word */
+    CUTWATER_SERIES = 3
+} cutwater_kind;
+
+/* An input of a by-name call. Nothing in it is kept after the call. */
+typedef struct cutwater_value
+{
+    int32_t kind;            /* a cutwater_kind */
+    double number;
+    const char *text;        /* UTF-8, ended by 0 */
+    const double *series;
+    size_t length;
+    ptrdiff_t stride;        /* in elements; 1 for a plain array */
+} cutwater_value;
+
+/* A result of a by-name call. For a series the caller sets series and capacity; length tells how many there are. */
+typedef struct cutwater_result
+{
+    int32_t kind;            /* set by the call */
+    double number;
+    const char *text;        /* a word; lives as long as the library */
+    double *series;
+    size_t capacity;
+    size_t length;
+} cutwater_result;
+
+/* A column of an array call: stride in elements, 0 to use one number for every row. */
+typedef struct cutwater_column
+{
+    const double *data;
+    ptrdiff_t stride;
+} cutwater_column;
+
+typedef struct cutwater_result_column
+{
+    double *data;
+    ptrdiff_t stride;
+} cutwater_result_column;
+
+/* What became of the rows of an array call. bitmap may be null; else it has one bit a row, lowest first, set where refused. */
+typedef struct cutwater_rows_report
+{
+    uint8_t *bitmap;
+    size_t refused;
+    cutwater_refusal first;  /* the first refused row's refusal */
+} cutwater_rows_report;
+
+#ifdef __cplusplus
+}
+#endif
+
+#endif

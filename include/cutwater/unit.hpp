@@ -1,0 +1,64 @@
+// What a unit is, and a unit bound to its quantity's type.
+#pragma once
+
+#include <cutwater/units.hpp>
+
+#include <cstddef>
+#include <string_view>
+
+namespace cutwater {
+
+/// SI value = (x + offset) * numerator / denominator. Two exact integers keep factors exact to their definition's last bit.
+struct UnitInfo {
+    const char* symbol;   // as printed, UTF-8
+    const char* suffix;   // as the end of a parameter's name; "" for a number without unit
+    const char* ucum;     // Unified Code for Units of Measure; "" where it has none
+    const char* aliases;  // the trade's other spellings, parted by '|'
+    double numerator = 1;
+    double denominator = 1;
+    double offset = 0;
+
+    constexpr double to_si(double x) const { return (x + offset) * numerator / denominator; }
+    constexpr double from_si(double v) const { return v * denominator / numerator - offset; }
+};
+
+/// A quantity's name and its closed list of units; the first unit is the one to suggest.
+struct QuantityInfo {
+    const char* name;
+    const UnitInfo* units;
+    std::size_t count;
+    const char* hint;  // what to say when its unit was not understood; "" for nothing
+
+    constexpr const UnitInfo* begin() const { return units; }
+    constexpr const UnitInfo* end() const { return units + count; }
+};
+
+/// Specialised for every quantity's type: `static constexpr UnitInfo units[]`, `name`, `hint`.
+template <class Q>
+struct UnitTable;
+
+template <class Q>
+inline constexpr QuantityInfo quantity_info{UnitTable<Q>::name, UnitTable<Q>::units,
+                                            sizeof(UnitTable<Q>::units) / sizeof(UnitInfo), UnitTable<Q>::hint};
+
+/// A unit that knows the type of what it measures, so that a wrong one does not compile.
+template <class Q>
+struct Unit {
+    using Quantity = Q;
+    const UnitInfo* info;
+
+    constexpr Q operator()(double x) const { return Si<Q>::make(info->to_si(x)); }
+    constexpr double in(Q q) const { return info->from_si(Si<Q>::value(q)); }
+    friend constexpr Q operator*(double x, Unit u) { return u(x); }
+};
+
+/// The unit with that symbol; one that is not in the table does not compile.
+template <class Q>
+consteval Unit<Q> unit(std::string_view symbol)
+{
+    for (const UnitInfo& candidate : UnitTable<Q>::units)
+        if (symbol == candidate.symbol) return {&candidate};
+    throw "no such unit in the quantity's table";
+}
+
+}  // namespace cutwater

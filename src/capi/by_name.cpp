@@ -1,0 +1,175 @@
+#include <cutwater/library.h>
+
+#include "answers/arguments.hpp"
+#include "capi/direct.hpp"
+#include "catalogue/families.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <limits>
+
+namespace cutwater::capi {
+namespace {
+
+bool known(std::int32_t function) { return function >= 0 && static_cast<std::size_t>(function) < function_count(); }
+
+void spoil_results(cutwater_result* results, std::size_t count)
+{
+    for (std::size_t i = 0; results && i < count; ++i) {
+        results[i].number = std::numeric_limits<double>::quiet_NaN();
+        results[i].text = "";
+        results[i].length = 0;
+    }
+}
+
+cutwater_status refuse_count(const FunctionInfo& f, const char* what, std::size_t wanted, std::size_t given,
+                             cutwater_refusal* refusal)
+{
+    char sentence[160];
+    *fmt::format_to_n(sentence, sizeof sentence - 1, "{} has {} {}; room was given for {}.", f.name, wanted, what, given).out = 0;
+    return refuse(CUTWATER_WRONG_COUNT, sentence, refusal);
+}
+
+cutwater_status call(const FunctionInfo& f, std::span<const cutwater_value> inputs, cutwater_result* results,
+                     std::size_t result_count, cutwater_refusal* refusal)
+{
+    if (!results || result_count < f.results.size()) return refuse_count(f, "results", f.results.size(), results ? result_count : 0, refusal);
+    GivenInputs given;
+    if (const auto status = read_arguments(f, inputs, given, refusal); status != CUTWATER_OK) return status;
+    std::array<Result, most_results> out;
+    for (std::size_t i = 0; i < f.results.size(); ++i) {
+        out[i].data = results[i].series;
+        out[i].capacity = results[i].series ? results[i].capacity : 0;
+    }
+    const cutwater_status status = f.call(given.data(), out.data(), nullptr, refusal);
+    const bool computed = status == CUTWATER_OK || status == CUTWATER_BUFFER_TOO_SMALL;
+    if (!computed) return status;
+    for (std::size_t i = 0; i < f.results.size(); ++i) {
+        results[i].kind = f.results[i].kind == Kind::quantity ? CUTWATER_NUMBER
+                          : f.results[i].kind == Kind::choice ? CUTWATER_TEXT
+                                                              : CUTWATER_SERIES;
+        results[i].number = out[i].number;
+        results[i].text = out[i].word ? out[i].word : "";
+        results[i].length = out[i].length;
+    }
+    return status;
+}
+
+cutwater_status rows_refusal(const FunctionInfo& f, std::size_t row, const Given* given, cutwater_refusal* refusal)
+{
+    std::array<Result, most_results> out;
+    const cutwater_status status = f.call(given, out.data(), nullptr, refusal);
+    if (refusal) refusal->element = static_cast<std::int64_t>(row);
+    return status;
+}
+
+}  // namespace
+
+cutwater_status direct_rows(std::size_t position, std::size_t rows, const cutwater_column* columns, const Given* shared,
+                            const char* const* words, const cutwater_result_column* results,
+                            cutwater_rows_report* report) noexcept
+{
+    cutwater_refusal* const first = report ? &report->first : nullptr;
+    return guard(first, [&]() -> cutwater_status {
+        const FunctionInfo& f = function_at(position);
+        if (report) report->refused = 0;
+        if (!f.rows) return refuse(CUTWATER_WRONG_KIND, "A function with a series among its results has no array form.", first);
+        std::array<cutwater_column, most_inputs> in{};
+        GivenInputs given{};
+        for (std::size_t i = 0; i < f.inputs.size(); ++i) {
+            const InputInfo& input = f.inputs[i];
+            if (input.kind == Kind::quantity) {
+                if (rows && !columns[i].data) return refuse_missing(f, i, first);
+                in[i] = columns[i];
+            } else if (input.kind == Kind::series) {
+                given[i] = shared[i];
+            } else if (words) {
+                given[i].word = words[i] ? find_word(input.words.data(), input.words.size(), words[i]) : -1;
+                if (given[i].word < 0) return refuse_word(f, i, words[i], first);
+            } else {
+                given[i] = shared[i];
+            }
+        }
+        std::array<cutwater_result_column, most_results> out{};
+        for (std::size_t j = 0; j < f.results.size(); ++j) {
+            if (rows && !results[j].data) return refuse(CUTWATER_MISSING, "A pointer for a result's column is null.", first);
+            out[j] = results[j];
+        }
+        GivenInputs first_given = given;
+        RowsJob job{.rows = rows, .columns = in.data(), .shared = given.data(), .results = out.data(),
+                    .bitmap = report ? report->bitmap : nullptr,
+                    .first_given = first_given.data()};
+        if (job.bitmap) std::fill_n(job.bitmap, (rows + 7) / 8, std::uint8_t{0});
+        f.rows(job);
+        if (report) report->refused = job.refused;
+        return job.refused ? rows_refusal(f, job.first_refused, first_given.data(), first) : CUTWATER_OK;
+    });
+}
+
+}  // namespace cutwater::capi
+
+using namespace cutwater;
+using namespace cutwater::capi;
+
+extern "C" {
+
+cutwater_status cutwater_call_at(int32_t function, const cutwater_value* inputs, size_t input_count, cutwater_result* results,
+                                 size_t result_count, cutwater_refusal* refusal)
+{
+    const cutwater_status status = guard(refusal, [&]() -> cutwater_status {
+        if (!known(function)) return refuse(CUTWATER_UNKNOWN_FUNCTION, "There is no function with that number.", refusal);
+        if (!inputs && input_count) return refuse(CUTWATER_MISSING, "The pointer to the inputs is null.", refusal);
+        return call(function_at(static_cast<std::size_t>(function)), {inputs, input_count}, results, result_count, refusal);
+    });
+    if (status != CUTWATER_OK && status != CUTWATER_BUFFER_TOO_SMALL) spoil_results(results, result_count);
+    return status;
+}
+
+cutwater_status cutwater_call(const char* function, const cutwater_value* inputs, size_t input_count, cutwater_result* results,
+                              size_t result_count, cutwater_refusal* refusal)
+{
+    const std::ptrdiff_t position = function ? find_function(function) : -1;
+    if (position >= 0)
+        return cutwater_call_at(static_cast<int32_t>(position), inputs, input_count, results, result_count, refusal);
+    spoil_results(results, result_count);
+    char sentence[160];
+    *fmt::format_to_n(sentence, sizeof sentence - 1, "There is no function \"{:.80}\".", function ? function : "").out = 0;
+    return refuse(CUTWATER_UNKNOWN_FUNCTION, sentence, refusal);
+}
+
+cutwater_status cutwater_rows_at(int32_t function, size_t rows, const cutwater_column* columns, const cutwater_value* shared,
+                                 const cutwater_result_column* results, cutwater_rows_report* report)
+{
+    cutwater_refusal* const first = report ? &report->first : nullptr;
+    if (!known(function)) return refuse(CUTWATER_UNKNOWN_FUNCTION, "There is no function with that number.", first);
+    const FunctionInfo& f = function_at(static_cast<std::size_t>(function));
+    if (!columns || !results) return refuse(CUTWATER_MISSING, "The pointer to the columns is null.", first);
+    GivenInputs given{};
+    for (std::size_t i = 0; i < f.inputs.size(); ++i) {
+        if (f.inputs[i].kind == Kind::quantity) continue;
+        const cutwater_value value = shared ? shared[i] : cutwater_value{};
+        if (const auto status = read_argument(f, i, value, given[i], first); status != CUTWATER_OK) return status;
+    }
+    return direct_rows(static_cast<std::size_t>(function), rows, columns, given.data(), nullptr, results, report);
+}
+
+cutwater_status cutwater_read(int32_t function, int32_t input, const char* text, double* number, cutwater_refusal* refusal)
+{
+    if (!number) return refuse(CUTWATER_MISSING, "The pointer for the number is null.", refusal);
+    *number = std::numeric_limits<double>::quiet_NaN();
+    if (!known(function)) return refuse(CUTWATER_UNKNOWN_FUNCTION, "There is no function with that number.", refusal);
+    const FunctionInfo& f = function_at(static_cast<std::size_t>(function));
+    if (input < 0 || static_cast<std::size_t>(input) >= f.inputs.size())
+        return refuse(CUTWATER_WRONG_COUNT, "The function has no input with that number.", refusal);
+    double read = 0;
+    const cutwater_status status = read_text(f, static_cast<std::size_t>(input), text, -1, read, refusal);
+    if (status == CUTWATER_OK) {
+        *number = read;
+        if (refusal) refusal->status = CUTWATER_OK;
+    }
+    return status;
+}
+
+}  // extern "C"

@@ -1,0 +1,107 @@
+// What the generated bodies of the flat functions call: checks, formula and guard compiled together for each record.
+#pragma once
+
+#include "capi/guard.hpp"
+#include "catalogue/evaluate.hpp"
+
+#include <limits>
+#include <tuple>
+
+namespace cutwater::capi {
+
+/// A choice as the caller wrote it.
+struct WordIn {
+    const char* word;
+};
+
+struct SeriesOut {
+    double* data;
+    std::size_t capacity;
+    std::size_t* length;
+};
+
+inline void spoil(double* to) { *to = std::numeric_limits<double>::quiet_NaN(); }
+inline void spoil(const char** to) { *to = ""; }
+inline void spoil(const SeriesOut& to) { *to.length = 0; }
+
+inline bool usable(const double* to) { return to; }
+inline bool usable(const char* const* to) { return to; }
+inline bool usable(const SeriesOut& to) { return to.length && (to.data || to.capacity == 0); }
+
+template <const auto& R, std::size_t I, class To>
+cutwater_status put(const binding::Values<R>& values, const To& to, cutwater_refusal* refusal)
+{
+    const auto& value = std::get<I>(values);
+    using T = std::remove_cvref_t<decltype(value)>;
+    if constexpr (std::is_enum_v<T>) {
+        *to = words_of<T>[static_cast<std::size_t>(value)];
+    } else if constexpr (binding::IsPoints<T>::value) {
+        *to.length = value.size();
+        if (value.size() > to.capacity)
+            return refuse_buffer(binding::text_of<R>, I, value.size(), to.capacity, refusal);
+        for (std::size_t k = 0; k < value.size(); ++k) to.data[k] = std::get<I>(R.results).unit.in(value[k]);
+    } else {
+        *to = binding::number(std::get<I>(R.results), value);
+    }
+    return CUTWATER_OK;
+}
+
+template <const auto& R, std::size_t I, class Raw>
+auto raw_of(const Raw& raw)
+{
+    if constexpr (std::is_same_v<Raw, WordIn>)
+        return raw.word ? find_word(binding::inputs_of<R>[I].words.data(), binding::inputs_of<R>[I].words.size(), raw.word)
+                        : -1;
+    else
+        return raw;
+}
+
+template <const auto& R, class In, class Out>
+[[gnu::cold, gnu::noinline]] cutwater_status refuse_direct(cutwater_status status, const In& in, const Out& out,
+                                                           cutwater_refusal* refusal)
+{
+    [&]<std::size_t... I>(std::index_sequence<I...>) {  // say the word that was not understood
+        const auto say = [&](std::size_t i, const auto& raw) {
+            if constexpr (std::is_same_v<std::remove_cvref_t<decltype(raw)>, WordIn>)
+                if (status == CUTWATER_UNKNOWN_WORD && refusal && refusal->argument == static_cast<std::int32_t>(i))
+                    refuse_word(binding::text_of<R>, i, raw.word, refusal);
+        };
+        (say(I, std::get<I>(in)), ...);
+    }(std::make_index_sequence<std::tuple_size_v<In>>());
+    if (status != CUTWATER_BUFFER_TOO_SMALL)
+        std::apply([](const auto&... to) { ((usable(to) ? spoil(to) : void()), ...); }, out);
+    return status;
+}
+
+template <const auto& R, class... In, class... Out>
+inline cutwater_status direct(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out) noexcept
+{
+    return guard(refusal, [&]() -> cutwater_status {
+        cutwater_status status;
+        if (std::apply([](const auto&... to) { return (usable(to) && ...); }, out)) [[likely]] {
+            const auto raws = [&]<std::size_t... I>(std::index_sequence<I...>) {
+                return binding::Raws<R>(raw_of<R, I>(std::get<I>(in))...);
+            }(std::index_sequence_for<In...>());
+            status = binding::evaluate<R>(raws, Steps{}, refusal, [&](const binding::Values<R>& values) {
+                cutwater_status worst = CUTWATER_OK;
+                [&]<std::size_t... I>(std::index_sequence<I...>) {
+                    const auto keep = [&](cutwater_status s) { if (worst == CUTWATER_OK) worst = s; };
+                    (keep(put<R, I>(values, std::get<I>(out), refusal)), ...);
+                }(std::index_sequence_for<Out...>());
+                return worst;
+            });
+            if (status == CUTWATER_OK) [[likely]]
+                return status;
+        } else {
+            status = refuse(CUTWATER_MISSING, "A pointer for a result is null.", refusal);
+        }
+        return refuse_direct<R>(status, in, out, refusal);
+    });
+}
+
+/// The array form of the function at that place in the catalogue. columns and shared have one entry an input.
+cutwater_status direct_rows(std::size_t position, std::size_t rows, const cutwater_column* columns, const Given* shared,
+                            const char* const* words, const cutwater_result_column* results,
+                            cutwater_rows_report* report) noexcept;
+
+}  // namespace cutwater::capi

@@ -1,0 +1,126 @@
+#include <cutwater/library.h>
+
+#include "capi/guard.hpp"
+#include "catalogue/families.hpp"
+#include "units/text.hpp"
+
+#include <limits>
+
+using namespace cutwater;
+
+namespace {
+
+const FunctionInfo* at(int32_t function)
+{
+    return function >= 0 && static_cast<std::size_t>(function) < function_count()
+               ? &function_at(static_cast<std::size_t>(function))
+               : nullptr;
+}
+
+template <class T>
+const T* entry_at(std::span<const T> list, int32_t position)
+{
+    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)] : nullptr;
+}
+
+const InputInfo* input_at(int32_t function, int32_t input)
+{
+    const FunctionInfo* f = at(function);
+    return f ? entry_at(f->inputs, input) : nullptr;
+}
+
+const ResultInfo* result_at(int32_t function, int32_t result)
+{
+    const FunctionInfo* f = at(function);
+    return f ? entry_at(f->results, result) : nullptr;
+}
+
+template <class Info>
+int32_t kind_of(const Info* info)
+{
+    if (!info) return -1;
+    switch (info->kind) {
+    case Kind::quantity: return CUTWATER_NUMBER;
+    case Kind::choice: return CUTWATER_TEXT;
+    case Kind::series: return CUTWATER_SERIES;
+    }
+    return -1;
+}
+
+template <class Info>
+const char* word_of(const Info* info, int32_t word)
+{
+    const char* const* found = info ? entry_at(info->words, word) : nullptr;
+    return found ? *found : "";
+}
+
+template <class Info>
+const char* unit_of(const Info* info)
+{
+    return info && info->unit && *info->unit->suffix ? info->unit->symbol : "";
+}
+
+}  // namespace
+
+extern "C" {
+
+const char* cutwater_version(void) { return CUTWATER_VERSION; }
+int32_t cutwater_interface(void) { return CUTWATER_INTERFACE; }
+
+int32_t cutwater_function_count(void) { return static_cast<int32_t>(function_count()); }
+int32_t cutwater_find(const char* function) { return function ? static_cast<int32_t>(find_function(function)) : -1; }
+
+const char* cutwater_function_name(int32_t function)
+{
+    const FunctionInfo* f = at(function);
+    return f ? f->name : "";
+}
+int32_t cutwater_input_count(int32_t function)
+{
+    const FunctionInfo* f = at(function);
+    return f ? static_cast<int32_t>(f->inputs.size()) : 0;
+}
+int32_t cutwater_result_count(int32_t function)
+{
+    const FunctionInfo* f = at(function);
+    return f ? static_cast<int32_t>(f->results.size()) : 0;
+}
+const char* cutwater_input_name(int32_t function, int32_t input)
+{
+    const InputInfo* in = input_at(function, input);
+    return in ? in->full_name : "";
+}
+const char* cutwater_result_name(int32_t function, int32_t result)
+{
+    const ResultInfo* out = result_at(function, result);
+    return out ? out->full_name : "";
+}
+int32_t cutwater_input_kind(int32_t function, int32_t input) { return kind_of(input_at(function, input)); }
+int32_t cutwater_result_kind(int32_t function, int32_t result) { return kind_of(result_at(function, result)); }
+int32_t cutwater_input_optional(int32_t function, int32_t input)
+{
+    const InputInfo* in = input_at(function, input);
+    return in && in->has_default;
+}
+const char* cutwater_input_word(int32_t function, int32_t input, int32_t word) { return word_of(input_at(function, input), word); }
+const char* cutwater_result_word(int32_t function, int32_t result, int32_t word)
+{
+    return word_of(result_at(function, result), word);
+}
+const char* cutwater_input_unit(int32_t function, int32_t input) { return unit_of(input_at(function, input)); }
+const char* cutwater_result_unit(int32_t function, int32_t result) { return unit_of(result_at(function, result)); }
+
+cutwater_status cutwater_convert(double value, const char* from, const char* to, double* result, cutwater_refusal* refusal)
+{
+    if (!result || !from || !to) {
+        if (result) *result = std::numeric_limits<double>::quiet_NaN();
+        return refuse(CUTWATER_MISSING, "convert: a pointer is null.", refusal);
+    }
+    double converted = 0;
+    const cutwater_status status = convert(value, from, to, converted, refusal);
+    *result = status == CUTWATER_OK ? converted : std::numeric_limits<double>::quiet_NaN();
+    if (refusal && status == CUTWATER_OK) refusal->status = CUTWATER_OK;
+    return status;
+}
+
+}  // extern "C"

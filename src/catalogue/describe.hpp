@@ -1,0 +1,130 @@
+// From a typed record to its untyped text, all at compile time.
+#pragma once
+
+#include "catalogue/record.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace cutwater::binding {
+
+template <const auto& R>
+using TraitsOf = typename std::remove_cvref_t<decltype(R)>::Traits;
+
+template <const auto& R>
+inline constexpr std::size_t input_count = std::tuple_size_v<typename TraitsOf<R>::Inputs>;
+template <const auto& R>
+inline constexpr std::size_t result_count = std::tuple_size_v<typename TraitsOf<R>::Outputs>;
+
+inline constexpr std::size_t longest_name = 48;  // with its 0: what cutwater_refusal.name holds
+
+/// "flow" and "m3h" make "flow_m3h"; a number without unit keeps its name.
+constexpr std::array<char, longest_name> full_name(std::string_view name, std::string_view suffix)
+{
+    if (name.size() + suffix.size() + 2 > longest_name) throw "the name of an input or result is too long";
+    std::array<char, longest_name> text{};
+    auto at = std::copy(name.begin(), name.end(), text.begin());
+    if (!suffix.empty()) {
+        *at++ = '_';
+        std::copy(suffix.begin(), suffix.end(), at);
+    }
+    return text;
+}
+
+template <class T>
+constexpr std::string_view suffix_of(const T& put)
+{
+    if constexpr (requires { put.unit; })
+        return put.unit.info->suffix;
+    else
+        return "";
+}
+
+template <const auto& R, std::size_t I>
+inline constexpr auto input_full_name = full_name(std::get<I>(R.inputs).name, suffix_of(std::get<I>(R.inputs)));
+template <const auto& R, std::size_t I>
+inline constexpr auto result_full_name = full_name(std::get<I>(R.results).name, suffix_of(std::get<I>(R.results)));
+
+template <class Q>
+constexpr InputInfo describe_input(const Input<Q>& in, const char* full)
+{
+    return {.name = in.name, .full_name = full, .symbol = in.symbol, .kind = Kind::quantity, .quantity = &quantity_info<Q>,
+            .unit = in.unit.info, .interval = in.interval, .meaning = in.meaning, .words = {},
+            .has_default = in.fallback.has_value(), .fallback = in.fallback.value_or(0),
+            .whole = std::is_same_v<Q, Count>, .least_points = 0, .rising = false};
+}
+
+template <class Q>
+constexpr InputInfo describe_input(const Input<Series<Q>>& in, const char* full)
+{
+    return {.name = in.name, .full_name = full, .symbol = in.symbol, .kind = Kind::series, .quantity = &quantity_info<Q>,
+            .unit = in.unit.info, .interval = in.interval, .meaning = in.meaning, .words = {}, .has_default = false,
+            .fallback = 0, .whole = false, .least_points = in.least_points, .rising = in.rising};
+}
+
+template <class E>
+    requires std::is_enum_v<E>
+constexpr InputInfo describe_input(const Input<E>& in, const char* full)
+{
+    static_assert(words_of<E>.size() > 0, "the choice has no words: specialise words_of beside its enum");
+    return {.name = in.name, .full_name = full, .symbol = in.symbol, .kind = Kind::choice, .quantity = nullptr,
+            .unit = nullptr, .interval = any, .meaning = in.meaning, .words = words_of<E>,
+            .has_default = in.fallback.has_value(), .fallback = in.fallback ? static_cast<double>(*in.fallback) : 0,
+            .whole = false, .least_points = 0, .rising = false};
+}
+
+template <class T>
+struct IsPoints : std::false_type {};
+template <class Q>
+struct IsPoints<Points<Q>> : std::true_type {
+    using Quantity = Q;
+};
+
+template <class T>
+constexpr ResultInfo describe_result(const Output<T>& out, const char* full)
+{
+    if constexpr (std::is_enum_v<T>) {
+        static_assert(words_of<T>.size() > 0, "the result has no words: specialise words_of beside its enum");
+        return {out.name, full, out.symbol, Kind::choice, nullptr, nullptr, out.meaning, words_of<T>};
+    } else if constexpr (IsPoints<T>::value) {
+        return {out.name, full, out.symbol, Kind::series, &quantity_info<typename IsPoints<T>::Quantity>, out.unit.info,
+                out.meaning, {}};
+    } else {
+        return {out.name, full, out.symbol, Kind::quantity, &quantity_info<T>, out.unit.info, out.meaning, {}};
+    }
+}
+
+template <const auto& R>
+inline constexpr auto inputs_of = []<std::size_t... I>(std::index_sequence<I...>) {
+    return std::array<InputInfo, sizeof...(I)>{describe_input(std::get<I>(R.inputs), input_full_name<R, I>.data())...};
+}(std::make_index_sequence<input_count<R>>());
+
+template <const auto& R>
+inline constexpr auto results_of = []<std::size_t... I>(std::index_sequence<I...>) {
+    return std::array<ResultInfo, sizeof...(I)>{
+        describe_result(std::get<I>(R.results), result_full_name<R, I>.data())...};
+}(std::make_index_sequence<result_count<R>>());
+
+template <const auto& R>
+inline constexpr std::size_t relation_count =
+    std::find_if(std::begin(R.relations), std::end(R.relations), [](const auto& r) { return !r.holds; }) -
+    std::begin(R.relations);
+
+template <const auto& R>
+inline constexpr auto sentences_of = [] {
+    std::array<const char*, relation_count<R>> sentences{};
+    for (std::size_t i = 0; i < sentences.size(); ++i) sentences[i] = R.relations[i].sentence;
+    return sentences;
+}();
+
+template <const auto& R>
+inline constexpr std::size_t caution_count =
+    std::find(std::begin(R.cautions), std::end(R.cautions), nullptr) - std::begin(R.cautions);
+
+template <const auto& R>
+inline constexpr FunctionText text_of{.name = R.name, .meaning = R.meaning, .inputs = inputs_of<R>, .results = results_of<R>,
+                                      .equation = R.equation, .relations = sentences_of<R>, .source = R.source,
+                                      .cautions = {R.cautions, caution_count<R>}, .example = R.example};
+
+}  // namespace cutwater::binding

@@ -1,0 +1,61 @@
+#include "catalogue/families.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace cutwater {
+
+extern const Family system_family;
+
+namespace {
+
+constexpr std::array family_list{&system_family};
+
+struct Place {
+    const FunctionInfo* function;
+    const Family* family;
+};
+
+// Sorted by name once, before the first call; read only after that.
+struct Index {
+    std::array<Place, 1024> places{};
+    std::array<std::uint16_t, 1024> by_name{};
+    std::size_t count = 0;
+
+    Index()
+    {
+        for (const Family* family : family_list)
+            for (const FunctionInfo* function : family->functions) places.at(count++) = {function, family};
+        for (std::size_t i = 0; i < count; ++i) by_name[i] = static_cast<std::uint16_t>(i);
+        std::sort(by_name.begin(), by_name.begin() + static_cast<std::ptrdiff_t>(count),
+                  [this](auto a, auto b) { return name(a) < name(b); });
+    }
+    std::string_view name(std::size_t i) const { return places[i].function->name; }
+};
+
+const Index& index() noexcept
+{
+    static const Index built;
+    return built;
+}
+
+}  // namespace
+
+std::span<const Family* const> families() noexcept { return family_list; }
+
+std::size_t function_count() noexcept { return index().count; }
+
+const FunctionInfo& function_at(std::size_t position) noexcept { return *index().places[position].function; }
+
+const Family& family_of(std::size_t position) noexcept { return *index().places[position].family; }
+
+std::ptrdiff_t find_function(std::string_view name) noexcept
+{
+    const Index& built = index();
+    const auto begin = built.by_name.begin();
+    const auto end = begin + static_cast<std::ptrdiff_t>(built.count);
+    const auto at = std::lower_bound(begin, end, name, [&](auto i, std::string_view n) { return built.name(i) < n; });
+    return at != end && built.name(*at) == name ? *at : -1;
+}
+
+}  // namespace cutwater

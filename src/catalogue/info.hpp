@@ -1,0 +1,108 @@
+// A record without its types: what the generator, the answers and every door read.
+#pragma once
+
+#include <cutwater/base.h>
+
+#include "catalogue/interval.hpp"
+#include "catalogue/series.hpp"
+#include "catalogue/steps.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <string_view>
+
+namespace cutwater {
+
+enum class Kind { quantity, choice, series };
+
+struct InputInfo {
+    const char* name;      // without its unit
+    const char* full_name; // ends in the unit's suffix; the name at every door
+    const char* symbol;
+    Kind kind;
+    const QuantityInfo* quantity;  // null for a choice
+    const UnitInfo* unit;          // null for a choice
+    Interval interval;             // of every element, for a series
+    const char* meaning;
+    std::span<const char* const> words;
+    bool has_default;
+    double fallback;               // a number, or the position of a word
+    bool whole;                    // a count
+    std::size_t least_points;      // of a series
+    bool rising;                   // of a series: strictly
+};
+
+struct ResultInfo {
+    const char* name;
+    const char* full_name;
+    const char* symbol;
+    Kind kind;  // choice: a word
+    const QuantityInfo* quantity;
+    const UnitInfo* unit;
+    const char* meaning;
+    std::span<const char* const> words;
+};
+
+/// One input of a call, as the record wants it: a number in the record's unit, a series likewise, or a word's position.
+struct Given {
+    double number = 0;
+    RawSeries series{};
+    int word = 0;
+};
+
+/// One result, in the record's unit. A series goes to the caller's buffer; length is what there was to store.
+struct Result {
+    double number = 0;
+    const char* word = nullptr;
+    double* data = nullptr;
+    std::size_t capacity = 0;
+    std::size_t length = 0;
+};
+
+struct Example {
+    const char* inputs = "";   // an argument list as in the golden files
+    const char* results = "";
+    const char* source = "";
+};
+
+/// Rows of an array call. Series and words are shared by all rows.
+struct RowsJob {
+    std::size_t rows = 0;
+    const cutwater_column* columns = nullptr;  // one an input, unused for series and choices
+    const Given* shared = nullptr;             // one an input, used for series and choices
+    cutwater_result_column* results = nullptr;
+    std::uint8_t* bitmap = nullptr;
+    std::size_t refused = 0;
+    std::size_t first_refused = 0;
+    Given* first_given = nullptr;              // the first refused row's inputs, kept before a result can overwrite them
+};
+
+/// All that a record says.
+struct FunctionText {
+    const char* name;
+    const char* meaning;
+    std::span<const InputInfo> inputs;
+    std::span<const ResultInfo> results;
+    const char* equation;
+    std::span<const char* const> relations;
+    const char* source;
+    std::span<const char* const> cautions;
+    Example example;
+};
+
+/// The same with what can be called without knowing the formula's types.
+struct FunctionInfo : FunctionText {
+    /// Checks, computes, stores. Numbers refused are reported to refusal, which may be null.
+    cutwater_status (*call)(const Given* given, Result* results, StepListener* listener, cutwater_refusal* refusal);
+    /// Null for a function with a series or a word among its results.
+    void (*rows)(RowsJob& job);
+};
+
+struct Family {
+    const char* name;   // in identifiers and file names
+    const char* title;  // for people
+    std::span<const FunctionInfo* const> functions;
+};
+
+}  // namespace cutwater

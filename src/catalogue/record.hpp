@@ -1,0 +1,194 @@
+// A record tells the whole of a formula. It is bound to the formula's signature: a wrong quantity, order or count of
+// inputs or results does not compile.
+#pragma once
+
+#include "catalogue/cautions.hpp"
+#include "catalogue/info.hpp"
+#include "catalogue/outcome.hpp"
+#include "catalogue/series.hpp"
+#include "catalogue/steps.hpp"
+#include "catalogue/words.hpp"
+
+#include <optional>
+#include <tuple>
+#include <type_traits>
+
+namespace cutwater {
+
+/// What a record says of one input; P is the formula's parameter type.
+template <class P>
+struct Input {
+    using Quantity = P;
+    const char* name;
+    const char* symbol;
+    Unit<P> unit;
+    Interval interval;
+    const char* meaning;
+    std::optional<double> fallback{};
+};
+
+template <class Q>
+struct Input<Series<Q>> {
+    using Quantity = Q;
+    const char* name;
+    const char* symbol;
+    Unit<Q> unit;
+    Interval interval;
+    const char* meaning;
+    std::size_t least_points;
+    bool rising;
+};
+
+template <class E>
+    requires std::is_enum_v<E>
+struct Input<E> {
+    const char* name;
+    const char* symbol;
+    const char* meaning;
+    std::optional<E> fallback{};
+};
+
+template <class Q>
+constexpr Input<Q> input(const char* name, const char* symbol, Unit<Q> unit, Interval interval, const char* meaning)
+{
+    return {name, symbol, unit, interval, meaning, {}};
+}
+
+/// An input that may be left out.
+template <class Q>
+constexpr Input<Q> input(const char* name, const char* symbol, Unit<Q> unit, Interval interval, const char* meaning,
+                         double fallback)
+{
+    return {name, symbol, unit, interval, meaning, fallback};
+}
+
+enum class Order { free, rising };
+
+template <class Q>
+constexpr Input<Series<Q>> series(const char* name, const char* symbol, Unit<Q> unit, Interval each, const char* meaning,
+                                  std::size_t least_points = 2, Order order = Order::free)
+{
+    return {name, symbol, unit, each, meaning, least_points, order == Order::rising};
+}
+
+template <class E>
+constexpr Input<E> choice(const char* name, const char* symbol, const char* meaning, std::optional<E> fallback = {})
+{
+    return {name, symbol, meaning, fallback};
+}
+
+/// What a record says of one result; T is a quantity, Points of one, or an enum with words.
+template <class T>
+struct Output {
+    const char* name;
+    const char* symbol;
+    Unit<T> unit;
+    const char* meaning;
+};
+
+template <class Q>
+struct Output<Points<Q>> {
+    const char* name;
+    const char* symbol;
+    Unit<Q> unit;
+    const char* meaning;
+};
+
+template <class E>
+    requires std::is_enum_v<E>
+struct Output<E> {
+    const char* name;
+    const char* symbol;
+    const char* meaning;
+};
+
+template <class Q>
+constexpr Output<Q> output(const char* name, const char* symbol, Unit<Q> unit, const char* meaning)
+{
+    return {name, symbol, unit, meaning};
+}
+
+template <class Q>
+constexpr Output<Points<Q>> output_series(const char* name, const char* symbol, Unit<Q> unit, const char* meaning)
+{
+    return {name, symbol, unit, meaning};
+}
+
+template <class E>
+constexpr Output<E> output_word(const char* name, const char* symbol, const char* meaning)
+{
+    return {name, symbol, meaning};
+}
+
+/// A condition between inputs, the sentence that says it, and the input to blame when it does not hold.
+template <class... P>
+struct Relation {
+    const char* blamed = nullptr;
+    bool (*holds)(P...) = nullptr;
+    const char* sentence = nullptr;
+};
+
+namespace binding {
+
+template <class T>
+struct ResultsOf {
+    using Values = std::tuple<T>;
+    using Outputs = std::tuple<Output<T>>;
+    static constexpr bool may_fail = false;
+};
+template <class... T>
+struct ResultsOf<std::tuple<T...>> {
+    using Values = std::tuple<T...>;
+    using Outputs = std::tuple<Output<T>...>;
+    static constexpr bool may_fail = false;
+};
+template <class T>
+struct ResultsOf<Outcome<T>> : ResultsOf<T> {
+    static constexpr bool may_fail = true;
+};
+
+template <class List, class... P>
+struct Signature;
+
+// Peels the parameters off one by one; a last parameter of type Steps is the listener and no input.
+template <class... Done, class First, class... Rest>
+struct Signature<std::tuple<Done...>, First, Rest...> : Signature<std::tuple<Done..., First>, Rest...> {};
+template <class... Done>
+struct Signature<std::tuple<Done...>, Steps> : Signature<std::tuple<Done...>> {
+    static constexpr bool shows_steps = true;
+};
+template <class... Done>
+struct Signature<std::tuple<Done...>> {
+    using Parameters = std::tuple<Done...>;
+    using Inputs = std::tuple<Input<Done>...>;
+    using Condition = Relation<Done...>;
+    static constexpr bool shows_steps = false;
+};
+
+template <class F>
+struct FormulaTraits;
+template <class R, class... P>
+struct FormulaTraits<R (*)(P...)> : Signature<std::tuple<>, P...>, ResultsOf<R> {};
+
+}  // namespace binding
+
+inline constexpr std::size_t most_relations = 8;
+inline constexpr std::size_t most_cautions = 6;
+
+template <auto Formula>
+struct Record {
+    using Traits = binding::FormulaTraits<decltype(Formula)>;
+    static constexpr auto formula = Formula;
+
+    const char* name;
+    const char* meaning;
+    typename Traits::Inputs inputs;
+    typename Traits::Outputs results;
+    const char* equation;
+    typename Traits::Condition relations[most_relations]{};
+    const char* source;
+    const char* cautions[most_cautions]{};
+    Example example;
+};
+
+}  // namespace cutwater

@@ -1,0 +1,272 @@
+#include "catalogue/refusal.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstring>
+#include <limits>
+
+namespace cutwater {
+namespace {
+
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+
+/// Writes into a fixed buffer, cut at a character's border, always ended by 0.
+class Writer {
+public:
+    Writer(char* buffer, std::size_t capacity) : buffer_(buffer), capacity_(capacity) { buffer_[0] = 0; }
+
+    template <class... T>
+    void add(fmt::format_string<T...> form, T&&... values)
+    {
+        const std::size_t room = capacity_ - 1 - length_;
+        const auto done = fmt::format_to_n(buffer_ + length_, room, form, std::forward<T>(values)...);
+        length_ += std::min(room, done.size);
+        if (done.size > room)  // do not leave half of a UTF-8 character
+            while (length_ > 0 && (static_cast<unsigned char>(buffer_[length_ - 1]) & 0xC0u) == 0x80u) --length_;
+        buffer_[length_] = 0;
+    }
+
+private:
+    char* buffer_;
+    std::size_t capacity_;
+    std::size_t length_ = 0;
+};
+
+template <std::size_t N>
+void copy_text(char (&to)[N], std::string_view from)
+{
+    const std::size_t length = std::min(from.size(), N - 1);
+    std::memcpy(to, from.data(), length);
+    to[length] = 0;
+}
+
+const char* symbol_of(const InputInfo& in) { return in.unit && *in.unit->suffix ? in.unit->symbol : ""; }
+const char* space_before(const char* unit) { return *unit ? " " : ""; }
+
+void write_interval(Writer& to, const InputInfo& in)
+{
+    const char* unit = symbol_of(in);
+    const Interval& i = in.interval;
+    const bool low = std::isfinite(i.low);
+    const bool high = std::isfinite(i.high);
+    if (in.whole) to.add("a whole number ");
+    if (!low && !high) {
+        to.add("{}", in.whole ? "" : "a finite number");
+        return;
+    }
+    if (low) to.add("{} {:.10g}", i.low_open ? "above" : in.whole || high ? "from" : "at least", i.low);
+    if (low && high) to.add(" ");
+    if (high) to.add("{} {:.10g}", i.high_open ? (low ? "to below" : "below") : (low && !i.low_open ? "to" : "up to"), i.high);
+    to.add("{}{}", space_before(unit), unit);
+}
+
+/// Blames an input in the record; the message is still empty.
+void start(const FunctionText& f, std::size_t input, double value, std::int64_t element, cutwater_status status,
+           cutwater_refusal& r)
+{
+    r.status = status;
+    r.argument = input < f.inputs.size() ? static_cast<std::int32_t>(input) : -1;
+    r.element = element;
+    r.value = value;
+    r.low = -std::numeric_limits<double>::infinity();
+    r.high = std::numeric_limits<double>::infinity();
+    r.low_open = r.high_open = 1;
+    r.name[0] = r.unit[0] = r.message[0] = 0;
+    if (input >= f.inputs.size()) return;
+    const InputInfo& in = f.inputs[input];
+    copy_text(r.name, in.full_name);
+    copy_text(r.unit, symbol_of(in));
+    r.low = in.interval.low;
+    r.high = in.interval.high;
+    r.low_open = in.interval.low_open;
+    r.high_open = in.interval.high_open;
+}
+
+template <class Write>
+cutwater_status refuse_input(const FunctionText& f, std::size_t input, double value, std::int64_t element,
+                             cutwater_status status, cutwater_refusal* refusal, Write&& write) noexcept
+{
+    if (refusal) {
+        start(f, input, value, element, status, *refusal);
+        Writer to(refusal->message, sizeof refusal->message);
+        to.add("{}: ", f.name);
+        write(to, f.inputs[std::min(input, f.inputs.size() - 1)]);
+    }
+    return status;
+}
+
+void write_words(Writer& to, std::span<const char* const> words)
+{
+    for (std::size_t i = 0; i < words.size(); ++i)
+        to.add("{}\"{}\"", i == 0 ? "" : i + 1 == words.size() ? " or " : ", ", words[i]);
+}
+
+}  // namespace
+
+void clear(cutwater_refusal* refusal) noexcept
+{
+    if (!refusal) return;
+    *refusal = cutwater_refusal{};
+    refusal->argument = -1;
+    refusal->element = -1;
+    refusal->value = nan;
+    refusal->low = -std::numeric_limits<double>::infinity();
+    refusal->high = std::numeric_limits<double>::infinity();
+    refusal->low_open = refusal->high_open = 1;
+}
+
+cutwater_status refuse_number(const FunctionText& f, std::size_t input, double value, std::int64_t element,
+                              cutwater_refusal* refusal) noexcept
+{
+    const cutwater_status status = std::isfinite(value) ? CUTWATER_OUT_OF_INTERVAL : CUTWATER_NOT_FINITE;
+    return refuse_input(f, input, value, element, status, refusal, [&](Writer& to, const InputInfo& in) {
+        to.add("{}", in.full_name);
+        if (element >= 0) to.add(" has at point {} (counted from 1)", element + 1);
+        if (std::isnan(value))
+            to.add("{} no number (NaN)", element >= 0 ? "" : " is");
+        else
+            to.add("{} {:.10g}{}{}", element >= 0 ? "" : " is", value, space_before(symbol_of(in)), symbol_of(in));
+        to.add("; it must be ");
+        write_interval(to, in);
+        to.add(" ({}).", in.meaning);
+    });
+}
+
+cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char* word, cutwater_refusal* refusal) noexcept
+{
+    return refuse_input(f, input, nan, -1, CUTWATER_UNKNOWN_WORD, refusal, [&](Writer& to, const InputInfo& in) {
+        if (word)
+            to.add("{} is \"{:.40}\"; it must be ", in.full_name, word);
+        else
+            to.add("{} must be ", in.full_name);
+        write_words(to, in.words);
+        to.add(" ({}).", in.meaning);
+    });
+}
+
+cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series, cutwater_refusal* refusal) noexcept
+{
+    if (!series.data && series.length) return refuse_missing(f, input, refusal);
+    const InputInfo& in = f.inputs[input];
+    if (series.length < in.least_points)
+        return refuse_input(f, input, nan, -1, CUTWATER_BAD_SERIES, refusal, [&](Writer& to, const InputInfo&) {
+            to.add("{} has {} point{}; at least {} are needed ({}).", in.full_name, series.length,
+                   series.length == 1 ? "" : "s", in.least_points, in.meaning);
+        });
+    std::size_t fall = 1;
+    while (fall < series.length && series[fall] > series[fall - 1]) ++fall;
+    const double value = fall < series.length ? series[fall] : nan;
+    return refuse_input(f, input, value, static_cast<std::int64_t>(fall), CUTWATER_BAD_SERIES, refusal,
+                        [&](Writer& to, const InputInfo&) {
+                            to.add("{} must rise from point to point; point {} (counted from 1) is {:.10g}{}{} after {:.10g}.",
+                                   in.full_name, fall + 1, value, space_before(symbol_of(in)), symbol_of(in),
+                                   fall < series.length ? series[fall - 1] : nan);
+                        });
+}
+
+cutwater_status refuse_relation(const FunctionText& f, std::size_t input, double value, const char* sentence,
+                                cutwater_refusal* refusal) noexcept
+{
+    return refuse_input(f, input, value, -1, CUTWATER_CONTRADICTION, refusal, [&](Writer& to, const InputInfo& in) {
+        if (input < f.inputs.size() && !std::isnan(value))
+            to.add("{} is {:.10g}{}{}, but ", in.full_name, value, space_before(symbol_of(in)), symbol_of(in));
+        to.add("{}.", sentence);
+    });
+}
+
+cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, cutwater_refusal* refusal) noexcept
+{
+    const std::size_t input = find_input(f, why.argument);
+    return refuse_input(f, input, nan, -1, why.status, refusal, [&](Writer& to, const InputInfo&) {
+        for (const char* c = why.sentence; *c; ++c) {  // our own reader of {0}…: fmt's would throw on a wrong pattern
+            if (c[0] == '{' && c[1] >= '0' && c[1] <= '2' && c[2] == '}') {
+                const NoValue::Number& n = why.numbers[c[1] - '0'];
+                to.add("{:.6g}{}{}", n.value, space_before(n.unit), n.unit);
+                c += 2;
+            } else {
+                to.add("{}", *c);
+            }
+        }
+        to.add(".");
+    });
+}
+
+cutwater_status refuse_overflow(const FunctionText& f, std::size_t result, cutwater_refusal* refusal) noexcept
+{
+    return refuse_input(f, f.inputs.size(), nan, -1, CUTWATER_OVERFLOW, refusal, [&](Writer& to, const InputInfo&) {
+        to.add("{} would not be a finite number: the inputs are too large or too small together.",
+               f.results[result].full_name);
+    });
+}
+
+cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwater_refusal* refusal) noexcept
+{
+    return refuse_input(f, input, nan, -1, CUTWATER_MISSING, refusal, [&](Writer& to, const InputInfo& in) {
+        to.add("{} was not given ({}", in.full_name, in.meaning);
+        if (in.kind != Kind::choice) {
+            to.add("; ");
+            write_interval(to, in);
+        }
+        to.add(").");
+    });
+}
+
+cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given, cutwater_refusal* refusal) noexcept
+{
+    return refuse_input(f, input, nan, -1, CUTWATER_WRONG_KIND, refusal, [&](Writer& to, const InputInfo& in) {
+        const char* wanted = in.kind == Kind::choice   ? "one of the words "
+                             : in.kind == Kind::series ? "a series of numbers"
+                                                       : "a number or a text with a unit";
+        to.add("{} was given {}; it must be {}", in.full_name, given, wanted);
+        write_words(to, in.words);
+        to.add(" ({}).", in.meaning);
+    });
+}
+
+cutwater_status refuse_buffer(const FunctionText& f, std::size_t result, std::size_t needed, std::size_t capacity,
+                              cutwater_refusal* refusal) noexcept
+{
+    return refuse_input(f, f.inputs.size(), nan, -1, CUTWATER_BUFFER_TOO_SMALL, refusal, [&](Writer& to, const InputInfo&) {
+        to.add("{} has {} points and the buffer holds {}.", f.results[result].full_name, needed, capacity);
+    });
+}
+
+cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwater_refusal* refusal) noexcept
+{
+    if (refusal) {
+        clear(refusal);
+        refusal->status = status;
+        copy_text(refusal->message, sentence);
+    }
+    return status;
+}
+
+void blame(const FunctionText& f, std::size_t input, std::int64_t element, cutwater_refusal* refusal) noexcept
+{
+    if (!refusal) return;
+    const InputInfo& in = f.inputs[input];
+    char sentence[sizeof refusal->message];
+    copy_text(sentence, refusal->message);
+    refusal->argument = static_cast<std::int32_t>(input);
+    refusal->element = element;
+    refusal->low = in.interval.low;
+    refusal->high = in.interval.high;
+    refusal->low_open = in.interval.low_open;
+    refusal->high_open = in.interval.high_open;
+    copy_text(refusal->name, in.full_name);
+    Writer to(refusal->message, sizeof refusal->message);
+    to.add("{}: {}", f.name, in.full_name);
+    if (element >= 0) to.add(", point {} (counted from 1)", element + 1);
+    to.add(": {}", static_cast<const char*>(sentence));
+}
+
+std::size_t find_input(const FunctionText& f, std::string_view name) noexcept
+{
+    for (std::size_t i = 0; i < f.inputs.size(); ++i)
+        if (name == f.inputs[i].name || name == f.inputs[i].full_name) return i;
+    return f.inputs.size();
+}
+
+}  // namespace cutwater

@@ -1,0 +1,179 @@
+// The array form: blocks of rows that stay in the first-level cache, so that broadcast and strided columns cost no more
+// than plain ones, and a loop without branches for formulas that are arithmetic, which the compiler turns into vectors.
+#pragma once
+
+#include "catalogue/evaluate.hpp"
+
+namespace cutwater::binding {
+
+inline constexpr std::size_t block_rows = 512;
+
+template <const auto& R>
+inline constexpr bool has_series_result = []<class... T>(std::type_identity<std::tuple<T...>>) {
+    return (IsPoints<T>::value || ...);
+}(std::type_identity<Values<R>>());
+
+/// A result as a column holds it: a word by its position among the record's words.
+template <const auto& R, std::size_t I>
+double column_number(const Values<R>& values)
+{
+    using T = std::tuple_element_t<I, Values<R>>;
+    if constexpr (std::is_enum_v<T>)
+        return static_cast<double>(std::get<I>(values));
+    else
+        return number(std::get<I>(R.results), std::get<I>(values));
+}
+
+/// Whether a row can be computed first and judged after: no failing inside, no series, no words to look up.
+template <const auto& R>
+inline constexpr bool straight = !TraitsOf<R>::may_fail && []<class... Raw>(std::type_identity<std::tuple<Raw...>>) {
+    return (std::is_same_v<Raw, double> && ...);
+}(std::type_identity<Raws<R>>());
+
+template <const auto& R>
+struct Block {
+    static constexpr std::size_t inputs = input_count<R>;
+    static constexpr std::size_t results = result_count<R>;
+    const double* in[inputs];
+    double* out[results];
+    double in_stage[inputs][block_rows];
+    double out_stage[results][block_rows];
+    std::int64_t bad[block_rows];  // as wide as a double, so that one vector of rows is one vector of marks
+};
+
+template <const auto& R, std::size_t... I, std::size_t... J>
+void straight_block(Block<R>& block, std::size_t rows, std::index_sequence<I...>, std::index_sequence<J...>)
+{
+    const double* const in[] = {block.in[I]...};
+    double* const out[] = {block.out[J]...};
+    std::int64_t* const bad = block.bad;
+    constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+#if defined(__clang__)
+#pragma clang loop vectorize(assume_safety)
+#else
+#pragma GCC ivdep
+#endif
+    for (std::size_t r = 0; r < rows; ++r) {
+        bool ok = (permitted(std::get<I>(R.inputs), in[I][r]) & ...);
+        const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), in[I][r])...);
+        if constexpr (relation_count<R> > 0)
+            [&]<std::size_t... K>(std::index_sequence<K...>) {
+                ok = ok & (static_cast<bool>(std::apply(R.relations[K].holds, parameters)) & ...);
+            }(std::make_index_sequence<relation_count<R>>());
+        const Values<R> values = as_tuple(run<R>(parameters, Steps{}));
+        const double numbers[] = {column_number<R, J>(values)...};
+        ok = ok & ((numbers[J] - numbers[J] == 0) & ...);
+        ((out[J][r] = ok ? numbers[J] : nan), ...);
+        bad[r] = !ok;
+    }
+}
+
+template <const auto& R, std::size_t... I, std::size_t... J>
+void branching_block(Block<R>& block, std::size_t rows, const Given* shared, std::index_sequence<I...>,
+                     std::index_sequence<J...>)
+{
+    for (std::size_t r = 0; r < rows; ++r) {
+        const auto raw = [&]<std::size_t K>(std::integral_constant<std::size_t, K>) {
+            using Raw = std::tuple_element_t<K, Raws<R>>;
+            if constexpr (std::is_same_v<Raw, double>)
+                return block.in[K][r];
+            else if constexpr (std::is_same_v<Raw, RawSeries>)
+                return shared[K].series;
+            else
+                return shared[K].word;
+        };
+        const Raws<R> raws(raw(std::integral_constant<std::size_t, I>())...);
+        double numbers[] = {(static_cast<void>(J), std::numeric_limits<double>::quiet_NaN())...};
+        const cutwater_status status = evaluate<R>(raws, Steps{}, nullptr, [&](const Values<R>& values) {
+            ((numbers[J] = column_number<R, J>(values)), ...);
+            return CUTWATER_OK;
+        });
+        ((block.out[J][r] = numbers[J]), ...);
+        block.bad[r] = status != CUTWATER_OK;
+    }
+}
+
+inline void stage(double* to, cutwater_column column, std::size_t begin, std::size_t rows)
+{
+    const double* from = column.data + static_cast<std::ptrdiff_t>(begin) * column.stride;
+    for (std::size_t r = 0; r < rows; ++r) to[r] = from[static_cast<std::ptrdiff_t>(r) * column.stride];
+}
+
+template <const auto& R>
+void count_refused(RowsJob& job, const Block<R>& block, std::size_t begin, std::size_t rows)
+{
+    std::int64_t count = 0;
+    for (std::size_t r = 0; r < rows; ++r) count += block.bad[r];
+    if (!count) return;
+    for (std::size_t r = 0; r < rows; ++r) {
+        if (!block.bad[r]) continue;
+        if (job.refused++ == 0) {
+            job.first_refused = begin + r;
+            for (std::size_t i = 0; i < input_count<R>; ++i)
+                if (inputs_of<R>[i].kind == Kind::quantity) job.first_given[i].number = block.in[i][r];
+        }
+        if (job.bitmap) job.bitmap[(begin + r) / 8] |= static_cast<std::uint8_t>(1u << ((begin + r) % 8));
+    }
+}
+
+/// Whether a result's column is also an input's: then it is written only when its whole block has been judged.
+template <const auto& R>
+bool in_place(const RowsJob& job, std::size_t result)
+{
+    for (std::size_t i = 0; i < input_count<R>; ++i)
+        if (inputs_of<R>[i].kind == Kind::quantity && job.columns[i].data == job.results[result].data) return true;
+    return false;
+}
+
+/// The caller has cleared the bitmap and the count.
+template <const auto& R>
+void erased_rows(RowsJob& job)
+{
+    constexpr auto inputs = std::make_index_sequence<input_count<R>>();
+    constexpr auto results = std::make_index_sequence<result_count<R>>();
+    Block<R> block;
+    for (std::size_t i = 0; i < input_count<R>; ++i)
+        if (inputs_of<R>[i].kind == Kind::quantity && job.columns[i].stride == 0) {
+            block.in[i] = block.in_stage[i];
+            stage(block.in_stage[i], job.columns[i], 0, std::min(job.rows, block_rows));
+        }
+    bool direct[result_count<R>];
+    for (std::size_t j = 0; j < result_count<R>; ++j) direct[j] = job.results[j].stride == 1 && !in_place<R>(job, j);
+    for (std::size_t begin = 0; begin < job.rows; begin += block_rows) {
+        const std::size_t rows = std::min(block_rows, job.rows - begin);
+        for (std::size_t i = 0; i < input_count<R>; ++i) {
+            const cutwater_column column = job.columns[i];
+            if (inputs_of<R>[i].kind != Kind::quantity || column.stride == 0) continue;
+            if (column.stride == 1) {
+                block.in[i] = column.data + begin;
+            } else {
+                block.in[i] = block.in_stage[i];
+                stage(block.in_stage[i], column, begin, rows);
+            }
+        }
+        for (std::size_t j = 0; j < result_count<R>; ++j)
+            block.out[j] = direct[j] ? job.results[j].data + begin : block.out_stage[j];
+        if constexpr (straight<R>)
+            straight_block<R>(block, rows, inputs, results);
+        else
+            branching_block<R>(block, rows, job.shared, inputs, results);
+        count_refused<R>(job, block, begin, rows);
+        for (std::size_t j = 0; j < result_count<R>; ++j) {
+            const cutwater_result_column column = job.results[j];
+            if (direct[j]) continue;
+            double* to = column.data + static_cast<std::ptrdiff_t>(begin) * column.stride;
+            for (std::size_t r = 0; r < rows; ++r) to[static_cast<std::ptrdiff_t>(r) * column.stride] = block.out_stage[j][r];
+        }
+    }
+}
+
+template <const auto& R>
+constexpr auto rows_of() -> void (*)(RowsJob&)
+{
+    if constexpr (has_series_result<R>)
+        return nullptr;
+    else
+        return &erased_rows<R>;
+}
+
+}  // namespace cutwater::binding

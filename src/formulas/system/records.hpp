@@ -1,0 +1,5 @@
+// Every record of the family.
+#pragma once
+
+#include "formulas/system/pipe.hpp"
+#include "formulas/system/suction.hpp"

@@ -1,0 +1,129 @@
+// The bodies of the flat functions, one file a family: each only names its record and hands its arguments on.
+#include "generate/c_signature.hpp"
+#include "generate/product.hpp"
+
+namespace cutwater::generate {
+namespace {
+
+/// Parameters joined, broken into lines that hang under the opening bracket.
+std::string parameter_list(std::string head, const std::vector<std::string>& parameters)
+{
+    const std::string hang(head.size() + 1, ' ');
+    std::string text = head + "(";
+    std::size_t column = text.size();
+    for (std::size_t i = 0; i < parameters.size(); ++i) {
+        const std::string piece = parameters[i] + (i + 1 < parameters.size() ? "," : ")");
+        if (i > 0 && column + 1 + piece.size() > 118) {
+            text += "\n" + hang;
+            column = hang.size();
+        } else if (i > 0) {
+            text += " ";
+            ++column;
+        }
+        text += piece;
+        column += piece.size();
+    }
+    return text;
+}
+
+std::string joined(const std::vector<std::string>& pieces)
+{
+    std::string text;
+    for (const std::string& piece : pieces) text += (text.empty() ? "" : ", ") + piece;
+    return text;
+}
+
+std::string direct_body(const FunctionInfo& f)
+{
+    std::vector<std::string> in;
+    std::vector<std::string> out;
+    for (const InputInfo& i : f.inputs)
+        in.push_back(i.kind == Kind::quantity ? std::string(i.full_name)
+                     : i.kind == Kind::choice ? fmt::format("WordIn{{{}}}", i.full_name)
+                                              : fmt::format("RawSeries{{{0}, {0}_count, 1}}", i.full_name));
+    for (const ResultInfo& o : f.results)
+        out.push_back(o.kind == Kind::series ? fmt::format("SeriesOut{{{0}, {0}_capacity, {0}_count}}", o.full_name) : o.full_name);
+    return fmt::format("{}\n{{\n    return direct<{}_record>(refusal, std::make_tuple({}), std::make_tuple({}));\n}}\n",
+                       direct_signature(f), f.name, joined(in), joined(out));
+}
+
+std::string rows_body(const FunctionInfo& f, std::size_t position)
+{
+    std::vector<std::string> columns;
+    std::vector<std::string> shared;
+    std::vector<std::string> words;
+    std::vector<std::string> results;
+    for (const InputInfo& i : f.inputs) {
+        columns.push_back(i.kind == Kind::quantity ? i.full_name : "{}");
+        shared.push_back(i.kind == Kind::series ? fmt::format("Given{{0, {{{0}, {0}_count, 1}}, 0}}", i.full_name) : "{}");
+        words.push_back(i.kind == Kind::choice ? i.full_name : "nullptr");
+    }
+    for (const ResultInfo& o : f.results) results.push_back(o.full_name);
+    return fmt::format("{}\n{{\n    const cutwater_column columns[] = {{{}}};\n    const Given shared[] = {{{}}};\n"
+                       "    const char* const words[] = {{{}}};\n    const cutwater_result_column results[] = {{{}}};\n"
+                       "    return direct_rows({}, rows, columns, shared, words, results, report);\n}}\n",
+                       rows_signature(f), joined(columns), joined(shared), joined(words), joined(results), position);
+}
+
+}  // namespace
+
+std::string direct_signature(const FunctionInfo& f)
+{
+    std::vector<std::string> parameters;
+    for (const InputInfo& in : f.inputs) switch (in.kind) {
+        case Kind::quantity: parameters.push_back(fmt::format("double {}", in.full_name)); break;
+        case Kind::choice: parameters.push_back(fmt::format("const char *{}", in.full_name)); break;
+        case Kind::series:
+            parameters.push_back(fmt::format("const double *{}", in.full_name));
+            parameters.push_back(fmt::format("size_t {}_count", in.full_name));
+            break;
+        }
+    for (const ResultInfo& out : f.results) switch (out.kind) {
+        case Kind::quantity: parameters.push_back(fmt::format("double *{}", out.full_name)); break;
+        case Kind::choice: parameters.push_back(fmt::format("const char **{}", out.full_name)); break;
+        case Kind::series:
+            parameters.push_back(fmt::format("double *{}", out.full_name));
+            parameters.push_back(fmt::format("size_t {}_capacity", out.full_name));
+            parameters.push_back(fmt::format("size_t *{}_count", out.full_name));
+            break;
+        }
+    parameters.emplace_back("cutwater_refusal *refusal");
+    return parameter_list(fmt::format("cutwater_status cutwater_{}", f.name), parameters);
+}
+
+std::string rows_signature(const FunctionInfo& f)
+{
+    std::vector<std::string> parameters{"size_t rows"};
+    for (const InputInfo& in : f.inputs) switch (in.kind) {
+        case Kind::quantity: parameters.push_back(fmt::format("cutwater_column {}", in.full_name)); break;
+        case Kind::choice: parameters.push_back(fmt::format("const char *{}", in.full_name)); break;
+        case Kind::series:
+            parameters.push_back(fmt::format("const double *{}", in.full_name));
+            parameters.push_back(fmt::format("size_t {}_count", in.full_name));
+            break;
+        }
+    for (const ResultInfo& out : f.results) parameters.push_back(fmt::format("cutwater_result_column {}", out.full_name));
+    parameters.emplace_back("cutwater_rows_report *report");
+    return parameter_list(fmt::format("cutwater_status cutwater_{}_rows", f.name), parameters);
+}
+
+std::vector<Product> c_bodies()
+{
+    std::vector<Product> products;
+    std::size_t position = 0;
+    for (const Family* family : families()) {
+        std::string text;
+        put(text, "// {}.\n#include <cutwater/cutwater.h>\n\n#include \"capi/direct.hpp\"\n#include \"formulas/{}/records.hpp\"\n\n", made_by, family->name);
+        put(text, "using namespace cutwater;\nusing namespace cutwater::capi;\nusing namespace cutwater::formulas;\n\nextern \"C\" {{\n");
+        for (const FunctionInfo* f : family->functions) {
+            put(text, "\n{}", direct_body(*f));
+            if (f->rows) put(text, "\n{}", rows_body(*f, position));
+            ++position;
+        }
+        put(text, "\n}}  // extern \"C\"\n");
+        products.push_back({fmt::format("capi/{}.cpp", family->name), text});
+    }
+    return products;
+}
+
+}  // namespace cutwater::generate

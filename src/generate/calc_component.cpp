@@ -1,0 +1,7 @@
+#include "generate/product.hpp"
+
+namespace cutwater::generate {
+
+std::vector<Product> calc_component() { return {}; }
+
+}  // namespace cutwater::generate

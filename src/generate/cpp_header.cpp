@@ -1,0 +1,7 @@
+#include "generate/product.hpp"
+
+namespace cutwater::generate {
+
+std::vector<Product> cpp_header() { return {}; }
+
+}  // namespace cutwater::generate
