@@ -21,7 +21,7 @@ public:
     {
         if (length_ >= room_) return *this;
         const std::size_t room = room_ - length_;
-        const auto written = fmt::format_to_n(begin_ + length_, room, form, args...);
+        const auto written = fmt::vformat_to_n(begin_ + length_, room, form, fmt::make_format_args(args...));
         length_ += written.size < room ? written.size : room;
         if (written.size > room) cut();
         begin_[length_] = 0;

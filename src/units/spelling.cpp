@@ -95,10 +95,11 @@ bool is_spelled(const QuantityInfo& quantity, std::string_view folded) noexcept
 }
 
 /// Would taking the text for the alias turn milli into mega, or mega into milli?
-bool swaps_prefix(const QuantityInfo& quantity, std::string_view alias, std::string_view folded) noexcept
+bool swaps_prefix(const QuantityInfo& quantity, const UnitInfo& unit, std::string_view alias, std::string_view folded) noexcept
 {
     if (alias[0] == 'M' && folded[0] == 'm') return true;
-    return alias[0] == 'm' && folded[0] == 'M' && is_spelled(quantity, folded.substr(1));
+    const bool milli = alias[0] == 'm' || unit.symbol[0] == 'm';
+    return milli && folded[0] == 'M' && is_spelled(quantity, folded.substr(1));
 }
 
 }  // namespace
@@ -160,7 +161,7 @@ FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noex
         if (*unit.suffix && spelling.text() == unit.suffix) return {&unit, true};
         const bool exact = any_spelling(unit, [&](std::string_view alias) {
             const Match match = compare(alias, folded);
-            if (match == Match::caseless && !swaps_prefix(quantity, alias, folded)) {
+            if (match == Match::caseless && !swaps_prefix(quantity, unit, alias, folded)) {
                 several = several || (caseless && caseless != &unit);
                 caseless = &unit;
             }
@@ -170,6 +171,14 @@ FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noex
     }
     if (several) return {};
     return {caseless, false};
+}
+
+const UnitInfo* find_regardless_of_case(const QuantityInfo& quantity, const Spelling& spelling) noexcept
+{
+    if (!spelling.valid()) return nullptr;
+    for (const UnitInfo& unit : quantity)
+        if (any_spelling(unit, [&](std::string_view alias) { return compare(alias, spelling.folded()) != Match::none; })) return &unit;
+    return nullptr;
 }
 
 }  // namespace cutwater

@@ -34,6 +34,9 @@ struct FoundUnit {
 /// The quantity's unit of that spelling. Case is ignored only where one unit alone can be meant, and never makes milli mega.
 FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noexcept;
 
+/// The first unit whose letters these are, in whatever case: to suggest, never to take.
+const UnitInfo* find_regardless_of_case(const QuantityInfo& quantity, const Spelling& spelling) noexcept;
+
 bool is_blank(char32_t c) noexcept;
 
 }  // namespace cutwater

@@ -7,21 +7,22 @@ namespace cutwater {
 
 template <>
 struct UnitTable<Flow> {
+    static constexpr const char* type = "Flow";
     static constexpr const char* name = "volume flow";
     static constexpr const char* hint = "say which gallon: US gpm or imp gpm";
     static constexpr UnitInfo units[] = {
         {"m3/h", "m3h", "m3/h", "m³/h|m^3/h|m3/hr|m3 h-1|cbm/h|cmh|cu m/h|m3ph", 1, 3600},
         {"m3/s", "m3s", "m3/s", "m³/s|m^3/s|m3/sec|m3 s-1|cumec|cumecs"},
-        {"m3/min", "m3min", "m3/min", "m³/min|m^3/min|cmm", 1, 60},
-        {"m3/d", "m3d", "m3/d", "m³/d|m^3/d|m3/day|cmd", 1, 86400},
         {"l/s", "ls", "L/s", "L/s|lps|dm3/s|l/sec|l s-1|litre/s", 1, 1000},
         {"l/min", "lmin", "L/min", "L/min|lpm|dm3/min|l min-1|litre/min", 1, 60000},
-        {"l/h", "lh", "L/h", "L/h|lph|dm3/h|l/hr", 1, 3600000},
-        {"Ml/d", "megalitred", "ML/d", "ML/d|MLD|Ml/day|megalitre/day", 1000, 86400},
         {"US gpm", "usgpm", "[gal_us]/min", "US gal/min|gal/min US|gpm US|US gallon/min|US gallons/min", 3785411784, 6e13},
         {"imp gpm", "impgpm", "[gal_br]/min", "imp gal/min|gal/min imp|gpm imp|imperial gpm|UK gpm|UK gal/min|igpm", 454609, 6000000000},
         {"ft3/s", "ft3s", "[cft_i]/s", "ft³/s|ft^3/s|cfs|cusec|cu ft/s", 28316846592, 1e12},
         {"ft3/min", "ft3min", "[cft_i]/min", "ft³/min|ft^3/min|cfm|cu ft/min", 28316846592, 6e13},
+        {"m3/min", "m3min", "m3/min", "m³/min|m^3/min|cmm", 1, 60},
+        {"m3/d", "m3d", "m3/d", "m³/d|m^3/d|m3/day|cmd", 1, 86400},
+        {"l/h", "lh", "L/h", "L/h|lph|dm3/h|l/hr", 1, 3600000},
+        {"Ml/d", "megalitred", "ML/d", "ML/d|MLD|Ml/day|megalitre/day", 1000, 86400},
         {"bbl/d", "bbld", "[bbl_us]/d", "bpd|bbl/day|barrel/day|barrels/day", 158987294928, 86400e12},
         {"US mgd", "usmgd", "", "US Mgal/d|Mgal/d US|mgd US|million US gallons/day", 3785411784, 86400000000},
     };
@@ -29,6 +30,7 @@ struct UnitTable<Flow> {
 
 template <>
 struct UnitTable<MassFlow> {
+    static constexpr const char* type = "MassFlow";
     static constexpr const char* name = "mass flow";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -43,6 +45,7 @@ struct UnitTable<MassFlow> {
 
 template <>
 struct UnitTable<Density> {
+    static constexpr const char* type = "Density";
     static constexpr const char* name = "density";
     static constexpr const char* hint = "a relative density has no unit: use density_from_relative";
     static constexpr UnitInfo units[] = {
@@ -56,6 +59,7 @@ struct UnitTable<Density> {
 
 template <>
 struct UnitTable<DynamicViscosity> {
+    static constexpr const char* type = "DynamicViscosity";
     static constexpr const char* name = "dynamic viscosity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -69,6 +73,7 @@ struct UnitTable<DynamicViscosity> {
 
 template <>
 struct UnitTable<KinematicViscosity> {
+    static constexpr const char* type = "KinematicViscosity";
     static constexpr const char* name = "kinematic viscosity";
     static constexpr const char* hint = "Saybolt seconds go through viscosity_from_saybolt";
     static constexpr UnitInfo units[] = {
@@ -81,6 +86,7 @@ struct UnitTable<KinematicViscosity> {
 
 template <>
 struct UnitTable<SystemResistance> {
+    static constexpr const char* type = "SystemResistance";
     static constexpr const char* name = "system resistance";
     static constexpr const char* hint = "head over flow squared: h2/m5 is m per (m3/h)2";
     static constexpr UnitInfo units[] = {

@@ -1,0 +1,185 @@
+// Values from unit to unit.
+#include "message.hpp"
+#include "spelling.hpp"
+#include "text.hpp"
+#include "unit_refusal.hpp"
+
+#include <cmath>
+#include <cstdint>
+#include <limits>
+#include <numeric>
+
+namespace cutwater {
+
+namespace {
+
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+
+/// x -> (x numerator + shift) / denominator.
+struct Affine {
+    double numerator;
+    double shift;
+    double denominator;
+};
+
+/// A factor as a whole number; 0 where it is none.
+std::uint64_t whole(double factor) noexcept
+{
+    constexpr double most = 1.8e19;  // below 2^64
+    return factor >= 1 && factor < most && factor == std::floor(factor) ? static_cast<std::uint64_t>(factor) : 0;
+}
+
+/// Two units as one factor in lowest terms, so that what is exact on paper (1 in = 25.4 mm) is exact here.
+Affine between(const UnitInfo& from, const UnitInfo& to) noexcept
+{
+    double fn = from.numerator, fd = from.denominator, tn = to.numerator, td = to.denominator;
+    const auto cancel = [](double& a, double& b) {
+        const std::uint64_t x = whole(a), y = whole(b);
+        if (!x || !y) {
+            if (a == b) a = b = 1;
+            return;
+        }
+        const std::uint64_t g = std::gcd(x, y);
+        a = static_cast<double>(x / g);
+        b = static_cast<double>(y / g);
+    };
+    cancel(fn, tn);
+    cancel(td, fd);
+    cancel(fn, fd);
+    cancel(td, tn);
+    const double numerator = fn * td, denominator = fd * tn;
+    // zero points are given to 0.01 (273.15, 459.67): counted in hundredths their difference comes out without rounding
+    const double shift = (std::round(from.offset * 100) * numerator - std::round(to.offset * 100) * denominator) / 100;
+    return {numerator, shift, denominator};
+}
+
+/// The affine map with its roundings carried along by fused multiply-add: the result is the exact one, rounded once.
+double apply(const Affine& map, double x) noexcept
+{
+    const double product = x * map.numerator;
+    if (!std::isfinite(product)) return x / map.denominator * map.numerator + map.shift / map.denominator;
+    const double product_error = std::fma(x, map.numerator, -product);
+    const double sum = product + map.shift;
+    const double part = sum - product;
+    const double sum_error = (product - (sum - part)) + (map.shift - part);
+    const double quotient = sum / map.denominator;
+    const double remainder = std::fma(-quotient, map.denominator, sum);
+    return quotient + (remainder + (product_error + sum_error)) / map.denominator;
+}
+
+cutwater_status refuse_unknown(std::string_view text, int argument, cutwater_refusal* refusal) noexcept
+{
+    clear_refusal(refusal, CUTWATER_UNKNOWN_UNIT, "");
+    if (refusal) {
+        refusal->argument = argument;
+        Message(refusal->name, sizeof refusal->name).add("{}", argument == 1 ? "from" : "to");
+        Message message(refusal->message, sizeof refusal->message);
+        message.add("'{}' is no unit that is known here", Quoted(text).view());
+        // a gallon or a ton without its country is the commonest cause
+        const Spelling us_before(text);
+        const std::string_view folded = us_before.folded();
+        if (folded.find("gal") != folded.npos || folded.find("gpm") != folded.npos || folded.find("gd") != folded.npos)
+            message.add("; say which gallon: US gal or imp gal, US gpm or imp gpm");
+        else if (folded.find("ton") != folded.npos)
+            message.add("; say which ton: t (1000 kg), US ton or imp ton");
+    }
+    return CUTWATER_UNKNOWN_UNIT;
+}
+
+cutwater_status refuse_unlike(std::string_view from, std::string_view to, const Owners& sources, const Owners& targets,
+                              cutwater_refusal* refusal) noexcept
+{
+    clear_refusal(refusal, CUTWATER_WRONG_QUANTITY, "");
+    if (!refusal) return CUTWATER_WRONG_QUANTITY;
+    refusal->argument = 2;
+    Message(refusal->name, sizeof refusal->name).add("to");
+    Message message(refusal->message, sizeof refusal->message);
+    const Quoted given(from), wanted(to);
+    const bool from_gauge = sources.has(quantity_info<GaugePressure>), to_gauge = targets.has(quantity_info<GaugePressure>);
+    const bool from_absolute = sources.has(quantity_info<AbsolutePressure>), to_absolute = targets.has(quantity_info<AbsolutePressure>);
+    if ((from_gauge && to_absolute) || (from_absolute && to_gauge)) {
+        message.add("'{}' is {} pressure and '{}' is {} pressure: an ambient pressure is needed between them; use {}", given.view(),
+                    from_gauge ? "gauge" : "absolute", wanted.view(), from_gauge ? "absolute" : "gauge",
+                    from_gauge ? "absolute_from_gauge" : "gauge_from_absolute");
+        return CUTWATER_WRONG_QUANTITY;
+    }
+    message.add("cannot convert '{}' into '{}': ", given.view(), wanted.view());
+    explain_wrong_quantity(message, given.view(), sources, *targets.quantity[0]);
+    return CUTWATER_WRONG_QUANTITY;
+}
+
+/// The first quantity that knows both spellings; exact spellings of both go before others.
+const QuantityInfo* common_quantity(const Spelling& from, const Spelling& to, FoundUnit& source, FoundUnit& target) noexcept
+{
+    const QuantityInfo* best = nullptr;
+    int best_rank = -1;
+    for (const QuantityInfo* candidate : all_quantities()) {
+        const FoundUnit a = find_unit(*candidate, from);
+        if (!a) continue;
+        const FoundUnit b = find_unit(*candidate, to);
+        if (!b) continue;
+        const int rank = int(a.exact) + int(b.exact);
+        if (rank <= best_rank) continue;
+        best_rank = rank;
+        best = candidate;
+        source = a;
+        target = b;
+    }
+    return best;
+}
+
+}  // namespace
+
+double rescale(double value, const UnitInfo& from, const UnitInfo& to) noexcept
+{
+    if (&from == &to) return value;
+    return apply(between(from, to), value);
+}
+
+cutwater_status convert(double value, std::string_view from, std::string_view to, double& out, cutwater_refusal* refusal) noexcept
+{
+    out = nan;
+    const auto refuse_value = [&](cutwater_status status, std::string_view unit) {
+        clear_refusal(refusal, status, unit);
+        if (refusal) {
+            refusal->argument = 0;
+            refusal->value = value;
+            Message(refusal->name, sizeof refusal->name).add("value");
+        }
+        return Message(refusal ? refusal->message : nullptr, refusal ? sizeof refusal->message : 0);
+    };
+
+    if (!std::isfinite(value)) {
+        refuse_value(CUTWATER_NOT_FINITE, "").add("the value to convert is not a finite number");
+        return CUTWATER_NOT_FINITE;
+    }
+    if (from.empty()) from = "-";  // a number without unit
+    if (to.empty()) to = "-";
+    const Spelling source_spelling(from), target_spelling(to);
+    FoundUnit source, target;
+    const QuantityInfo* quantity = common_quantity(source_spelling, target_spelling, source, target);
+    if (!quantity) {
+        const Owners sources(source_spelling), targets(target_spelling);
+        if (!sources.count) return refuse_unknown(from, 1, refusal);
+        if (!targets.count) return refuse_unknown(to, 2, refusal);
+        return refuse_unlike(from, to, sources, targets, refusal);
+    }
+    const bool has_lowest = quantity == &quantity_info<Temperature> || quantity == &quantity_info<AbsolutePressure>;
+    const double lowest = -source.unit->offset;  // absolute zero, or vacuum
+    if (has_lowest && value < lowest) {
+        Message message = refuse_value(CUTWATER_OUT_OF_INTERVAL, source.unit->symbol);
+        if (refusal) refusal->low = lowest;
+        message.add("{} {} lies below {} ({} {})", value, source.unit->symbol,
+                    quantity == &quantity_info<Temperature> ? "absolute zero" : "vacuum", lowest, source.unit->symbol);
+        return CUTWATER_OUT_OF_INTERVAL;
+    }
+    const double converted = rescale(value, *source.unit, *target.unit);
+    if (!std::isfinite(converted)) {
+        refuse_value(CUTWATER_OVERFLOW, source.unit->symbol).add("{} {} is too large a number in {}", value, source.unit->symbol, target.unit->symbol);
+        return CUTWATER_OVERFLOW;
+    }
+    out = converted;
+    return CUTWATER_OK;
+}
+
+}  // namespace cutwater

@@ -1,0 +1,26 @@
+#include "message.hpp"
+
+#include "utf8.hpp"
+
+namespace cutwater {
+
+Quoted::Quoted(std::string_view text) noexcept
+{
+    constexpr std::size_t room = sizeof text_ - 4;  // a whole character and the dots always fit
+    for (std::size_t i = 0; i < text.size();) {
+        const CodePoint c = decode(text, i);
+        const bool fit = c.bytes != 0 && c.value >= 0x20 && c.value != 0x7F && !(c.value >= 0x80 && c.value < 0xA0);
+        const std::size_t bytes = c.bytes ? c.bytes : 1;
+        if (length_ + bytes > room) {
+            for (int dot = 0; dot < 3; ++dot) text_[length_++] = '.';
+            return;
+        }
+        if (fit)
+            for (std::size_t k = 0; k < bytes; ++k) text_[length_++] = text[i + k];
+        else
+            text_[length_++] = '?';
+        i += bytes;
+    }
+}
+
+}  // namespace cutwater

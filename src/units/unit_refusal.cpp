@@ -1,0 +1,130 @@
+#include "unit_refusal.hpp"
+
+#include "message.hpp"
+
+#include <limits>
+
+namespace cutwater {
+
+namespace {
+
+constexpr const QuantityInfo* difference = &quantity_info<PressureDifference>;
+constexpr const QuantityInfo* absolute = &quantity_info<AbsolutePressure>;
+constexpr const QuantityInfo* gauge = &quantity_info<GaugePressure>;
+
+/// The unit of the same size on another list: bara for bar.
+const char* counterpart(const QuantityInfo& quantity, const UnitInfo& unit) noexcept
+{
+    for (const UnitInfo& candidate : quantity)
+        if (candidate.numerator * unit.denominator == unit.numerator * candidate.denominator) return candidate.symbol;
+    return quantity.units[0].symbol;
+}
+
+/// The cases of which the trade makes the most mistakes get sentences of their own.
+bool explain_known_confusion(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected) noexcept
+{
+    const auto first = [&](const QuantityInfo* q) -> const UnitInfo* {
+        for (int i = 0; i < owners.count; ++i)
+            if (owners.quantity[i] == q) return owners.unit[i];
+        return nullptr;
+    };
+    if (&expected == absolute || &expected == gauge) {
+        const bool wants_absolute = &expected == absolute;
+        if (const UnitInfo* unit = first(difference)) {
+            message.add("'{}' says neither gauge nor absolute; {} is needed: write {} if that is meant, and {} otherwise", given,
+                        expected.name, counterpart(expected, *unit),
+                        wants_absolute ? "turn gauge pressure into absolute with absolute_from_gauge"
+                                       : "turn absolute pressure into gauge with gauge_from_absolute");
+            return true;
+        }
+        if (first(wants_absolute ? gauge : absolute)) {
+            message.add("'{}' is {} pressure; {} is needed: {} the ambient pressure with {}", given, wants_absolute ? "gauge" : "absolute",
+                        expected.name, wants_absolute ? "add" : "take off",
+                        wants_absolute ? "absolute_from_gauge" : "gauge_from_absolute");
+            return true;
+        }
+    }
+    if (&expected == difference) {
+        const UnitInfo* unit = first(gauge);
+        const bool is_gauge = unit != nullptr;
+        if (!unit) unit = first(absolute);
+        if (unit) {
+            message.add("'{}' is {} pressure; a pressure difference, or a stress, is needed: write {}", given, is_gauge ? "gauge" : "absolute",
+                        counterpart(expected, *unit));
+            return true;
+        }
+    }
+    if (&expected == &quantity_info<TemperatureDifference> && first(&quantity_info<Temperature>)) {
+        message.add("'{}' is a temperature; a temperature difference is needed: write it in K (a step of 1 degC is 1 K)", given);
+        return true;
+    }
+    if (&expected == &quantity_info<Temperature> && first(&quantity_info<TemperatureDifference>)) {
+        message.add("'{}' is a temperature difference; a temperature is needed: write it ", given);
+        list_units(message, expected);
+        return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+void clear_refusal(cutwater_refusal* refusal, cutwater_status status, std::string_view unit) noexcept
+{
+    if (!refusal) return;
+    refusal->status = status;
+    refusal->argument = -1;
+    refusal->element = -1;
+    refusal->value = std::numeric_limits<double>::quiet_NaN();
+    refusal->low = -std::numeric_limits<double>::infinity();
+    refusal->high = std::numeric_limits<double>::infinity();
+    refusal->low_open = 0;
+    refusal->high_open = 0;
+    refusal->name[0] = 0;
+    refusal->message[0] = 0;
+    Message(refusal->unit, sizeof refusal->unit).add("{}", unit);
+}
+
+void list_units(Message& message, const QuantityInfo& quantity) noexcept
+{
+    constexpr std::size_t most = 8;
+    const bool unitless = !*quantity.units[0].symbol;
+    if (unitless) message.add("without unit");
+    for (std::size_t i = unitless ? 1 : 0; i < quantity.count && i < most; ++i)
+        message.add("{}{}", i == 0 ? "in " : i == 1 && unitless ? " or in " : ", ", quantity.units[i].symbol);
+    if (quantity.count > most) message.add(", ...");
+}
+
+Owners::Owners(const Spelling& spelling) noexcept
+{
+    for (const bool exact : {true, false}) {
+        for (const QuantityInfo* candidate : all_quantities()) {
+            const FoundUnit found = find_unit(*candidate, spelling);
+            if (!found || found.exact != exact || count == most) continue;
+            quantity[count] = candidate;
+            unit[count++] = found.unit;
+        }
+        if (count) return;
+    }
+}
+
+bool Owners::has(const QuantityInfo& which) const noexcept
+{
+    for (int i = 0; i < count; ++i)
+        if (quantity[i] == &which) return true;
+    return false;
+}
+
+void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected) noexcept
+{
+    if (explain_known_confusion(message, given, owners, expected)) return;
+    message.add("'{}' is a unit of ", given);
+    for (int i = 0; i < owners.count; ++i)
+        message.add("{}{}", i == 0 ? "" : i + 1 < owners.count ? ", " : " or ", owners.quantity[i]->name);
+    message.add("; {} is needed, ", expected.name);
+    list_units(message, expected);
+    // which gallon, which ton: a hint for a unit that is in no table, and beside the point here
+    const std::string_view hint = expected.hint;
+    if (!hint.empty() && !hint.starts_with("say which")) message.add(" ({})", hint);
+}
+
+}  // namespace cutwater
