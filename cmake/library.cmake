@@ -1,6 +1,5 @@
 # The catalogue, the generator that links it, and the library that the generator's products complete.
 file(GLOB family_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/formulas/*/*.cpp)
-file(GLOB family_folders CONFIGURE_DEPENDS LIST_DIRECTORIES true ${PROJECT_SOURCE_DIR}/src/formulas/*)
 file(GLOB core_sources CONFIGURE_DEPENDS
   ${PROJECT_SOURCE_DIR}/src/units/*.cpp ${PROJECT_SOURCE_DIR}/src/catalogue/*.cpp ${PROJECT_SOURCE_DIR}/src/answers/*.cpp)
 file(GLOB capi_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/*.cpp)
@@ -11,12 +10,13 @@ target_link_libraries(cutwater_core PUBLIC cutwater_flags fmt::fmt-header-only)
 target_compile_definitions(cutwater_core PUBLIC CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 set_source_files_properties(${family_sources} PROPERTIES COMPILE_OPTIONS "${cutwater_vector_flags}")
 
+# The generator writes one file of bodies for each family that the catalogue lists.
+set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/catalogue/families.cpp)
+file(STRINGS ${PROJECT_SOURCE_DIR}/src/catalogue/families.cpp family_lines REGEX "^extern const Family [a-z_]+_family;")
 set(cutwater_body_names)
-foreach(folder ${family_folders})
-  if(IS_DIRECTORY ${folder})
-    get_filename_component(family ${folder} NAME)
-    list(APPEND cutwater_body_names capi/${family}.cpp)
-  endif()
+foreach(line ${family_lines})
+  string(REGEX REPLACE "^extern const Family ([a-z_]+)_family.*" "\\1" family "${line}")
+  list(APPEND cutwater_body_names capi/${family}.cpp)
 endforeach()
 list(APPEND cutwater_body_names capi/catalogue_json.cpp)
 

@@ -25,6 +25,7 @@ struct UnitInfo {
 /// A quantity's name and its closed list of units; the first unit is the one to suggest.
 struct QuantityInfo {
     const char* name;
+    const char* type;  // its C++ name
     const UnitInfo* units;
     std::size_t count;
     const char* hint;  // what to say when its unit was not understood; "" for nothing
@@ -33,12 +34,12 @@ struct QuantityInfo {
     constexpr const UnitInfo* end() const { return units + count; }
 };
 
-/// Specialised for every quantity's type: `static constexpr UnitInfo units[]`, `name`, `hint`.
+/// Specialised for every quantity's type: `static constexpr UnitInfo units[]`, `name`, `type`, `hint`.
 template <class Q>
 struct UnitTable;
 
 template <class Q>
-inline constexpr QuantityInfo quantity_info{UnitTable<Q>::name, UnitTable<Q>::units,
+inline constexpr QuantityInfo quantity_info{UnitTable<Q>::name, UnitTable<Q>::type, UnitTable<Q>::units,
                                             sizeof(UnitTable<Q>::units) / sizeof(UnitInfo), UnitTable<Q>::hint};
 
 /// A unit that knows the type of what it measures, so that a wrong one does not compile.

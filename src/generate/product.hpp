@@ -34,6 +34,7 @@ std::string interval_text(const InputInfo& input);
 
 /// Refuses what a door could not carry: names that are cell addresses, keywords, too long; missing sources. Empty when all is well.
 std::vector<std::string> faults_in_catalogue();
+std::vector<std::string> faults_in(const std::vector<const Family*>& list);
 
 // One file each.
 std::vector<Product> c_header();

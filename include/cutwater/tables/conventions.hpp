@@ -7,6 +7,7 @@ namespace cutwater {
 
 template <>
 struct UnitTable<Ratio> {
+    static constexpr const char* type = "Ratio";
     static constexpr const char* name = "plain number";
     static constexpr const char* hint = "a number without unit, or with %";
     static constexpr UnitInfo units[] = {
@@ -17,6 +18,7 @@ struct UnitTable<Ratio> {
 
 template <>
 struct UnitTable<Fraction> {
+    static constexpr const char* type = "Fraction";
     static constexpr const char* name = "fraction";
     static constexpr const char* hint = "a fraction of one (0.72), or with % (72 %)";
     static constexpr UnitInfo units[] = {
@@ -28,6 +30,7 @@ struct UnitTable<Fraction> {
 
 template <>
 struct UnitTable<Count> {
+    static constexpr const char* type = "Count";
     static constexpr const char* name = "count";
     static constexpr const char* hint = "a whole number without unit";
     static constexpr UnitInfo units[] = {{"", "", "1", "-|off|pcs"}};
@@ -35,6 +38,7 @@ struct UnitTable<Count> {
 
 template <>
 struct UnitTable<Money> {
+    static constexpr const char* type = "Money";
     static constexpr const char* name = "money";
     static constexpr const char* hint = "the amount alone, everywhere in one currency";
     static constexpr UnitInfo units[] = {{"", "", "", ""}};
@@ -42,6 +46,7 @@ struct UnitTable<Money> {
 
 template <>
 struct UnitTable<SpecificSpeed> {
+    static constexpr const char* type = "SpecificSpeed";
     static constexpr const char* name = "specific speed (1/min, m3/s, m)";
     static constexpr const char* hint = "the number alone; convert from US units or to the type number by the functions for it";
     static constexpr UnitInfo units[] = {{"", "", "", "1/min|rpm|min-1"}};
@@ -49,6 +54,7 @@ struct UnitTable<SpecificSpeed> {
 
 template <>
 struct UnitTable<SpecificSpeedUs> {
+    static constexpr const char* type = "SpecificSpeedUs";
     static constexpr const char* name = "specific speed (1/min, US gal/min, ft)";
     static constexpr const char* hint = "the number alone; convert to metric units or to the type number by the functions for it";
     static constexpr UnitInfo units[] = {{"", "", "", "1/min|rpm|min-1"}};
@@ -56,6 +62,7 @@ struct UnitTable<SpecificSpeedUs> {
 
 template <>
 struct UnitTable<SayboltSeconds> {
+    static constexpr const char* type = "SayboltSeconds";
     static constexpr const char* name = "Saybolt Universal viscosity";
     static constexpr const char* hint = "mm2/s goes through saybolt_from_viscosity";
     static constexpr UnitInfo units[] = {{"SUS", "SUS", "", "SSU|SUV|Saybolt Universal seconds"}};
@@ -63,6 +70,7 @@ struct UnitTable<SayboltSeconds> {
 
 template <>
 struct UnitTable<ValveCoefficient> {
+    static constexpr const char* type = "ValveCoefficient";
     static constexpr const char* name = "valve flow coefficient";
     static constexpr const char* hint = "write 40 Kv, or 46 Cv (US gal/min at 1 psi)";
     static constexpr UnitInfo units[] = {

@@ -15,6 +15,7 @@ using ElectricalResistivity = bu::quantity<si::resistivity>;
 
 template <>
 struct UnitTable<ElectricCurrent> {
+    static constexpr const char* type = "ElectricCurrent";
     static constexpr const char* name = "electric current";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -26,6 +27,7 @@ struct UnitTable<ElectricCurrent> {
 
 template <>
 struct UnitTable<Voltage> {
+    static constexpr const char* type = "Voltage";
     static constexpr const char* name = "voltage";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -37,6 +39,7 @@ struct UnitTable<Voltage> {
 
 template <>
 struct UnitTable<MagneticFluxDensity> {
+    static constexpr const char* type = "MagneticFluxDensity";
     static constexpr const char* name = "magnetic flux density";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -48,6 +51,7 @@ struct UnitTable<MagneticFluxDensity> {
 
 template <>
 struct UnitTable<ElectricalConductivity> {
+    static constexpr const char* type = "ElectricalConductivity";
     static constexpr const char* name = "electrical conductivity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -58,6 +62,7 @@ struct UnitTable<ElectricalConductivity> {
 
 template <>
 struct UnitTable<ElectricalResistivity> {
+    static constexpr const char* type = "ElectricalResistivity";
     static constexpr const char* name = "electrical resistivity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {

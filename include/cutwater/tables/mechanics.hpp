@@ -7,6 +7,7 @@ namespace cutwater {
 
 template <>
 struct UnitTable<Length> {
+    static constexpr const char* type = "Length";
     static constexpr const char* name = "length or head";
     static constexpr const char* hint = "a pressure in metres of water is no head: use head_from_pressure";
     static constexpr UnitInfo units[] = {
@@ -26,6 +27,7 @@ using InverseLength = decltype(Ratio() / Length());
 
 template <>
 struct UnitTable<InverseLength> {
+    static constexpr const char* type = "InverseLength";
     static constexpr const char* name = "inverse of a length";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -37,6 +39,7 @@ struct UnitTable<InverseLength> {
 
 template <>
 struct UnitTable<Area> {
+    static constexpr const char* type = "Area";
     static constexpr const char* name = "area";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -52,6 +55,7 @@ using SecondMoment = decltype(Area() * Area());
 
 template <>
 struct UnitTable<SecondMoment> {
+    static constexpr const char* type = "SecondMoment";
     static constexpr const char* name = "second moment of area";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -63,6 +67,7 @@ struct UnitTable<SecondMoment> {
 
 template <>
 struct UnitTable<Volume> {
+    static constexpr const char* type = "Volume";
     static constexpr const char* name = "volume";
     static constexpr const char* hint = "say which gallon: US gal or imp gal";
     static constexpr UnitInfo units[] = {
@@ -79,6 +84,7 @@ struct UnitTable<Volume> {
 
 template <>
 struct UnitTable<Time> {
+    static constexpr const char* type = "Time";
     static constexpr const char* name = "time";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -93,6 +99,7 @@ struct UnitTable<Time> {
 
 template <>
 struct UnitTable<Velocity> {
+    static constexpr const char* type = "Velocity";
     static constexpr const char* name = "velocity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -109,6 +116,7 @@ struct UnitTable<Velocity> {
 
 template <>
 struct UnitTable<Acceleration> {
+    static constexpr const char* type = "Acceleration";
     static constexpr const char* name = "acceleration";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -121,6 +129,7 @@ struct UnitTable<Acceleration> {
 
 template <>
 struct UnitTable<Mass> {
+    static constexpr const char* type = "Mass";
     static constexpr const char* name = "mass";
     static constexpr const char* hint = "say which ton: t (1000 kg), US ton or imp ton";
     static constexpr UnitInfo units[] = {
@@ -135,6 +144,7 @@ struct UnitTable<Mass> {
 
 template <>
 struct UnitTable<Force> {
+    static constexpr const char* type = "Force";
     static constexpr const char* name = "force";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -148,6 +158,7 @@ struct UnitTable<Force> {
 
 template <>
 struct UnitTable<Stiffness> {
+    static constexpr const char* type = "Stiffness";
     static constexpr const char* name = "stiffness";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {

@@ -7,6 +7,7 @@ namespace cutwater {
 
 template <>
 struct UnitTable<Energy> {
+    static constexpr const char* type = "Energy";
     static constexpr const char* name = "energy";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -24,6 +25,7 @@ struct UnitTable<Energy> {
 
 template <>
 struct UnitTable<Power> {
+    static constexpr const char* type = "Power";
     static constexpr const char* name = "power";
     static constexpr const char* hint = "hp is 550 ft lbf/s; write PS for metric, hp(E) for electrical horsepower";
     static constexpr UnitInfo units[] = {
@@ -41,6 +43,7 @@ struct UnitTable<Power> {
 
 template <>
 struct UnitTable<Torque> {
+    static constexpr const char* type = "Torque";
     static constexpr const char* name = "torque or moment";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -55,6 +58,7 @@ struct UnitTable<Torque> {
 
 template <>
 struct UnitTable<RotationalSpeed> {
+    static constexpr const char* type = "RotationalSpeed";
     static constexpr const char* name = "rotational speed";
     static constexpr const char* hint = "Hz is a supply frequency, no speed: use synchronous_speed";
     static constexpr UnitInfo units[] = {
@@ -66,6 +70,7 @@ struct UnitTable<RotationalSpeed> {
 
 template <>
 struct UnitTable<AngularVelocity> {
+    static constexpr const char* type = "AngularVelocity";
     static constexpr const char* name = "angular velocity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -76,6 +81,7 @@ struct UnitTable<AngularVelocity> {
 
 template <>
 struct UnitTable<Frequency> {
+    static constexpr const char* type = "Frequency";
     static constexpr const char* name = "frequency";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -88,6 +94,7 @@ struct UnitTable<Frequency> {
 
 template <>
 struct UnitTable<EnergyPerVolume> {
+    static constexpr const char* type = "EnergyPerVolume";
     static constexpr const char* name = "energy per volume";
     static constexpr const char* hint = "say which gallon: kWh/US gal";
     static constexpr UnitInfo units[] = {

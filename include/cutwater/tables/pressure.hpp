@@ -15,6 +15,7 @@ inline constexpr double inhg_numerator = 3386388640341, inhg_denominator = 10000
 
 template <>
 struct UnitTable<PressureDifference> {
+    static constexpr const char* type = "PressureDifference";
     static constexpr const char* name = "pressure difference or stress";
     static constexpr const char* hint = "a difference is neither gauge nor absolute: bar, kPa, psi";
     static constexpr UnitInfo units[] = {
@@ -41,6 +42,7 @@ struct UnitTable<PressureDifference> {
 
 template <>
 struct UnitTable<AbsolutePressure> {
+    static constexpr const char* type = "AbsolutePressure";
     static constexpr const char* name = "absolute pressure";
     static constexpr const char* hint = "say that it is absolute: bara, kPa(a), psia";
     static constexpr UnitInfo units[] = {
@@ -61,6 +63,7 @@ struct UnitTable<AbsolutePressure> {
 
 template <>
 struct UnitTable<GaugePressure> {
+    static constexpr const char* type = "GaugePressure";
     static constexpr const char* name = "gauge pressure";
     static constexpr const char* hint = "say that it is gauge: barg, kPa(g), psig";
     static constexpr UnitInfo units[] = {

@@ -7,6 +7,7 @@ namespace cutwater {
 
 template <>
 struct UnitTable<Temperature> {
+    static constexpr const char* type = "Temperature";
     static constexpr const char* name = "temperature";
     static constexpr const char* hint = "write degC, degF or K";
     static constexpr UnitInfo units[] = {
@@ -19,6 +20,7 @@ struct UnitTable<Temperature> {
 
 template <>
 struct UnitTable<TemperatureDifference> {
+    static constexpr const char* type = "TemperatureDifference";
     static constexpr const char* name = "temperature difference";
     static constexpr const char* hint = "write a temperature difference in K";
     static constexpr UnitInfo units[] = {
@@ -29,6 +31,7 @@ struct UnitTable<TemperatureDifference> {
 
 template <>
 struct UnitTable<TemperatureRate> {
+    static constexpr const char* type = "TemperatureRate";
     static constexpr const char* name = "rate of temperature";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -42,6 +45,7 @@ struct UnitTable<TemperatureRate> {
 
 template <>
 struct UnitTable<ThermalExpansion> {
+    static constexpr const char* type = "ThermalExpansion";
     static constexpr const char* name = "thermal expansion";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -53,6 +57,7 @@ struct UnitTable<ThermalExpansion> {
 
 template <>
 struct UnitTable<SpecificHeat> {
+    static constexpr const char* type = "SpecificHeat";
     static constexpr const char* name = "specific heat capacity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -65,6 +70,7 @@ struct UnitTable<SpecificHeat> {
 
 template <>
 struct UnitTable<HeatCapacity> {
+    static constexpr const char* type = "HeatCapacity";
     static constexpr const char* name = "heat capacity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -76,6 +82,7 @@ struct UnitTable<HeatCapacity> {
 
 template <>
 struct UnitTable<HeatTransfer> {
+    static constexpr const char* type = "HeatTransfer";
     static constexpr const char* name = "heat transfer coefficient";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -90,6 +97,7 @@ using ThermalConductivity = decltype(Power() / (Length() * TemperatureDifference
 
 template <>
 struct UnitTable<ThermalConductivity> {
+    static constexpr const char* type = "ThermalConductivity";
     static constexpr const char* name = "thermal conductivity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
@@ -102,6 +110,7 @@ using HeatFlux = decltype(Power() / Area());
 
 template <>
 struct UnitTable<HeatFlux> {
+    static constexpr const char* type = "HeatFlux";
     static constexpr const char* name = "power over an area, or pressure times velocity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {

@@ -12,6 +12,7 @@ constexpr const FunctionInfo* system_functions[] = {
     entry<npsh_available_from_gauge_record>,
 };
 
+extern const Family system_family;  // a const without this would stay inside this file
 constinit const Family system_family{"system", "System and suction", system_functions};
 
 }  // namespace cutwater
