@@ -2,6 +2,7 @@
 #ifndef CUTWATER_LIBRARY_H
 #define CUTWATER_LIBRARY_H
 
+#include <cutwater/answers.h>
 #include <cutwater/base.h>
 
 #ifdef __cplusplus
