@@ -13,9 +13,9 @@ template <const auto& R>
 using TraitsOf = typename std::remove_cvref_t<decltype(R)>::Traits;
 
 template <const auto& R>
-inline constexpr std::size_t input_count = std::tuple_size_v<typename TraitsOf<R>::Inputs>;
+inline constexpr std::size_t input_count = std::tuple_size_v<typename TraitsOf<R>::Parameters>;
 template <const auto& R>
-inline constexpr std::size_t result_count = std::tuple_size_v<typename TraitsOf<R>::Outputs>;
+inline constexpr std::size_t result_count = std::tuple_size_v<typename TraitsOf<R>::Values>;
 
 inline constexpr std::size_t longest_name = 48;  // with its 0: what cutwater_refusal.name holds
 

@@ -130,16 +130,38 @@ struct Relation {
 
 namespace binding {
 
+/// A tuple of what the record says that tells a wrong count or quantity in one sentence.
+template <template <class> class Put, class... P>
+struct Matched : std::tuple<Put<P>...> {
+    template <class... Q>
+    constexpr Matched(Put<Q>... put) : std::tuple<Put<P>...>(take(put...))
+    {
+    }
+
+private:
+    template <class... Q>
+    static constexpr std::tuple<Put<P>...> take(Put<Q>... put)
+    {
+        constexpr bool same_count = sizeof...(Q) == sizeof...(P);
+        static_assert(same_count, "the record has more or fewer inputs or results than its formula");
+        if constexpr (same_count) {
+            constexpr bool same_quantities = (std::is_same_v<P, Q> && ...);
+            static_assert(same_quantities, "the record gives an input or result the unit of another quantity than its formula has there");
+            if constexpr (same_quantities) return {put...};
+        }
+    }
+};
+
 template <class T>
 struct ResultsOf {
     using Values = std::tuple<T>;
-    using Outputs = std::tuple<Output<T>>;
+    using Outputs = Matched<Output, T>;
     static constexpr bool may_fail = false;
 };
 template <class... T>
 struct ResultsOf<std::tuple<T...>> {
     using Values = std::tuple<T...>;
-    using Outputs = std::tuple<Output<T>...>;
+    using Outputs = Matched<Output, T...>;
     static constexpr bool may_fail = false;
 };
 template <class T>
@@ -160,7 +182,7 @@ struct Signature<std::tuple<Done...>, Steps> : Signature<std::tuple<Done...>> {
 template <class... Done>
 struct Signature<std::tuple<Done...>> {
     using Parameters = std::tuple<Done...>;
-    using Inputs = std::tuple<Input<Done>...>;
+    using Inputs = Matched<Input, Done...>;
     using Condition = Relation<Done...>;
     static constexpr bool shows_steps = false;
 };

@@ -37,7 +37,7 @@ else()
   add_custom_target(cutwater_generated DEPENDS ${PROJECT_BINARY_DIR}/generated.stamp)
   # Brings the committed products up to date with the records.
   add_custom_target(regenerate
-    COMMAND ${CMAKE_COMMAND} -DFROM=${cutwater_products} -DTO=${PROJECT_SOURCE_DIR} -P ${PROJECT_SOURCE_DIR}/cmake/copy_products.cmake
+    COMMAND ${CMAKE_COMMAND} -DFROM=${cutwater_products} -DTO=${PROJECT_SOURCE_DIR} -P ${PROJECT_SOURCE_DIR}/src/cmake/copy_products.cmake
     DEPENDS cutwater_generated)
 endif()
 list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
