@@ -1,21 +1,26 @@
-// Suction side: net positive suction head offered, and its margin over what the pump needs.
+// Suction side: net positive suction head offered by the installation, and the greatest lift.
 #pragma once
 
-#include <cutwater/unit_table.hpp>
-
-#include "catalogue/record.hpp"
 #include "formulas/system/pipe.hpp"
 
 namespace cutwater::formulas {
 
+namespace suction {
+
+inline constexpr const char* negative =
+    "A negative result is a true answer: the liquid boils before it reaches the pump, and nothing can be pumped as drawn.";
+inline constexpr const char* datum =
+    "NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage impeller's vanes. "
+    "Measure elevations from there, or add the shift.";
+inline constexpr const char* not_boiling = "the vapour pressure must be at most the surface pressure: the liquid would boil at its surface";
+
+}  // namespace suction
+
 /// Head of the liquid above its vapour pressure at the impeller's inlet datum.
-inline Head npsh_available(AbsolutePressure surface, AbsolutePressure vapour, Density density, Length level, Head friction,
-                           Steps steps)
+inline Head npsh_available(AbsolutePressure surface, AbsolutePressure vapour, Density density, Length level, Head friction, Steps steps)
 {
-    const Head surface_head = surface.above_zero() / (density * standard_gravity);
-    const Head vapour_head = vapour.above_zero() / (density * standard_gravity);
-    steps("p_s/(rho g)", "head of the surface pressure", surface_head, units::metre);
-    steps("p_v/(rho g)", "head of the vapour pressure", vapour_head, units::metre);
+    steps("p_s/(rho g)", "head of the surface pressure", surface.above_zero() / (density * standard_gravity), units::metre);
+    steps("p_v/(rho g)", "head of the vapour pressure", vapour.above_zero() / (density * standard_gravity), units::metre);
     steps("z - h_f", "static head less losses", level - friction, units::metre);
     return (surface - vapour) / (density * standard_gravity) + level - friction;
 }
@@ -25,46 +30,88 @@ inline constexpr Record<&npsh_available> npsh_available_record{
     .meaning = "Net positive suction head that the installation offers",
     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "pressure on the liquid's surface in the suction vessel"),
                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the temperature of the liquid at the inlet"),
-               input("density", "rho", units::kgm3, above(0), "density of the liquid at the same temperature"),
-               input("liquid_level", "z", units::metre, any, "surface above the pump's NPSH datum; negative for a lift"),
-               input("friction_head", "h_f", units::metre, from(0), "losses of the suction line at the duty")},
+               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid at the same temperature"),
+               input("liquid_level", "z", units::metre, any, "lowest surface above the pump's NPSH datum; negative for a lift"),
+               input("friction_head", "h_f", units::metre, from(0), "losses of the suction line at the duty, its entry included")},
     .results = {output("npsh", "NPSHA", units::metre, "net positive suction head available at the datum")},
     .equation = "NPSHA = (p_s - p_v)/(rho g) + z - h_f",
-    .source = "ISO 17769-1:2012, definition of NPSH available; ANSI/HI 9.6.1-2012 (from memory of both)",
-    .cautions = {caution::inlet_vapour_pressure, caution::npsh_margin, caution::hot_or_toxic},
+    .relations = {{"vapour_pressure",
+                   [](AbsolutePressure surface, AbsolutePressure vapour, Density, Length, Head) { return vapour <= surface; },
+                   suction::not_boiling}},
+    .source = "ISO 17769-1:2012, net positive suction head and its datum; ANSI/HI 9.6.1-2012 (from memory of both); "
+              "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)",
+    .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin, suction::negative, caution::hot_or_toxic},
     .example = {"1.01325, 0.02339, 998.2, 2, 0.5", "11.612", "hand calculation: 98986/(998.2 x 9.80665) + 2 - 0.5"}};
 
 /// The same from a gauge at the pump's suction branch, where the liquid moves: its velocity head counts.
-inline Head npsh_available_from_gauge(GaugePressure gauge, AbsolutePressure ambient, Length gauge_elevation, Length bore,
-                                      Flow flow, Density density, AbsolutePressure vapour, Steps steps)
+inline Head npsh_available_from_gauge(GaugePressure gauge, AbsolutePressure ambient, Length gauge_elevation, Length bore, Flow flow,
+                                      Density density, AbsolutePressure vapour, Steps steps)
 {
+    const PressureDifference above_vapour = gauge.above_zero() + (ambient - vapour);
+    const Head pressure = above_vapour / (density * standard_gravity);
     const Velocity velocity = pipe_velocity(flow, bore);
-    const Head moving = velocity_head(velocity);
+    const Head moving = head_of_velocity(velocity);
+    steps("(p_1 + p_amb - p_v)/(rho g)", "head of the absolute pressure above the vapour pressure", pressure, units::metre);
     steps("v", "Q/(pi/4 d^2)", velocity, units::ms);
     steps("v^2/(2 g)", "velocity head at the gauge", moving, units::metre);
-    const PressureDifference above_vapour = gauge.above_zero() + (ambient - vapour);
-    return above_vapour / (density * standard_gravity) + gauge_elevation + moving;
+    return pressure + gauge_elevation + moving;
 }
 
 inline constexpr Record<&npsh_available_from_gauge> npsh_available_from_gauge_record{
     .name = "npsh_available_from_gauge",
     .meaning = "Net positive suction head at the pump, from a suction gauge reading",
-    .inputs = {input("gauge_pressure", "p_M", units::barg, any, "suction gauge reading; negative for a vacuum"),
+    .inputs = {input("suction_pressure", "p_1", units::barg, limits::gauge_barg, "suction gauge reading; negative for a vacuum"),
                input("ambient_pressure", "p_amb", units::bara, above(0), "barometric pressure at the gauge"),
-               input("gauge_elevation", "z_M", units::metre, any, "gauge above the pump's NPSH datum"),
-               input("bore", "d", units::mm, above(0), "inside diameter of the pipe at the gauge"),
+               input("gauge_elevation", "z_1", units::metre, any, "centre of the gauge above the pump's NPSH datum"),
+               input("bore", "d", units::mm, limits::bore_mm, "inside diameter of the pipe at the gauge"),
                input("flow", "Q", units::m3h, from(0), "flow through that pipe"),
-               input("density", "rho", units::kgm3, above(0), "density of the liquid"),
+               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the temperature of the liquid at the inlet")},
     .results = {output("npsh", "NPSHA", units::metre, "net positive suction head available at the datum")},
-    .equation = "NPSHA = (p_M + p_amb - p_v)/(rho g) + z_M + v^2/(2 g)",
-    .relations = {{"gauge_pressure",
+    .equation = "NPSHA = (p_1 + p_amb - p_v)/(rho g) + z_1 + v^2/(2 g)",
+    .relations = {{"suction_pressure",
                    [](GaugePressure gauge, AbsolutePressure ambient, Length, Length, Flow, Density, AbsolutePressure) {
                        return gauge.above_zero() + ambient.above_zero() > PressureDifference{};
                    },
-                   "the gauge pressure and the ambient pressure must add up to an absolute pressure above 0 bara"}},
-    .source = "ISO 9906:2012, NPSH at the reference plane (from memory of it)",
-    .cautions = {caution::inlet_vapour_pressure, caution::npsh_margin, caution::hot_or_toxic},
-    .example = {"-0.3, 1.013, 0.2, 100, 60, 998.2, 0.02339", "7.4464", "hand calculation"}};
+                   "the gauge pressure and the ambient pressure must add up to an absolute pressure above 0 bara"},
+                  {"vapour_pressure",
+                   [](GaugePressure gauge, AbsolutePressure ambient, Length, Length, Flow, Density, AbsolutePressure vapour) {
+                       return vapour.above_zero() <= gauge.above_zero() + ambient.above_zero();
+                   },
+                   "the vapour pressure must be at most the absolute pressure at the gauge: the liquid would boil there and the reading mean nothing"}},
+    .source = "ISO 9906:2012, NPSH at the reference plane (from memory of it); Hydraulic Institute, Engineering Data Book, "
+              "2nd edition, Eq. 1.D.6 (excerpt read)",
+    .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin, suction::negative, caution::hot_or_toxic},
+    .example = {"-0.4, 1.01325, 0, 100, 60, 998.2, 0.023392", "6.25532", "hand calculation: 6.02566 + 0.22966"}};
+
+inline Length greatest_suction_lift(AbsolutePressure surface, AbsolutePressure vapour, Density density, Head friction, Head npsh3,
+                                    Head margin, Steps steps)
+{
+    const Head offered = (surface - vapour) / (density * standard_gravity);
+    steps("(p_s - p_v)/(rho g)", "head of the surface pressure above the vapour pressure", offered, units::metre);
+    steps("NPSH3 + m", "suction head to be kept", npsh3 + margin, units::metre);
+    return offered - friction - npsh3 - margin;
+}
+
+inline constexpr Record<&greatest_suction_lift> greatest_suction_lift_record{
+    .name = "greatest_suction_lift",
+    .meaning = "Greatest height of a pump above the liquid that leaves NPSH3 and a margin",
+    .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "pressure on the liquid's surface in the suction vessel"),
+               input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the temperature of the liquid at the inlet"),
+               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid at the same temperature"),
+               input("friction_head", "h_f", units::metre, from(0), "losses of the suction line at the duty, its entry included"),
+               input("npsh3", "NPSH3", units::metre, above(0), "the pump's NPSH at 3 % head drop, at the duty's flow"),
+               input("margin", "m", units::metre, from(0), "NPSH to be left above NPSH3")},
+    .results = {output("lift", "z_max", units::metre,
+                       "NPSH datum above the lowest surface; negative: the pump must stand so far below it")},
+    .equation = "z_max = (p_s - p_v)/(rho g) - h_f - NPSH3 - m",
+    .relations = {{"vapour_pressure",
+                   [](AbsolutePressure surface, AbsolutePressure vapour, Density, Head, Head, Head) { return vapour <= surface; },
+                   suction::not_boiling}},
+    .source = "ISO 17769-1:2012, net positive suction head (from memory of it), solved for the level; "
+              "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)",
+    .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin,
+                 "A pump that is not self-priming must be primed before it can lift.", caution::hot_or_toxic},
+    .example = {"1.01325, 0.023392, 998.2, 0.8, 3, 1", "5.31194", "hand calculation: 10.11194 - 0.8 - 3 - 1"}};
 
 }  // namespace cutwater::formulas

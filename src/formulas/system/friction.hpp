@@ -1,0 +1,125 @@
+// Losses of pipes and fittings.
+#pragma once
+
+#include "formulas/system/pipe.hpp"
+
+#include <cmath>
+
+namespace cutwater::formulas {
+
+namespace friction {
+
+inline constexpr double laminar_up_to = 2000;  // the lower end of the critical zone
+inline constexpr double highest_reynolds = 1e9;
+inline constexpr double roughest = 0.05;  // eps/d at the end of Moody's chart
+
+inline constexpr const char* critical_zone =
+    "Between Re 2000 and 4000 the flow may be laminar, turbulent or change between them: the factor returned there is the "
+    "turbulent one, which is the higher. Just above Re 2000 it jumps.";
+inline constexpr const char* scatter =
+    "Friction factors of commercial pipe scatter by 10 to 15 %, and roughness grows with age: add a margin for an old or fouled line.";
+inline constexpr const char* rough_enough = "the roughness must be at most 0.05 of the bore, the end of the method's range";
+
+/// Colebrook and White, solved for x = 1/sqrt(f) by Newton steps on x + 2 log10(a + b x). That function rises and is concave,
+/// so that the steps cannot overshoot for long; four of them, from an explicit start within 3 %, leave only rounding error
+/// over the whole permitted range. The count is fixed so that rows of an array take the same path.
+inline double colebrook_white(double reynolds, double relative_roughness)
+{
+    constexpr double two_over_ln10 = 0.868588963806503655302;
+    const double a = relative_roughness / 3.7;
+    const double b = 2.51 / reynolds;
+    double x = -two_over_ln10 * std::log(a + 5.74 / std::pow(reynolds, 0.9));  // Swamee and Jain (1976)
+    for (int step = 0; step < 4; ++step) {
+        const double inside = a + b * x;
+        x -= (x + two_over_ln10 * std::log(inside)) / (1 + two_over_ln10 * b / inside);
+    }
+    return 1 / (x * x);
+}
+
+}  // namespace friction
+
+inline Ratio friction_factor(Ratio reynolds_number, Length roughness, Length bore)
+{
+    const double reynolds = reynolds_number.value();
+    const double turbulent = friction::colebrook_white(std::max(reynolds, friction::laminar_up_to), Ratio(roughness / bore).value());
+    return reynolds <= friction::laminar_up_to ? Ratio(64 / reynolds) : Ratio(turbulent);
+}
+
+inline constexpr Record<&friction_factor> friction_factor_record{
+    .name = "friction_factor",
+    .meaning = "Friction factor of a round pipe as Darcy defines it (four times Fanning's)",
+    .inputs = {input("reynolds_number", "Re", units::number, above_up_to(0, friction::highest_reynolds),
+                     "Reynolds number on the bore"),
+               input("roughness", "eps", units::mm, from(0),
+                     "roughness of the wall: new commercial steel 0.046, drawn tube and plastic 0.0015, galvanised 0.15, cast iron 0.26"),
+               input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size")},
+    .results = {output("friction_factor", "f", units::number, "Darcy friction factor")},
+    .equation = "Re <= 2000: f = 64/Re; above: 1/sqrt(f) = -2 log10(eps/(3.7 d) + 2.51/(Re sqrt(f)))",
+    .relations = {{"roughness", [](Ratio, Length roughness, Length bore) { return roughness <= friction::roughest * bore; },
+                   friction::rough_enough}},
+    .source = "C. F. Colebrook, J. Inst. Civ. Eng. 11 (1939) 133 (from memory of it); Hydraulic Institute, Engineering Data Book, "
+              "2nd edition, Eq. 3.A.2 and 3.A.5, table of roughness and critical zone (excerpt read)",
+    .cautions = {friction::critical_zone, friction::scatter},
+    .example = {"149000, 0.0457, 102.26", "0.01912888417", "Lambert W solution of the same equation, mpmath 1.2.1 at 40 digits"}};
+
+inline Head pipe_friction_head(Flow flow, Length bore, Length length, Length roughness, KinematicViscosity viscosity, Steps steps)
+{
+    const Velocity velocity = pipe_velocity(flow, bore);
+    const Ratio reynolds = velocity * bore / viscosity;
+    const Ratio in_range(std::max(reynolds.value(), friction::laminar_up_to));
+    const Ratio turbulent_factor(friction::colebrook_white(in_range.value(), Ratio(roughness / bore).value()));
+    const bool laminar = reynolds.value() <= friction::laminar_up_to;
+    steps("v", "Q/(pi/4 d^2)", velocity, units::ms);
+    steps("Re", "v d/nu", reynolds, units::number);
+    if (!laminar)
+        steps("f", "Colebrook-White", turbulent_factor, units::number);
+    else if (reynolds.value() > 0)
+        steps("f", "64/Re", Ratio(64.0 / reynolds), units::number);
+    // 64/Re put in: no division by the flow, which may be nil.
+    const Head in_laminar = 32.0 * viscosity * length * velocity / (standard_gravity * bore * bore);
+    const Head in_turbulent = turbulent_factor * (length / bore) * head_of_velocity(velocity);
+    return laminar ? in_laminar : in_turbulent;
+}
+
+inline constexpr Record<&pipe_friction_head> pipe_friction_head_record{
+    .name = "pipe_friction_head",
+    .meaning = "Head lost by friction in a straight round pipe",
+    .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
+               input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size"),
+               input("length", "L", units::metre, from(0), "length of straight pipe"),
+               input("roughness", "eps", units::mm, from(0),
+                     "roughness of the wall: new commercial steel 0.046, drawn tube and plastic 0.0015, galvanised 0.15, cast iron 0.26"),
+               input("kinematic_viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s,
+                     "kinematic viscosity at the temperature in the pipe")},
+    .results = {output("friction_head", "h_f", units::metre, "head lost, of the liquid that flows")},
+    .equation = "h_f = f (L/d) v^2/(2 g); Re <= 2000: f = 64/Re; above: f by Colebrook-White",
+    .relations = {{"roughness",
+                   [](Flow, Length bore, Length, Length roughness, KinematicViscosity) { return roughness <= friction::roughest * bore; },
+                   friction::rough_enough},
+                  {"flow",
+                   [](Flow flow, Length bore, Length, Length, KinematicViscosity viscosity) {
+                       return reynolds_number(flow, bore, viscosity).value() <= friction::highest_reynolds;
+                   },
+                   "the Reynolds number must be at most 1e9, the end of the method's range"}},
+    .source = "Darcy and Weisbach; Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 3.A.1 to 3.A.5 (excerpt read)",
+    .cautions = {friction::critical_zone, friction::scatter},
+    .example = {"100, 150, 200, 0.0457, 1.0034", "2.92787", "the factor by Lambert W (mpmath 1.2.1), the rest by hand"}};
+
+inline Head fitting_head(Flow flow, Length bore, Ratio loss_coefficient)
+{
+    return loss_coefficient * head_of_velocity(pipe_velocity(flow, bore));
+}
+
+inline constexpr Record<&fitting_head> fitting_head_record{
+    .name = "fitting_head",
+    .meaning = "Head lost in fittings, from their loss coefficient",
+    .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
+               input("bore", "d", units::mm, limits::bore_mm, "the bore that the loss coefficient refers to"),
+               input("loss_coefficient", "K", units::number, from(0), "loss coefficient, or the sum of several on one bore")},
+    .results = {output("head_loss", "h", units::metre, "head lost, of the liquid that flows")},
+    .equation = "h = K v^2/(2 g), v = Q/(pi/4 d^2)",
+    .source = "Hydraulic Institute, Engineering Data Book, 2nd edition, losses of fittings (excerpt read)",
+    .cautions = {"Loss coefficients hold for turbulent flow; in viscous liquid below about Re 2000 a fitting loses far more."},
+    .example = {"100, 150, 0.31", "0.0390536", "hand calculation: 0.31 x 0.125979"}};
+
+}  // namespace cutwater::formulas
