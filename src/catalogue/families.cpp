@@ -5,11 +5,13 @@
 
 namespace cutwater {
 
+extern const Family liquid_family;
 extern const Family system_family;
+extern const Family curves_family;
 
 namespace {
 
-constexpr std::array family_list{&system_family};
+constexpr std::array family_list{&liquid_family, &system_family, &curves_family};
 
 struct Place {
     const FunctionInfo* function;

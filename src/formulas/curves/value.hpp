@@ -1,0 +1,148 @@
+// Values read from a curve that is given by its points.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/curves/interpolation.hpp"
+
+namespace cutwater::formulas {
+
+namespace curves {
+
+/// A curve says nothing outside its points: the refusal names the nearer end.
+template <class X>
+NoValue outside(double x, double first, double last, const char* argument, Unit<X> unit)
+{
+    NoValue why{.status = CUTWATER_OUT_OF_INTERVAL, .argument = argument,
+                .numbers = {number_in(Si<X>::make(x), unit), number_in(Si<X>::make(x < first ? first : last), unit)}};
+    why.sentence = x < first ? "{0} lies below the curve's first point, {1}: a curve is not extrapolated; give a curve that reaches so far down"
+                             : "{0} lies beyond the curve's last point, {1}: a curve is not extrapolated; give a curve that reaches so far";
+    return why;
+}
+
+template <class X, class Y>
+Outcome<Y> read(const Series<X>& xs, const Series<Y>& ys, X at, const char* argument, Unit<X> unit)
+{
+    const Knots<X, Y> knots(xs, ys);
+    const double x = Si<X>::value(at);
+    if (!(x >= knots.first() && x <= knots.last())) return outside(x, knots.first(), knots.last(), argument, unit);
+    return Si<Y>::make(value_at(knots, x));
+}
+
+inline constexpr const char* same_length = "both series must have the same number of points";
+inline constexpr const char* interpolation_source =
+    "F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler, Numerical Computing with MATLAB "
+    "(2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's PchipInterpolator)";
+inline constexpr const char* interpolation_equation =
+    "cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points";
+
+}  // namespace curves
+
+inline Outcome<Ratio> curve_value(Series<Ratio> xs, Series<Ratio> ys, Ratio x)
+{
+    return curves::read(xs, ys, x, "x", units::number);
+}
+
+inline constexpr Record<&curve_value> curve_value_record{
+    .name = "curve_value",
+    .meaning = "Value of any curve between its points, in plain numbers",
+    .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
+               series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
+               input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
+    .results = {output("y", "y", units::number, "ordinate of the curve there")},
+    .equation = curves::interpolation_equation,
+    .relations = {{"y_values", [](Series<Ratio> xs, Series<Ratio> ys, Ratio) { return xs.size() == ys.size(); }, curves::same_length}},
+    .source = curves::interpolation_source,
+    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation: slopes -0.064 at 50 and -0.22 at 100, middle of the piece"}};
+
+inline Outcome<Ratio> curve_slope(Series<Ratio> xs, Series<Ratio> ys, Ratio at)
+{
+    const curves::Knots<Ratio, Ratio> knots(xs, ys);
+    const double x = at.value();
+    if (!(x >= knots.first() && x <= knots.last())) return curves::outside(x, knots.first(), knots.last(), "x", units::number);
+    return Ratio(curves::slope_of(knots, x));
+}
+
+inline constexpr Record<&curve_slope> curve_slope_record{
+    .name = "curve_slope",
+    .meaning = "Slope of any curve between its points, in plain numbers",
+    .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
+               series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
+               input("x", "x", units::number, any, "where to take the slope; between the first and the last point")},
+    .results = {output("slope", "dy/dx", units::number, "rise of the ordinate for one unit of the abscissa")},
+    .equation = "dy/dx of the curve that curve_value reads",
+    .relations = {{"y_values", [](Series<Ratio> xs, Series<Ratio> ys, Ratio) { return xs.size() == ys.size(); }, curves::same_length}},
+    .source = curves::interpolation_source,
+    .example = {"[0, 50, 100], [40, 38, 30], 50", "-0.064", "hand calculation: harmonic mean of -0.04 and -0.16"}};
+
+inline Outcome<Head> curve_head(Series<Flow> flows, Series<Head> heads, Flow flow)
+{
+    return curves::read(flows, heads, flow, "flow", units::m3h);
+}
+
+inline constexpr Record<&curve_head> curve_head_record{
+    .name = "curve_head",
+    .meaning = "Head of a pump at a flow, from its curve",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+               series("heads", "H_i", units::metre, any, "heads of the curve's points", 2),
+               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+    .results = {output("head", "H", units::metre, "total head at that flow")},
+    .equation = curves::interpolation_equation,
+    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .source = curves::interpolation_source,
+    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation, as for curve_value"}};
+
+inline Outcome<Power> curve_power(Series<Flow> flows, Series<Power> powers, Flow flow)
+{
+    return curves::read(flows, powers, flow, "flow", units::m3h);
+}
+
+inline constexpr Record<&curve_power> curve_power_record{
+    .name = "curve_power",
+    .meaning = "Pump power input at a flow, from its curve",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+               series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points", 2),
+               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+    .results = {output("power", "P", units::kW, "pump power input at that flow")},
+    .equation = curves::interpolation_equation,
+    .relations = {{"powers", [](Series<Flow> x, Series<Power> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .source = curves::interpolation_source,
+    .example = {"[0, 50, 100], [4, 6, 7], 50", "6", "the curve goes through its points"}};
+
+inline Outcome<Fraction> curve_efficiency(Series<Flow> flows, Series<Fraction> efficiencies, Flow flow)
+{
+    return curves::read(flows, efficiencies, flow, "flow", units::m3h);
+}
+
+inline constexpr Record<&curve_efficiency> curve_efficiency_record{
+    .name = "curve_efficiency",
+    .meaning = "Pump efficiency at a flow, from its curve",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+               series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 2),
+               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+    .results = {output("efficiency", "eta", units::fraction, "pump efficiency at that flow")},
+    .equation = curves::interpolation_equation,
+    .relations = {{"efficiencies", [](Series<Flow> x, Series<Fraction> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .source = curves::interpolation_source,
+    .example = {"[0, 50, 100], [0, 0.6, 0.7], 50", "0.6", "the curve goes through its points"}};
+
+inline Outcome<Head> curve_npsh3(Series<Flow> flows, Series<Head> npsh3_values, Flow flow)
+{
+    return curves::read(flows, npsh3_values, flow, "flow", units::m3h);
+}
+
+inline constexpr Record<&curve_npsh3> curve_npsh3_record{
+    .name = "curve_npsh3",
+    .meaning = "NPSH3 of a pump at a flow, from its curve",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+               series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
+               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+    .results = {output("npsh3", "NPSH3", units::metre, "net positive suction head at 3 % head drop")},
+    .equation = curves::interpolation_equation,
+    .relations = {{"npsh3_values", [](Series<Flow> x, Series<Head> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .source = curves::interpolation_source,
+    .cautions = {caution::npsh_margin},
+    .example = {"[20, 50, 100], [2, 2.5, 5], 50", "2.5", "the curve goes through its points"}};
+
+}  // namespace cutwater::formulas
