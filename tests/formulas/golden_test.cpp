@@ -79,7 +79,8 @@ TEST_CASE("golden cases come out as published", "[golden]")
     std::map<std::string, std::pair<double, std::string>> worst;
     for (const GoldenCase& golden : golden_cases()) {
         INFO(golden.where << " " << golden.call << " [" << golden.source << "]");
-        REQUIRE(cutwater_find(golden.function.c_str()) >= 0);
+        CHECK(cutwater_find(golden.function.c_str()) >= 0);
+        if (cutwater_find(golden.function.c_str()) < 0) continue;
         const Answer answer = ask(golden.function, golden.arguments);
         if (golden.refused) {
             CHECK(answer.status != CUTWATER_OK);
@@ -91,7 +92,8 @@ TEST_CASE("golden cases come out as published", "[golden]")
             continue;
         }
         INFO(answer.refusal.message);
-        REQUIRE(answer.status == CUTWATER_OK);
+        CHECK(answer.status == CUTWATER_OK);
+        if (answer.status != CUTWATER_OK) continue;
         const double far = compare(golden, answer);
         auto& kept = worst[golden.function];
         if (far >= kept.first) kept = {far, golden.where};
