@@ -1,0 +1,156 @@
+// Vapour pressure of other liquids: Antoine's equation with constants from a table, or a line through two known points.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace cutwater {
+
+/// The pressure and temperature that a table's Antoine constants are for. All with the logarithm to base 10.
+enum class AntoineUnits { bar_K, bar_degC, mmHg_degC, mmHg_K, kPa_degC, kPa_K };
+template <>
+inline constexpr Words<6> words_of<AntoineUnits>{"bar_K", "bar_degC", "mmHg_degC", "mmHg_K", "kPa_degC", "kPa_K"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+namespace antoine {
+
+constexpr bool in_celsius(AntoineUnits u)
+{
+    return u == AntoineUnits::bar_degC || u == AntoineUnits::mmHg_degC || u == AntoineUnits::kPa_degC;
+}
+constexpr Unit<AbsolutePressure> pressure_unit(AntoineUnits u)
+{
+    switch (u) {
+    case AntoineUnits::mmHg_degC:
+    case AntoineUnits::mmHg_K: return units::mmHg_a;
+    case AntoineUnits::kPa_degC:
+    case AntoineUnits::kPa_K: return units::kPa_a;
+    default: return units::bara;
+    }
+}
+constexpr double temperature_number(Temperature t, AntoineUnits u) { return in_celsius(u) ? units::degC.in(t) : units::kelvin.in(t); }
+
+inline constexpr double least_bara = 1e-9;  // far below what any pump could notice
+inline constexpr double most_bara = 250;    // above the critical pressure of water, the highest of the liquids that are pumped
+
+}  // namespace antoine
+
+inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio c, Temperature temperature, Temperature,
+                                                         Temperature highest_temperature, AntoineUnits constants_for, Steps steps)
+{
+    const Unit<AbsolutePressure> unit = antoine::pressure_unit(constants_for);
+    const auto pressure_at = [&](Temperature t) {
+        return unit(std::pow(10.0, double(a - b / (antoine::temperature_number(t, constants_for) + c))));
+    };
+    const AbsolutePressure vapour = pressure_at(temperature);
+    const AbsolutePressure highest = pressure_at(highest_temperature);
+    // Constants taken for other units mostly still give a number; at the end of their range it is an absurd one.
+    if (!(units::bara.in(vapour) >= antoine::least_bara && units::bara.in(highest) <= antoine::most_bara))
+        return NoValue{.status = CUTWATER_NO_ANSWER,
+                       .argument = "constants_for",
+                       .sentence = "the constants give {0}, and {1} at their highest temperature, which no liquid to be pumped has: "
+                                   "they are for other units of pressure or temperature, or for the natural logarithm",
+                       .numbers = {number_in(vapour, units::bara), number_in(highest, units::bara)}};
+    const double boiling = b / (a - std::log10(unit.in(units::atm_a(1)))) - c;
+    steps("T_b", "where the constants reach 1 atm; compare it with the liquid's known boiling point",
+          antoine::in_celsius(constants_for) ? units::degC(boiling) : units::kelvin(boiling), units::degC);
+    return vapour;
+}
+
+inline constexpr Record<&vapour_pressure_antoine> vapour_pressure_antoine_record{
+    .name = "vapour_pressure_antoine",
+    .meaning = "Vapour pressure of a liquid from its Antoine constants",
+    .inputs = {input("constant_a", "A", units::number, between(-20, 30), "constant A, for the logarithm to base 10"),
+               input("constant_b", "B", units::number, above_up_to(0, 20000), "constant B"),
+               input("constant_c", "C", units::number, between(-300, 600), "constant C"),
+               input("temperature", "T", units::degC, above_up_to(-273.15, 1000), "temperature of the liquid"),
+               input("lowest_temperature", "T_min", units::degC, above_up_to(-273.15, 1000), "lowest temperature that the constants hold for"),
+               input("highest_temperature", "T_max", units::degC, above_up_to(-273.15, 1000), "highest temperature that the constants hold for"),
+               choice<AntoineUnits>("constants_for", "-", "pressure and temperature unit of the table that the constants come from; "
+                                                          "the temperatures given here do not follow it")},
+    .results = {output("vapour_pressure", "p_v", units::bara, "vapour pressure at the temperature")},
+    .equation = "log10(p_v) = A - B/(T + C), p_v and T in the units of the constants",
+    .relations = {{"highest_temperature",
+                   [](Ratio, Ratio, Ratio, Temperature, Temperature lowest, Temperature highest, AntoineUnits) { return lowest < highest; },
+                   "the constants' highest temperature must lie above their lowest"},
+                  {"temperature",
+                   [](Ratio, Ratio, Ratio, Temperature t, Temperature lowest, Temperature highest, AntoineUnits) {
+                       return t >= lowest && t <= highest;
+                   },
+                   "the constants hold only from lowest_temperature to highest_temperature"},
+                  {"constant_c",
+                   [](Ratio, Ratio, Ratio c, Temperature, Temperature lowest, Temperature, AntoineUnits u) {
+                       return antoine::temperature_number(lowest, u) + c > 0;
+                   },
+                   "T + C must stay above 0 over the constants' whole range: the constants are for another unit of temperature"}},
+    .source = "C. Antoine, Comptes Rendus 107 (1888) 681; form as in Poling, Prausnitz, O'Connell, The Properties of Gases and "
+              "Liquids, 5th ed. 2001, chapter 7 (from memory of both)",
+    .cautions = {"Tables of Antoine constants differ in the unit of pressure, of temperature and in the logarithm: check the "
+                 "constants against the liquid's known boiling point.",
+                 "Antoine's equation is for a pure liquid; the light parts of a mixture raise its vapour pressure.",
+                 caution::inlet_vapour_pressure, caution::hot_or_toxic},
+    .example = {"4.02232, 1206.53, 220.291, 80.1, 5.5, 104, \"bar_degC\"", "1.01",
+                "benzene boils at 80.1 degC at 1.01325 bara; constants as tabulated for bar and degC"}};
+
+namespace two_point {
+// Own rules. Closer points than this let a reading's error rule the slope; further out the straight line is a guess.
+inline constexpr double least_span_K = 5;
+inline constexpr double share_beyond = 0.5;
+inline constexpr double most_beyond_K = 25;
+inline constexpr double rounding_K = 1e-6;
+
+inline double span_K(Temperature first, Temperature second) { return std::abs(units::kelvin_difference.in(second - first)); }
+}  // namespace two_point
+
+inline AbsolutePressure vapour_pressure_two_point(Temperature first_temperature, AbsolutePressure first_pressure,
+                                                  Temperature second_temperature, AbsolutePressure second_pressure,
+                                                  Temperature temperature)
+{
+    const auto inverse = [](Temperature t) { return 1.0 / t.above_zero(); };
+    const double along = (inverse(temperature) - inverse(first_temperature)) / (inverse(second_temperature) - inverse(first_temperature));
+    const double rise = std::log(second_pressure.above_zero() / first_pressure.above_zero());
+    return AbsolutePressure::at(first_pressure.above_zero() * std::exp(along * rise));
+}
+
+inline constexpr Record<&vapour_pressure_two_point> vapour_pressure_two_point_record{
+    .name = "vapour_pressure_two_point",
+    .meaning = "Vapour pressure of a liquid between two known points",
+    .inputs = {input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000), "temperature of the first point"),
+               input("first_pressure", "p_1", units::bara, above_up_to(0, 1000), "vapour pressure at the first point"),
+               input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000), "temperature of the second point"),
+               input("second_pressure", "p_2", units::bara, above_up_to(0, 1000), "vapour pressure at the second point"),
+               input("temperature", "T", units::degC, above_up_to(-273.15, 1000), "temperature of the liquid")},
+    .results = {output("vapour_pressure", "p_v", units::bara, "vapour pressure at the temperature")},
+    .equation = "ln p_v = ln p_1 + (ln p_2 - ln p_1) (1/T - 1/T_1)/(1/T_2 - 1/T_1), T in kelvin",
+    .relations = {{"second_temperature",
+                   [](Temperature t1, AbsolutePressure, Temperature t2, AbsolutePressure, Temperature) {
+                       return two_point::span_K(t1, t2) >= two_point::least_span_K - two_point::rounding_K;
+                   },
+                   "the two points must lie at least 5 K apart"},
+                  {"second_pressure",
+                   [](Temperature t1, AbsolutePressure p1, Temperature t2, AbsolutePressure p2, Temperature) {
+                       return (t2 > t1) == (p2 > p1) && p1 != p2;
+                   },
+                   "the warmer point must have the higher vapour pressure"},
+                  {"temperature",
+                   [](Temperature t1, AbsolutePressure, Temperature t2, AbsolutePressure, Temperature t) {
+                       const double beyond = std::min(two_point::share_beyond * two_point::span_K(t1, t2), two_point::most_beyond_K);
+                       const TemperatureDifference allowed = units::kelvin_difference(beyond + two_point::rounding_K);
+                       return t >= std::min(t1, t2) - allowed && t <= std::max(t1, t2) + allowed;
+                   },
+                   "it may lie outside the two points by no more than half the distance between them, and by no more than 25 K"}},
+    .source = "Clausius-Clapeyron equation, integrated with a constant heat of vaporisation; Poling, Prausnitz, O'Connell, The "
+              "Properties of Gases and Liquids, 5th ed. 2001, chapter 7 (from memory of it); limits of span: common practice",
+    .cautions = {"Between the points the line reads a little low, for water 0.7 % half-way from 60 to 100 degC; beyond them it is "
+                 "less certain.",
+                 caution::inlet_vapour_pressure, caution::hot_or_toxic},
+    .example = {"60, 0.199458, 100, 1.01418, 80", "0.47096", "calculation by hand; the true value for water is 0.47415 bara"}};
+
+}  // namespace cutwater::formulas

@@ -1,0 +1,113 @@
+// Viscosity of an oil at a temperature, from two points on its ASTM D341 line.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/liquid/rising_root.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace cutwater::formulas {
+
+namespace walther {
+
+// The standard's terms C to H, which straighten the line below 2 mm2/s: sign exp(p - q nu), nu in mm2/s.
+struct Term {
+    double sign;
+    double p;
+    double q;
+};
+inline constexpr Term terms[] = {{+1, -1.14883, 2.65868}, {-1, -0.0038138, 12.5645}, {+1, 5.46491, 37.6289},
+                                 {-1, 13.0458, 74.6851},  {+1, 37.4619, 192.643},    {-1, 80.4945, 400.468}};
+inline constexpr double offset = 0.7;
+
+struct Z {
+    double value;
+    double slope;
+};
+
+// The standard leaves terms out range by range where they no longer matter; all of them always, and there are no steps.
+inline Z z_of(double nu)
+{
+    Z z{nu + offset, 1};
+    for (const Term& t : terms) {
+        const double term = t.sign * std::exp(t.p - t.q * nu);
+        z.value += term;
+        z.slope -= t.q * term;
+    }
+    return z;
+}
+
+inline constexpr double least = 0.21;  // mm2/s; Z rises with nu from here on and only from here on
+inline constexpr double most = 2e7;
+
+inline double viscosity_of(double z)
+{
+    // The terms never add up to less than nothing, so that nu is at most z - 0.7.
+    return rising_root(
+        [z](double nu) {
+            const Z at = z_of(nu);
+            return Z{at.value - z, at.slope};
+        },
+        least, std::max(z - offset, least));
+}
+
+}  // namespace walther
+
+inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_temperature, KinematicViscosity first_viscosity,
+                                                            Temperature second_temperature, KinematicViscosity second_viscosity,
+                                                            Temperature temperature, Steps steps)
+{
+    const auto height = [](KinematicViscosity nu) { return std::log10(std::log10(walther::z_of(units::mm2s.in(nu)).value)); };
+    const auto across = [](Temperature t) { return std::log10(units::kelvin.in(t)); };
+    const double first = height(first_viscosity);
+    const double slope = (first - height(second_viscosity)) / (across(second_temperature) - across(first_temperature));
+    const double constant = first + slope * across(first_temperature);
+    const double z = std::pow(10.0, std::pow(10.0, constant - slope * across(temperature)));
+    steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(constant), units::number);
+    steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(slope), units::number);
+    steps("Z", "10^(10^(A - B log10 T))", Ratio(z), units::number);
+    if (!(z >= walther::z_of(walther::least).value))
+        return NoValue{.status = CUTWATER_NO_ANSWER,
+                       .argument = "temperature",
+                       .sentence = "at {0} the liquid would be thinner than {1}, where the relation ends",
+                       .numbers = {number_in(temperature, units::degC), {walther::least, units::mm2s.info->symbol}}};
+    if (!(z <= walther::most))
+        return NoValue{.status = CUTWATER_NO_ANSWER,
+                       .argument = "temperature",
+                       .sentence = "at {0} the liquid would be thicker than {1}, where the relation ends",
+                       .numbers = {number_in(temperature, units::degC), {walther::most, units::mm2s.info->symbol}}};
+    return units::mm2s(walther::viscosity_of(z));
+}
+
+inline constexpr Record<&viscosity_at_temperature> viscosity_at_temperature_record{
+    .name = "viscosity_at_temperature",
+    .meaning = "Kinematic viscosity of a petroleum liquid at a temperature, from two known points",
+    .inputs = {input("first_temperature", "T_1", units::degC, between(-70, 370), "temperature of the first point"),
+               input("first_viscosity", "nu_1", units::mm2s, between(walther::least, walther::most), "kinematic viscosity at the first point"),
+               input("second_temperature", "T_2", units::degC, between(-70, 370), "temperature of the second point"),
+               input("second_viscosity", "nu_2", units::mm2s, between(walther::least, walther::most), "kinematic viscosity at the second point"),
+               input("temperature", "T", units::degC, between(-70, 370), "temperature of the liquid")},
+    .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity at the temperature")},
+    .equation = "log10 log10 Z = A - B log10 T, Z = nu + 0.7 + C - D + E - F + G - H, nu in mm2/s, T in kelvin",
+    .relations = {{"second_temperature",
+                   [](Temperature t1, KinematicViscosity, Temperature t2, KinematicViscosity, Temperature) {
+                       return std::abs(units::kelvin_difference.in(t2 - t1)) >= 5 - 1e-6;
+                   },
+                   "the two points must lie at least 5 K apart"},
+                  {"second_viscosity",
+                   [](Temperature t1, KinematicViscosity nu1, Temperature t2, KinematicViscosity nu2, Temperature) {
+                       return (t2 > t1) == (nu2 < nu1) && nu1 != nu2;
+                   },
+                   "the warmer point must have the lower viscosity"}},
+    .source = "ASTM D341-09 (reapproved 2015), general relation with the terms C to H for low viscosities (from memory of it; "
+              "constants found alike in several public programs); at least 5 K between the points: common practice",
+    .cautions = {"For petroleum liquids between cloud point and initial boiling point that flow as Newton's liquids do; not for "
+                 "water solutions, silicones, or oils thickened with polymers.",
+                 "Between the two points it is good to a few per cent; outside them it is less certain the further it goes.",
+                 caution::viscous_method},
+    .example = {"40, 32, 100, 5.4, 80", "8.5", "published worked sheet for ASTM D341"}};
+
+}  // namespace cutwater::formulas
