@@ -22,6 +22,8 @@ struct Affine {
     double denominator;
 };
 
+constexpr double exact_below = 9007199254740992;  // 2^53: whole numbers up to here are exact, and so are their products up to here
+
 /// A factor as a whole number; 0 where it is none.
 std::uint64_t whole(double factor) noexcept
 {
@@ -29,31 +31,37 @@ std::uint64_t whole(double factor) noexcept
     return factor >= 1 && factor < most && factor == std::floor(factor) ? static_cast<std::uint64_t>(factor) : 0;
 }
 
+/// Takes out what two factors have in common.
+void cancel(double& a, double& b) noexcept
+{
+    const std::uint64_t x = whole(a), y = whole(b);
+    if (x && y) {
+        const std::uint64_t common = std::gcd(x, y);
+        a = static_cast<double>(x / common);
+        b = static_cast<double>(y / common);
+    } else if (a == b) {
+        a = b = 1;
+    }
+}
+
 /// Two units as one factor in lowest terms, so that what is exact on paper (1 in = 25.4 mm) is exact here.
 Affine between(const UnitInfo& from, const UnitInfo& to) noexcept
 {
-    double fn = from.numerator, fd = from.denominator, tn = to.numerator, td = to.denominator;
-    const auto cancel = [](double& a, double& b) {
-        const std::uint64_t x = whole(a), y = whole(b);
-        if (!x || !y) {
-            if (a == b) a = b = 1;
-            return;
-        }
-        const std::uint64_t g = std::gcd(x, y);
-        a = static_cast<double>(x / g);
-        b = static_cast<double>(y / g);
-    };
-    cancel(fn, tn);
-    cancel(td, fd);
-    cancel(fn, fd);
-    cancel(td, tn);
-    const double numerator = fn * td, denominator = fd * tn;
-    // zero points are given to 0.01 (273.15, 459.67): counted in hundredths their difference comes out without rounding
-    const double shift = (std::round(from.offset * 100) * numerator - std::round(to.offset * 100) * denominator) / 100;
-    return {numerator, shift, denominator};
+    double from_numerator = from.numerator, from_denominator = from.denominator;
+    double to_numerator = to.numerator, to_denominator = to.denominator;
+    cancel(from_numerator, to_numerator);
+    cancel(to_denominator, from_denominator);
+    cancel(from_numerator, from_denominator);
+    cancel(to_denominator, to_numerator);
+    const Affine map{from_numerator * to_denominator, 0, from_denominator * to_numerator};
+    if (from.offset == to.offset && map.numerator == map.denominator) return map;
+    if (from.offset == 0 && to.offset == 0) return map;
+    // zero points are given to 0.01 (273.15, 459.67): counted in hundredths they are whole
+    const double shift = std::round(from.offset * 100) * map.numerator - std::round(to.offset * 100) * map.denominator;
+    return {100 * map.numerator, shift, 100 * map.denominator};
 }
 
-/// The affine map with its roundings carried along by fused multiply-add: the result is the exact one, rounded once.
+/// The affine map with its roundings carried along by fused multiply-add: the exact result, rounded once or nearly so.
 double apply(const Affine& map, double x) noexcept
 {
     const double product = x * map.numerator;
@@ -65,6 +73,24 @@ double apply(const Affine& map, double x) noexcept
     const double quotient = sum / map.denominator;
     const double remainder = std::fma(-quotient, map.denominator, sum);
     return quotient + (remainder + (product_error + sum_error)) / map.denominator;
+}
+
+/// A double of at most 15 digits as the decimal that it stands for: digits / power. Others are kept as they are, over 1.
+struct Decimal {
+    double digits;
+    double power;
+};
+
+Decimal as_decimal(double value) noexcept
+{
+    constexpr double fifteen_digits = 1e15;
+    double power = 1;
+    for (int places = 0; places <= 22; ++places, power *= 10) {  // powers of ten are exact up to 1e22
+        const double digits = std::round(value * power);
+        if (!(std::abs(digits) < fifteen_digits)) break;
+        if (digits / power == value) return {digits, power};
+    }
+    return {value, 1};
 }
 
 cutwater_status refuse_unknown(std::string_view text, int argument, cutwater_refusal* refusal) noexcept
@@ -124,6 +150,7 @@ const QuantityInfo* common_quantity(const Spelling& from, const Spelling& to, Fo
         best = candidate;
         source = a;
         target = b;
+        if (rank == 2) break;
     }
     return best;
 }
@@ -133,7 +160,15 @@ const QuantityInfo* common_quantity(const Spelling& from, const Spelling& to, Fo
 double rescale(double value, const UnitInfo& from, const UnitInfo& to) noexcept
 {
     if (&from == &to) return value;
-    return apply(between(from, to), value);
+    const Affine map = between(from, to);
+    // 25.4 mm is meant, not the double nearest to it: in whole numbers it comes to 1 in
+    Decimal decimal = as_decimal(value);
+    Affine scaled = map;
+    cancel(scaled.numerator, decimal.power);
+    scaled.shift *= decimal.power;
+    scaled.denominator *= decimal.power;
+    const bool exact = std::abs(scaled.shift) < exact_below && scaled.denominator < exact_below;
+    return exact ? apply(scaled, decimal.digits) : apply(map, value);
 }
 
 cutwater_status convert(double value, std::string_view from, std::string_view to, double& out, cutwater_refusal* refusal) noexcept

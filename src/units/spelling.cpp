@@ -47,6 +47,8 @@ constexpr bool is_dropped(char c)
 /// Does the alias, folded as it is read, say the same as the folded text? Most aliases fail at their first letter.
 Match compare(std::string_view alias, std::string_view folded) noexcept
 {
+    const char first = alias[0];
+    if (static_cast<unsigned char>(first) < 0x80 && !is_dropped(first) && lower(first) != lower(folded[0])) return Match::none;
     Match match = Match::exact;
     std::size_t k = 0;
     const auto take = [&](char c) {
@@ -78,11 +80,11 @@ template <class Visit>
 bool any_spelling(const UnitInfo& unit, Visit visit)
 {
     if (*unit.symbol && visit(std::string_view(unit.symbol))) return true;
-    std::string_view rest = unit.aliases;
-    while (!rest.empty()) {
-        const std::size_t bar = rest.find('|');
-        if (visit(rest.substr(0, bar))) return true;
-        rest = bar == std::string_view::npos ? std::string_view() : rest.substr(bar + 1);
+    for (const char* begin = unit.aliases; *begin;) {
+        const char* end = begin;
+        while (*end && *end != '|') ++end;
+        if (visit(std::string_view(begin, static_cast<std::size_t>(end - begin)))) return true;
+        begin = *end ? end + 1 : end;
     }
     return false;
 }

@@ -96,14 +96,15 @@ void list_units(Message& message, const QuantityInfo& quantity) noexcept
 
 Owners::Owners(const Spelling& spelling) noexcept
 {
-    for (const bool exact : {true, false}) {
-        for (const QuantityInfo* candidate : all_quantities()) {
-            const FoundUnit found = find_unit(*candidate, spelling);
-            if (!found || found.exact != exact || count == most) continue;
-            quantity[count] = candidate;
-            unit[count++] = found.unit;
-        }
-        if (count) return;
+    bool exact = false;
+    for (const QuantityInfo* candidate : all_quantities()) {
+        const FoundUnit found = find_unit(*candidate, spelling);
+        if (!found || (exact && !found.exact)) continue;
+        if (found.exact && !exact) count = 0;  // exact spellings push the others out
+        exact = found.exact;
+        if (count == most) continue;
+        quantity[count] = candidate;
+        unit[count++] = found.unit;
     }
 }
 
