@@ -1,0 +1,82 @@
+#include "answers/shown.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <iterator>
+
+namespace cutwater {
+namespace {
+
+struct Spelt {
+    char32_t character;
+    const char* text;
+};
+
+constexpr Spelt spellings[] = {
+    {U'°', "deg "}, {U'²', "2"},   {U'³', "3"},   {U'⁴', "4"},   {U'⁵', "5"},      {U'·', "."},      {U'×', "x"},
+    {U'µ', "u"},    {U'μ', "mu"},  {U'–', "-"},   {U'—', "-"},   {U'−', "-"},      {U'…', "..."},    {U'≤', "<="},
+    {U'≥', ">="},   {U'±', "+/-"}, {U'√', "sqrt"},{U'π', "pi"},  {U'ρ', "rho"},    {U'η', "eta"},    {U'ν', "nu"},
+    {U'α', "alpha"},{U'β', "beta"},{U'γ', "gamma"},{U'δ', "delta"},{U'Δ', "Delta"},{U'ε', "epsilon"},{U'ζ', "zeta"},
+    {U'θ', "theta"},{U'κ', "kappa"},{U'λ', "lambda"},{U'σ', "sigma"},{U'τ', "tau"},{U'φ', "phi"},   {U'ω', "omega"},
+    {U'‘', "'"},    {U'’', "'"},   {U'“', "\""},  {U'”', "\""},  {U'½', "1/2"},    {U'¼', "1/4"},    {U'→', "->"},
+    {U'\u00A0', " "}, {U'\u2009', " "}, {U'\u202F', " "}, {U'ä', "a"}, {U'ö', "o"}, {U'ü', "u"}, {U'ß', "ss"},
+    {U'á', "a"},    {U'à', "a"},   {U'é', "e"},   {U'è', "e"},   {U'ê', "e"},      {U'ç', "c"},      {U'ñ', "n"},
+};
+
+bool continues(char c) { return (static_cast<unsigned char>(c) & 0xC0u) == 0x80u; }
+
+char32_t take_character(std::string_view& rest)
+{
+    const auto lead = static_cast<unsigned char>(rest.front());
+    std::size_t length = lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+    length = std::min(length, rest.size());
+    char32_t character = lead < 0x80 ? lead : lead & (0x7Fu >> length);
+    for (std::size_t i = 1; i < length; ++i) character = character << 6 | (static_cast<unsigned char>(rest[i]) & 0x3Fu);
+    rest.remove_prefix(length);
+    return character;
+}
+
+}  // namespace
+
+void add_number(std::string& to, double value, int digits)
+{
+    const double size = std::abs(value);
+    if (size >= std::pow(10.0, digits) && size < 1e9)
+        fmt::format_to(std::back_inserter(to), "{:.0f}", value);
+    else
+        fmt::format_to(std::back_inserter(to), "{:.{}g}", value == 0 ? 0.0 : value, digits);
+}
+
+void add_quantity(std::string& to, double value, const char* unit, int digits)
+{
+    add_number(to, value, digits);
+    if (*unit) (to += ' ') += unit;
+}
+
+std::size_t width(std::string_view text) noexcept
+{
+    std::size_t count = 0;
+    for (const char c : text) count += !continues(c);
+    return count;
+}
+
+std::string ascii(std::string_view text)
+{
+    std::string made;
+    made.reserve(text.size());
+    while (!text.empty()) {
+        const char32_t character = take_character(text);
+        if (character < 0x80) {
+            made += static_cast<char>(character);
+            continue;
+        }
+        const char* found = "?";
+        for (const Spelt& spelt : spellings)
+            if (spelt.character == character) found = spelt.text;
+        made += found;
+    }
+    return made;
+}
+
+}  // namespace cutwater

@@ -1,0 +1,65 @@
+// The uncertainty of a result: first order by JCGM 100:2008, Monte Carlo by JCGM 101:2008.
+#pragma once
+
+#include "answers/probe.hpp"
+
+#include <cutwater/answers.h>
+
+#include <vector>
+
+namespace cutwater {
+
+/// All numbers NaN, all counts 0; arrays are left alone.
+void spoil(cutwater_uncertainty_report& report) noexcept;
+
+cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_value> values,
+                            std::span<const cutwater_value> uncertainties, const cutwater_uncertainty_options& options,
+                            cutwater_uncertainty_report& report, cutwater_refusal* refusal);
+
+/// One number that is not exact: an input, or a point of a series.
+struct Uncertain {
+    std::size_t input;
+    std::size_t point;       // of a series
+    bool in_series;
+    double at;               // the estimate
+    double standard;         // standard uncertainty, above 0
+    cutwater_spread spread;
+};
+
+/// A question made ready: all that first order and Monte Carlo have in common.
+struct UncertainCall {
+    const FunctionInfo* function = nullptr;
+    std::size_t result = 0;
+    GivenInputs given;
+    std::vector<std::vector<double>> series;   // own copies, one an input, of those whose points are moved
+    std::vector<Uncertain> variables;
+    std::vector<double> correlation;           // square, by variables
+    bool correlated = false;
+
+    double& place(GivenInputs& inputs, std::size_t variable);
+    double correlation_of(std::size_t i, std::size_t k) const { return correlation[i * variables.size() + k]; }
+};
+
+struct FirstOrder {
+    double value = 0;
+    double standard = 0;
+    std::vector<double> slopes;    // by variables
+    std::vector<double> shares;
+    double second_order = 0;       // relative change of the standard uncertainty by the second-order terms
+    double shift = 0;              // of the mean by them, in standard uncertainties
+    double flattening = 0;         // excess kurtosis of the result as far as the inputs' spreads make it
+    bool kinked = false;
+    bool near_end = false;         // part of what the inputs may be is refused
+};
+
+cutwater_status first_order(UncertainCall& call, FirstOrder& made, cutwater_refusal* refusal);
+
+struct Trials {
+    std::size_t count = 0, refused = 0;
+    double mean = 0, deviation = 0, low = 0, high = 0;
+};
+
+cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64_t seed, double coverage, Trials& made,
+                            cutwater_refusal* refusal);
+
+}  // namespace cutwater

@@ -1,0 +1,239 @@
+// Reads what is asked, has it answered, and says how far the first order is to be trusted.
+#include "answers/shown.hpp"
+#include "answers/uncertainty.hpp"
+#include "catalogue/refusal.hpp"
+#include "units/text.hpp"
+
+#include <boost/math/special_functions/erf.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace cutwater {
+namespace {
+
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr std::size_t usual_trials = 200000;
+constexpr std::size_t most_trials = 100000000;
+constexpr double enough = 0.05;  // of the standard uncertainty: agreement to one significant digit of it, whatever the digit
+
+cutwater_status refuse_uncertainty(const FunctionInfo& f, std::size_t input, cutwater_status status, const std::string& sentence,
+                                   cutwater_refusal* refusal)
+{
+    refuse(status, "the uncertainty " + sentence, refusal);
+    blame(f, input, -1, refusal);
+    return status;
+}
+
+/// A text's uncertainty in the input's unit; an offset cancels: 0.5 degC is half a kelvin.
+cutwater_status read_standard(const FunctionInfo& f, std::size_t input, const cutwater_value& u, double& standard, cutwater_refusal* refusal)
+{
+    const InputInfo& in = f.inputs[input];
+    if (u.kind == CUTWATER_NUMBER) {
+        standard = u.number;
+    } else {
+        double with_offset = 0, zero = 0;
+        if (const auto status = read_text(f, input, u.text, -1, with_offset, refusal); status != CUTWATER_OK) return status;
+        const std::string_view text = u.text;
+        const std::size_t unit = text.find_first_not_of("0123456789+-.,eE \t");
+        if (unit != std::string_view::npos && in.unit) {  // what nought of that unit would be
+            const std::string none = "0 " + std::string(text.substr(unit));
+            if (read_quantity(*in.quantity, *in.unit, none, zero, nullptr) != CUTWATER_OK) zero = 0;
+        }
+        standard = with_offset - zero;
+    }
+    if (std::isfinite(standard) && standard >= 0) return CUTWATER_OK;
+    return refuse_uncertainty(f, input, CUTWATER_OUT_OF_INTERVAL, "must be a finite number from 0 up", refusal);
+}
+
+cutwater_status add_variables(UncertainCall& call, std::size_t input, const cutwater_value& u, cutwater_spread spread, cutwater_refusal* refusal)
+{
+    const FunctionInfo& f = *call.function;
+    const InputInfo& in = f.inputs[input];
+    if (u.kind == CUTWATER_LEFT_OUT) return CUTWATER_OK;
+    if (in.kind == Kind::choice) return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a word has no meaning", refusal);
+    double standard = 0;
+    if (u.kind != CUTWATER_SERIES)
+        if (const auto status = read_standard(f, input, u, standard, refusal); status != CUTWATER_OK) return status;
+    if (in.kind == Kind::quantity) {
+        if (u.kind == CUTWATER_SERIES) return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a number is one number", refusal);
+        if (standard == 0) return CUTWATER_OK;
+        if (in.whole) return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a whole number cannot be told: compare the results for its neighbours", refusal);
+        call.variables.push_back({input, 0, false, call.given[input].number, standard, spread});
+        return CUTWATER_OK;
+    }
+    const RawSeries points = call.given[input].series;
+    if (!points.data) return CUTWATER_OK;  // the call itself will refuse it
+    if (u.kind == CUTWATER_SERIES && (u.length != points.length || !u.series))
+        return refuse_uncertainty(f, input, CUTWATER_BAD_SERIES, "needs one number, or one for each point", refusal);
+    std::vector<double>& own = call.series[input];
+    own.resize(points.length);
+    for (std::size_t k = 0; k < points.length; ++k) own[k] = points[k];
+    call.given[input].series = {own.data(), own.size(), 1};
+    for (std::size_t k = 0; k < points.length; ++k) {
+        if (u.kind == CUTWATER_SERIES) standard = u.series[static_cast<std::ptrdiff_t>(k) * u.stride];
+        if (!std::isfinite(standard) || standard < 0)
+            return refuse_uncertainty(f, input, CUTWATER_OUT_OF_INTERVAL, "must be finite numbers from 0 up", refusal);
+        if (standard > 0) call.variables.push_back({input, k, true, own[k], standard, spread});
+    }
+    return CUTWATER_OK;
+}
+
+cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_correlation> list, cutwater_refusal* refusal)
+{
+    const std::size_t n = call.variables.size();
+    call.correlation.assign(n * n, 0.0);
+    for (std::size_t i = 0; i < n; ++i) call.correlation[i * n + i] = 1;
+    const auto variable_of = [&](std::int32_t input) {
+        std::size_t i = 0;
+        while (i < n && (call.variables[i].in_series || call.variables[i].input != static_cast<std::size_t>(input))) ++i;
+        return i;
+    };
+    for (const cutwater_correlation& c : list) {
+        if (!(std::abs(c.coefficient) <= 1)) return refuse(CUTWATER_OUT_OF_INTERVAL, "A correlation coefficient must lie from -1 to 1.", refusal);
+        const std::size_t i = variable_of(c.first), k = variable_of(c.second);
+        if (i == n || k == n || i == k)
+            return refuse(CUTWATER_WRONG_KIND, "A correlation is between two different inputs that are numbers and have an uncertainty.", refusal);
+        call.correlation[i * n + k] = call.correlation[k * n + i] = c.coefficient;
+        call.correlated = call.correlated || c.coefficient != 0;
+    }
+    return CUTWATER_OK;
+}
+
+cutwater_status make_ready(UncertainCall& call, std::span<const cutwater_value> values, std::span<const cutwater_value> uncertainties,
+                           const cutwater_uncertainty_options& o, cutwater_refusal* refusal)
+{
+    const FunctionInfo& f = *call.function;
+    if (const auto status = choose_result(f, o.result, call.result, refusal); status != CUTWATER_OK) return status;
+    if (const auto status = read_arguments(f, values, call.given, refusal); status != CUTWATER_OK) return status;
+    if (uncertainties.size() > f.inputs.size()) return refuse(CUTWATER_WRONG_COUNT, "There are more uncertainties than inputs.", refusal);
+    call.series.resize(f.inputs.size());
+    for (std::size_t i = 0; i < uncertainties.size(); ++i) {
+        const std::int32_t spread = o.spreads ? o.spreads[i] : CUTWATER_NORMAL;
+        if (spread < CUTWATER_NORMAL || spread > CUTWATER_ARCSINE)
+            return refuse_uncertainty(f, i, CUTWATER_UNKNOWN_WORD, "has a spread that is not known: 0 normal, 1 rectangular, 2 triangular, 3 arcsine", refusal);
+        if (const auto status = add_variables(call, i, uncertainties[i], static_cast<cutwater_spread>(spread), refusal); status != CUTWATER_OK)
+            return status;
+    }
+    if (!o.correlations && o.correlation_count) return refuse(CUTWATER_MISSING, "The pointer to the correlations is null.", refusal);
+    return add_correlations(call, {o.correlations, o.correlation_count}, refusal);
+}
+
+void store_by_input(const UncertainCall& call, const FirstOrder& first, cutwater_uncertainty_report& report)
+{
+    const std::size_t inputs = call.function->inputs.size();
+    if (report.shares) std::fill_n(report.shares, inputs, 0.0);
+    if (report.slopes) std::fill_n(report.slopes, inputs, nan);
+    for (std::size_t v = 0; v < call.variables.size(); ++v) {
+        const Uncertain& u = call.variables[v];
+        if (report.shares) report.shares[u.input] += first.shares[v];
+        if (report.slopes && !u.in_series) report.slopes[u.input] = first.slopes[v];
+    }
+}
+
+/// Why the first order is doubted before any trial; empty when it is not.
+std::string doubt(const FirstOrder& first, bool interval_matters)
+{
+    std::string made;
+    const auto per_cent = [](double x) {
+        std::string text;
+        add_number(text, 100 * std::abs(x), 2);
+        return text + " %";
+    };
+    if (first.near_end) return "part of what the inputs may be is refused by the function";
+    if (first.kinked) return "the result has a corner or a leap where the inputs lie";
+    if (std::abs(first.second_order) > enough) return "the next term changes the standard uncertainty by " + per_cent(first.second_order);
+    if (std::abs(first.shift) > enough) return "the next term moves the result by " + per_cent(first.shift) + " of its standard uncertainty";
+    if (interval_matters && std::abs(first.flattening) > 0.4) return "the inputs that matter are not spread normally, and neither is the result";
+    return made;
+}
+
+void say(cutwater_uncertainty_report& report, const std::string& sentence)
+{
+    std::size_t length = std::min(sentence.size(), sizeof report.remark - 1);
+    while (length < sentence.size() && length > 0 && (static_cast<unsigned char>(sentence[length]) & 0xC0u) == 0x80u) --length;
+    std::copy_n(sentence.data(), length, report.remark);
+    report.remark[length] = 0;
+}
+
+/// JCGM 101, clause 8: the two intervals' ends against each other.
+void compare(cutwater_uncertainty_report& report, const std::string& doubted)
+{
+    const double far = std::max(std::abs(report.low - report.trial_low), std::abs(report.high - report.trial_high));
+    std::string sentence;
+    report.trusted = far <= enough * report.standard && report.refused == 0;
+    if (report.trusted)
+        sentence = "First order and Monte Carlo agree: the ends of their intervals differ by less than 5 % of the standard uncertainty";
+    else if (report.refused)
+        sentence = "The first order is not to be trusted: " + std::to_string(report.refused) + " of " + std::to_string(report.trials) +
+                   " trials were refused by the function and are left out";
+    else
+        sentence = "The first order is not to be trusted: the ends of its interval lie up to " + [&] {
+            std::string text;
+            add_number(text, far / report.standard, 2);
+            return text;
+        }() + " standard uncertainties from those of the trials";
+    if (!doubted.empty()) sentence += (report.trusted ? ", although " : "; ") + doubted;
+    say(report, sentence + ".");
+}
+
+}  // namespace
+
+double& UncertainCall::place(GivenInputs& inputs, std::size_t variable)
+{
+    const Uncertain& u = variables[variable];
+    return u.in_series ? series[u.input][u.point] : inputs[u.input].number;
+}
+
+void spoil(cutwater_uncertainty_report& r) noexcept
+{
+    r.value = r.standard = r.low = r.high = r.second_order = r.mean = r.deviation = r.trial_low = r.trial_high = nan;
+    r.trusted = 0;
+    r.trials = r.refused = 0;
+    r.remark[0] = 0;
+}
+
+cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_value> values, std::span<const cutwater_value> uncertainties,
+                            const cutwater_uncertainty_options& o, cutwater_uncertainty_report& report, cutwater_refusal* refusal)
+{
+    UncertainCall call;
+    call.function = &f;
+    const double coverage = o.coverage == 0 ? 0.95 : o.coverage;
+    if (!(coverage > 0 && coverage < 1)) return refuse(CUTWATER_OUT_OF_INTERVAL, "coverage must lie above 0 and below 1 (0.95 is usual).", refusal);
+    if (o.monte_carlo < CUTWATER_WHEN_NEEDED || o.monte_carlo > CUTWATER_NEVER)
+        return refuse(CUTWATER_UNKNOWN_WORD, "monte_carlo must be 0 (when needed), 1 (always) or 2 (never).", refusal);
+    const std::size_t trials = o.trials ? o.trials : usual_trials;
+    if (trials < 1000 || trials > most_trials) return refuse(CUTWATER_OUT_OF_INTERVAL, "trials must lie from 1000 to 100 000 000.", refusal);
+    if (const auto status = make_ready(call, values, uncertainties, o, refusal); status != CUTWATER_OK) return status;
+    FirstOrder first;
+    if (const auto status = first_order(call, first, refusal); status != CUTWATER_OK) return status;
+    store_by_input(call, first, report);
+    report.value = first.value;
+    report.standard = first.standard;
+    const double reach = std::sqrt(2.0) * boost::math::erf_inv(coverage) * first.standard;
+    report.low = first.value - reach;
+    report.high = first.value + reach;
+    report.second_order = first.second_order;
+    const std::string doubted = doubt(first, true);
+    report.trusted = doubted.empty();
+    say(report, doubted.empty() ? "The first order will do: the next terms change it by less than 5 %."
+                                : "The first order is not to be trusted: " + doubted + ".");
+    if (call.variables.empty()) say(report, "All inputs are exact.");
+    if (call.variables.empty() || o.monte_carlo == CUTWATER_NEVER || (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
+        return CUTWATER_OK;
+    Trials made;
+    if (const auto status = monte_carlo(call, trials, o.seed, coverage, made, refusal); status != CUTWATER_OK) {
+        spoil(report);
+        return status;
+    }
+    report.trials = made.count;
+    report.refused = made.refused;
+    report.mean = made.mean;
+    report.deviation = made.deviation;
+    report.trial_low = made.low;
+    report.trial_high = made.high;
+    compare(report, doubted);
+    return CUTWATER_OK;
+}
+
+}  // namespace cutwater
