@@ -7,11 +7,14 @@ namespace cutwater {
 
 extern const Family liquid_family;
 extern const Family system_family;
+extern const Family similarity_family;
+extern const Family power_family;
+extern const Family viscous_family;
 extern const Family curves_family;
 
 namespace {
 
-constexpr std::array family_list{&liquid_family, &system_family, &curves_family};
+constexpr std::array family_list{&liquid_family, &system_family, &similarity_family, &power_family, &viscous_family, &curves_family};
 
 struct Place {
     const FunctionInfo* function;

@@ -1,0 +1,109 @@
+// A pump's whole performance on a viscous liquid, and the way back when a pump is to be chosen.
+#pragma once
+
+#include "formulas/viscous/ratios.hpp"
+
+namespace cutwater::formulas {
+
+inline std::tuple<Flow, Head, Fraction, Power> viscous_performance(Flow flow, Head head, Fraction efficiency, Flow best_flow,
+                                                                   Head best_head, Fraction best_efficiency,
+                                                                   RotationalSpeed speed, KinematicViscosity viscosity,
+                                                                   Density density, KinematicViscosity water_viscosity,
+                                                                   Steps steps)
+{
+    const double b = viscous::parameter(viscosity, best_flow, best_head, speed).value();
+    const double c_q = viscous::flow_ratio(b);
+    const double c_h = viscous::head_ratio(b, (flow / best_flow).value());
+    const double c_eta = viscous::efficiency_ratio(b, best_efficiency.value, (viscosity / water_viscosity).value());
+    steps("B", "viscosity parameter", Ratio(b), units::number);
+    steps("C_Q", "ratio of flows", Ratio(c_q), units::number);
+    steps("C_H", "ratio of heads", Ratio(c_h), units::number);
+    steps("C_eta", "ratio of efficiencies", Ratio(c_eta), units::number);
+    const Flow thick_flow = c_q * flow;
+    const Head thick_head = c_h * head;
+    const Fraction thick_efficiency{c_eta * efficiency.value};
+    return {thick_flow, thick_head, thick_efficiency,
+            Power(density * standard_gravity * thick_flow * thick_head / thick_efficiency.value)};
+}
+
+inline constexpr Record<&viscous_performance> viscous_performance_record{
+    .name = "viscous_performance",
+    .meaning = "Flow, head, efficiency and power on a viscous liquid, from one point of the curve on water",
+    .inputs = {input("flow", "Q_W", units::m3h, above(0), "flow of the point on water"),
+               input("head", "H_W", units::metre, above(0), "head of the point on water, of the whole pump"),
+               input("efficiency", "eta_W", units::fraction, inside(0, 1), "efficiency of the point on water"),
+               input("best_efficiency_flow", "Q_BEP", units::m3h, above(0), viscous::best_flow_meaning),
+               input("best_efficiency_head", "H_BEP", units::metre, above(0), viscous::best_head_meaning),
+               input("best_efficiency", "eta_BEP", units::fraction, inside(0, 1), "best efficiency on water"),
+               input("speed", "n", units::rpm, above(0), "rotational speed"),
+               input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
+               input("density", "rho", units::kgm3, above(0), "density of the viscous liquid"),
+               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2), "kinematic viscosity of the water that the pump was tested on", 1)},
+    .results = {output("viscous_flow", "Q_vis", units::m3h, "flow of that point on the viscous liquid"),
+                output("viscous_head", "H_vis", units::metre, "head of that point on the viscous liquid"),
+                output("viscous_efficiency", "eta_vis", units::fraction, "efficiency of that point on the viscous liquid"),
+                output("power", "P_vis", units::kW, "pump power input there")},
+    .equation = "Q_vis = C_Q Q_W; H_vis = C_H H_W; eta_vis = C_eta eta_W; P_vis = rho g Q_vis H_vis/eta_vis",
+    .relations =
+        {{"speed",
+          [](Flow, Head, Fraction, Flow q, Head h, Fraction, RotationalSpeed n, KinematicViscosity, Density, KinematicViscosity) {
+              return viscous::radial(q, h, n);
+          },
+          viscous::radial_sentence},
+         {"viscosity",
+          [](Flow, Head, Fraction, Flow q, Head h, Fraction, RotationalSpeed n, KinematicViscosity nu, Density, KinematicViscosity) {
+              return viscous::parameter(nu, q, h, n).value() < 40;
+          },
+          "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"},
+         {"flow",
+          [](Flow flow, Head, Fraction, Flow best, Head, Fraction, RotationalSpeed, KinematicViscosity, Density, KinematicViscosity) {
+              return flow <= 1.5 * best;
+          },
+          "it must not exceed 1.5 times the best efficiency flow: the method is for the normal operating range"},
+         {"efficiency",
+          [](Flow, Head, Fraction eta, Flow, Head, Fraction best, RotationalSpeed, KinematicViscosity, Density, KinematicViscosity) {
+              return eta.value <= best.value + 1e-9;
+          },
+          "it must not exceed the best efficiency"},
+         {"viscosity",
+          [](Flow, Head, Fraction, Flow, Head, Fraction, RotationalSpeed, KinematicViscosity nu, Density, KinematicViscosity water) {
+              return nu >= water;
+          },
+          viscous::thinner_than_water},
+         {"best_efficiency",
+          [](Flow, Head, Fraction, Flow q, Head h, Fraction best, RotationalSpeed n, KinematicViscosity nu, Density, KinematicViscosity water) {
+              return viscous::parameter(nu, q, h, n).value() > 1 || viscous::thin_efficiency_ratio(best.value, (nu / water).value()) > 0;
+          },
+          viscous::nothing_left}},
+    .source = viscous::method,
+    .cautions = {caution::viscous_method, viscous::tested_range, viscous::metric_constant, viscous::jump,
+                 "Losses of seals, bearings and magnetic couplings rise with viscosity too and are not in it; check NPSH on the viscous liquid."},
+    .example = {"110, 77, 0.68, 110, 77, 0.68, 2950, 120, 900", "103.2, 72.2, 0.502, 36.4", "the standard's first example"}};
+
+inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, KinematicViscosity viscosity, Steps steps)
+{
+    const double b = viscous::parameter_from_duty(viscosity, flow, head).value();
+    const double ratio = viscous::flow_ratio(b);
+    steps("B", "viscosity parameter, estimated from the duty", Ratio(b), units::number);
+    steps("C_Q = C_H", "ratio of flows and of heads", Ratio(ratio), units::number);
+    return {flow / ratio, head / ratio};
+}
+
+inline constexpr Record<&water_equivalent_duty> water_equivalent_duty_record{
+    .name = "water_equivalent_duty",
+    .meaning = "Flow and head on water to choose a pump by, for a duty on a viscous liquid",
+    .inputs = {input("flow", "Q_vis", units::m3h, above(0), "flow wanted of the viscous liquid"),
+               input("head", "H_vis", units::metre, above(0), "head wanted of the viscous liquid, of one stage"),
+               input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning)},
+    .results = {output("water_flow", "Q_W", units::m3h, "flow to look for on the curve on water"),
+                output("water_head", "H_W", units::metre, "head to look for on the curve on water, of one stage")},
+    .equation = "Q_W = Q_vis/C_Q; H_W = H_vis/C_H; C_Q = C_H = 2.71^(-0.165 (log10 B)^3.15), B from viscosity_parameter_from_duty",
+    .relations = {{"viscosity",
+                   [](Flow flow, Head head, KinematicViscosity nu) { return viscous::parameter_from_duty(nu, flow, head).value() < 40; },
+                   "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"}},
+    .source = viscous::method,
+    .cautions = {"A first choice only: check the pump found with viscous_performance at its own best efficiency point and speed.",
+                 caution::viscous_method, viscous::tested_range, viscous::metric_constant},
+    .example = {"100, 70, 120", "107.1, 74.9", "the standard's second example"}};
+
+}  // namespace cutwater::formulas
