@@ -56,7 +56,7 @@ std::string c_arguments(const FunctionInfo& f)
 {
     std::string text;
     for (const InputInfo& in : f.inputs) switch (in.kind) {
-        case Kind::quantity: put(text, "{}.in({}), ", unit_constant(*in.quantity, *in.unit), in.name); break;
+        case Kind::quantity: put(text, "detail::number_in({}, {}), ", unit_constant(*in.quantity, *in.unit), in.name); break;
         case Kind::choice: put(text, "{}, ", in.name); break;
         case Kind::series: put(text, "{0}_numbers.data(), {0}_numbers.size(), ", in.name); break;
         }
@@ -78,7 +78,7 @@ void write_struct(std::string& to, const FunctionInfo& f)
 std::string typed_result(const ResultInfo& out)
 {
     switch (out.kind) {
-    case Kind::quantity: return fmt::format("{}({}_out)", unit_constant(*out.quantity, *out.unit), out.name);
+    case Kind::quantity: return fmt::format("detail::quantity_of({}, {}_out)", unit_constant(*out.quantity, *out.unit), out.name);
     case Kind::choice: return fmt::format("{}_out", out.name);
     case Kind::series: return fmt::format("detail::quantities({}, {}_out)", unit_constant(*out.quantity, *out.unit), out.name);
     }

@@ -45,5 +45,6 @@ std::vector<Product> python_stubs();
 std::vector<Product> calc_component();
 std::vector<Product> reference_pages();
 std::vector<Product> catalogue_json();
+std::vector<Product> test_calls();
 
 }  // namespace cutwater::generate

@@ -1,0 +1,104 @@
+// Ratios in one run: the flat C API against the same relations written by hand on doubles at the same flags.
+#include "by_hand.hpp"
+
+#include <cutwater/cutwater.h>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstring>
+#include <random>
+#include <vector>
+
+namespace {
+
+volatile double sink;
+
+/// Least seconds a call of work takes, over rounds of about a hundredth of a second each.
+template <class Work>
+double seconds(Work&& work, int rounds = 15)
+{
+    using Clock = std::chrono::steady_clock;
+    const auto time = [&](long n) {
+        const auto start = Clock::now();
+        for (long i = 0; i < n; ++i) work();
+        return std::chrono::duration<double>(Clock::now() - start).count();
+    };
+    long n = 1;
+    while (n < 100'000'000 && time(n) < 0.01) n *= 2;
+    double least = time(n);
+    for (int i = 0; i < rounds; ++i) least = std::min(least, time(n));
+    return least / static_cast<double>(n);
+}
+
+void report(const char* what, double ours, double theirs, const char* unit, double scale)
+{
+    fmt::print("{:<62} {:>9.2f} {:>9.2f} {:<3} ratio {:5.2f}\n", what, ours * scale, theirs * scale, unit, ours / theirs);
+}
+
+std::vector<double> random_column(std::size_t rows, double low, double high, unsigned seed)
+{
+    std::mt19937_64 engine(seed);
+    std::uniform_real_distribution<double> between(low, high);
+    std::vector<double> column(rows);
+    for (double& x : column) x = between(engine);
+    return column;
+}
+
+void scalar()
+{
+    double level = 2, out = 0;
+    cutwater_refusal refusal;
+    const double by_hand = seconds([&] { sink = by_hand::npsh_available(1.01, 0.02, 998, level, 0.5); });
+    const double flat = seconds([&] { cutwater_npsh_available(1.01, 0.02, 998, level, 0.5, &out, &refusal); sink = out; });
+    const double refused = seconds([&] { cutwater_npsh_available(-1.01, 0.02, 998, level, 0.5, &out, nullptr); sink = out; });
+    const double refused_told = seconds([&] { cutwater_npsh_available(-1.01, 0.02, 998, level, 0.5, &out, &refusal); sink = out; });
+    report("npsh_available: flat C call / not-inlined double function", flat, by_hand, "ns", 1e9);
+    report("npsh_available: refused, no record wanted / double function", refused, by_hand, "ns", 1e9);
+    report("npsh_available: refused with its whole record / double function", refused_told, by_hand, "ns", 1e9);
+    const cutwater_value values[] = {{CUTWATER_NUMBER, 1.01, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 0.02, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 998, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 2, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 0.5, nullptr, nullptr, 0, 0}};
+    cutwater_result result{};
+    const double named = seconds([&] { cutwater_call("npsh_available", values, 5, &result, 1, &refusal); sink = result.number; });
+    report("npsh_available: by name / double function", named, by_hand, "ns", 1e9);
+    const double losses = seconds([&] { sink = by_hand::friction_head(100, 150, 200, 0.0457, 1.0034); });
+    const double ours = seconds([&] { cutwater_pipe_friction_head(100, 150, 200, 0.0457, 1.0034, &out, &refusal); sink = out; });
+    report("pipe_friction_head: flat C call / double function", ours, losses, "ns", 1e9);
+}
+
+void rows(std::size_t count)
+{
+    const auto surface = random_column(count, 0.9, 1.1, 1), vapour = random_column(count, 0.01, 0.2, 2), density = random_column(count, 900, 1100, 3),
+               level = random_column(count, -3, 3, 4), friction = random_column(count, 0, 1, 5);
+    std::vector<double> out(count);
+    cutwater_rows_report told{};
+    const double by_hand = seconds([&] { by_hand::npsh_available_rows(count, surface.data(), vapour.data(), density.data(), level.data(), friction.data(), out.data()); });
+    const double ours = seconds([&] {
+        cutwater_npsh_available_rows(count, {surface.data(), 1}, {vapour.data(), 1}, {density.data(), 1}, {level.data(), 1}, {friction.data(), 1}, {out.data(), 1}, &told);
+    });
+    report(fmt::format("npsh_available, {} rows: array form / loop on doubles", count).c_str(), ours, by_hand, "us", 1e6);
+    const double one = 998;
+    const double shared = seconds([&] {
+        cutwater_npsh_available_rows(count, {surface.data(), 1}, {vapour.data(), 1}, {&one, 0}, {level.data(), 1}, {friction.data(), 1}, {out.data(), 1}, &told);
+    });
+    report(fmt::format("  the same with one density for all rows").c_str(), shared, by_hand, "us", 1e6);
+
+    const auto flow = random_column(count, 10, 300, 6);
+    const double bore = 150, length = 200, roughness = 0.0457, viscosity = 1.0034;
+    const double loop = seconds([&] { by_hand::friction_head_rows(count, flow.data(), bore, length, roughness, viscosity, out.data()); }, 5);
+    const double friction_rows = seconds([&] {
+        cutwater_pipe_friction_head_rows(count, {flow.data(), 1}, {&bore, 0}, {&length, 0}, {&roughness, 0}, {&viscosity, 0}, {out.data(), 1}, &told);
+    }, 5);
+    report(fmt::format("pipe_friction_head, {} rows: array form / loop on doubles", count).c_str(), friction_rows, loop, "us", 1e6);
+}
+
+}  // namespace
+
+int main()
+{
+    fmt::print("{:<62} {:>9} {:>9}\n", "", "cutwater", "by hand");
+    scalar();
+    for (const std::size_t count : {1000u, 100000u, 1000000u}) rows(count);
+}
