@@ -1,7 +1,287 @@
+// What Python's help and its type checkers read: docstrings for the SWIG interface and the package's stub, from one text.
 #include "generate/product.hpp"
 
-namespace cutwater::generate {
+#include "answers/argument_list.hpp"
 
-std::vector<Product> python_stubs() { return {}; }
+#include <cctype>
+
+namespace cutwater::generate {
+namespace {
+
+constexpr std::size_t width = 100;
+
+void paragraph(std::string& to, std::string_view lead, std::string_view text, std::size_t indent = 0, std::size_t hang = 4)
+{
+    const std::vector<std::string> lines = wrap(fmt::format("{}{}", lead, text), width - indent - hang);
+    for (std::size_t i = 0; i < lines.size(); ++i) put(to, "{}{}\n", std::string(i ? indent + hang : indent, ' '), lines[i]);
+}
+
+std::string word_list(std::span<const char* const> words)
+{
+    std::string text;
+    for (const char* word : words) text += fmt::format("{}'{}'", text.empty() ? "" : ", ", word);
+    return text;
+}
+
+std::string input_text(const InputInfo& in)
+{
+    std::string text = in.meaning;
+    if (in.kind == Kind::choice) {
+        text += fmt::format("; one of {}", word_list(in.words));
+    } else {
+        if (in.kind == Kind::series) text += fmt::format("; a series of at least {} points{}", in.least_points, in.rising ? ", rising" : "");
+        text += fmt::format("; {}", interval_text(in));
+    }
+    if (in.has_default)
+        text += in.kind == Kind::choice ? fmt::format("; '{}' when left out", in.words[static_cast<std::size_t>(in.fallback)])
+                                        : fmt::format("; {:.10g} when left out", in.fallback);
+    return text;
+}
+
+/// The record's argument list in Python's spelling.
+std::string example_list(const char* list)
+{
+    std::string text;
+    const auto arguments = read_argument_list(list);
+    if (!arguments) return list;
+    for (const ListedArgument& argument : *arguments) {
+        text += text.empty() ? "" : ", ";
+        if (argument.kind == CUTWATER_NUMBER) text += argument.text;
+        if (argument.kind == CUTWATER_TEXT) text += fmt::format("'{}'", argument.text);
+        if (argument.kind == CUTWATER_LEFT_OUT) text += "None";
+        if (argument.kind == CUTWATER_SERIES) {
+            std::string inner;
+            for (const std::string& number : argument.written) inner += fmt::format("{}{}", inner.empty() ? "" : ", ", number);
+            text += fmt::format("[{}]", inner);
+        }
+    }
+    return text;
+}
+
+std::string docstring(const FunctionInfo& f)
+{
+    std::string text;
+    paragraph(text, "", fmt::format("{}.", f.meaning), 0, 0);
+    put(text, "\nInputs:\n");
+    for (const InputInfo& in : f.inputs) paragraph(text, fmt::format("{}: ", in.full_name), input_text(in), 2);
+    put(text, "\n{}:\n", f.results.size() == 1 ? "Result" : "Results");
+    for (const ResultInfo& out : f.results) {
+        std::string meaning = out.meaning;
+        if (out.kind == Kind::choice) meaning += fmt::format("; one of {}", word_list(out.words));
+        if (out.kind == Kind::series) meaning += "; a series";
+        paragraph(text, fmt::format("{}: ", out.full_name), meaning, 2);
+    }
+    put(text, "\n");
+    paragraph(text, "Equation: ", f.equation);
+    for (const char* relation : f.relations) paragraph(text, "Must hold: ", relation);
+    paragraph(text, "Source: ", f.source);
+    for (const char* caution : f.cautions) paragraph(text, "Caution: ", caution);
+    paragraph(text, "Example: ", fmt::format("{}({}) gives {} ({})", f.name, example_list(f.example.inputs), example_list(f.example.results), f.example.source));
+    text.pop_back();
+    return text;
+}
+
+/// For a text between double quotes: SWIG's and Python's rules are the same here.
+std::string escaped(std::string_view text)
+{
+    std::string made;
+    for (const char c : text) {
+        if (c == '"' || c == '\\') made += '\\';
+        made += c;
+    }
+    return made;
+}
+
+std::string signature(const FunctionInfo& f)
+{
+    std::string text;
+    for (const InputInfo& in : f.inputs) text += fmt::format(", {}{}", in.full_name, in.has_default ? "=None" : "");
+    return fmt::format("{}($module{})", f.name, text);
+}
+
+/// npsh_available -> NpshAvailable: the named tuple of a function with several results.
+std::string class_name(std::string_view function)
+{
+    std::string name;
+    bool start = true;
+    for (const char c : function) {
+        if (c != '_') name += start ? static_cast<char>(std::toupper(static_cast<unsigned char>(c))) : c;
+        start = c == '_';
+    }
+    return name;
+}
+
+std::string literal(std::span<const char* const> words)
+{
+    return fmt::format("Literal[{}]", word_list(words));
+}
+
+std::string result_type(const ResultInfo& out, bool rows)
+{
+    switch (out.kind) {
+    case Kind::choice: return rows ? "Words" : literal(out.words);
+    case Kind::series: return "Numbers";
+    default: return rows ? "Numbers" : "float";
+    }
+}
+
+/// A choice of one digit's words may be given as a number.
+std::string input_type(const InputInfo& in, bool rows)
+{
+    std::string type = in.kind == Kind::choice ? literal(in.words) + " | str | float" : in.kind == Kind::series ? "Series" : rows ? "Column" : "Quantity";
+    return in.has_default ? type + " | None" : type;
+}
+
+void stub_class(std::string& to, const FunctionInfo& f, bool rows)
+{
+    put(to, "class {}{}(NamedTuple):\n", rows ? "_Rows" : "", class_name(f.name));
+    for (const ResultInfo& out : f.results) put(to, "    {}: {}\n", out.full_name, result_type(out, rows));
+    put(to, "\n");
+}
+
+void stub_function(std::string& to, const FunctionInfo& f, bool rows, bool documented)
+{
+    put(to, "def {}(", f.name);
+    for (std::size_t i = 0; i < f.inputs.size(); ++i)
+        put(to, "{}\n    {}: {}{}", i ? "," : "", f.inputs[i].full_name, input_type(f.inputs[i], rows), f.inputs[i].has_default ? " = None" : "");
+    const std::string type = f.results.size() > 1 ? (rows ? "_Rows" : "") + class_name(f.name) : result_type(f.results[0], rows);
+    put(to, ",\n) -> {}:", type);
+    if (!documented) {
+        put(to, " ...\n");
+        return;
+    }
+    std::string text = docstring(f);
+    put(to, "\n    \"\"\"");
+    for (bool first = true; !text.empty(); first = false) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        put(to, "{}{}{}\n", first || end == 0 ? "" : "    ", escaped(std::string_view(text).substr(0, end)), "");
+        text.erase(0, end + 1);
+    }
+    put(to, "    \"\"\"\n    ...\n");
+}
+
+constexpr std::string_view stub_head = R"(import enum
+from typing import Any, Callable, Literal, NamedTuple, Sequence, SupportsFloat, overload
+
+import numpy as np
+from numpy.typing import NDArray
+
+# A number in the unit that the input's name ends in, or a text with a unit.
+Quantity = SupportsFloat | str
+Numbers = NDArray[np.float64]
+Words = NDArray[np.object_]
+Series = Sequence[SupportsFloat | str] | NDArray[Any]
+Column = Quantity | Sequence[Any] | NDArray[Any]
+
+__version__: str
+
+class Status(enum.IntEnum):
+)";
+
+constexpr std::string_view stub_library = R"(
+class Refused(ValueError):
+    """An input that cannot be answered: which one, its value, what is permitted, and why."""
+
+    message: str
+    status: Status
+    argument: int | None
+    element: int | None
+    value: float
+    low: float
+    high: float
+    low_open: bool
+    high_open: bool
+    name: str
+    unit: str
+    refused_rows: int
+
+class Rows(NamedTuple):
+    results: Any
+    refused: NDArray[np.bool_]
+    first: Refused | None
+
+def rows(function: str | Callable[..., Any], /, *arguments: Any, out: Any = None, **named: Any) -> Rows:
+    """The array form that does not raise for a refused row: its results are NaN (None for a word)."""
+    ...
+@overload
+def convert(value: SupportsFloat, from_unit: str, to_unit: str) -> float:
+    """A number, or an array of them, from one unit to another of the same quantity."""
+    ...
+@overload
+def convert(value: Sequence[Any] | NDArray[Any], from_unit: str, to_unit: str) -> Numbers: ...
+def read(function: str | Callable[..., Any], input: str, text: str) -> float:
+    """A text as a number of that input, in the unit that the input's name ends in."""
+    ...
+def version() -> str: ...
+def interface() -> int: ...
+def self_test() -> None:
+    """Computes every worked example of the catalogue; raises Refused for the first that does not come out."""
+    ...
+def catalogue() -> dict[str, Any]:
+    """All that the library knows of its functions and units; the shape is described in the reference."""
+    ...
+def functions() -> tuple[str, ...]:
+    """Every function's name, in the catalogue's order."""
+    ...
+)";
+
+/// The statuses as Python names them: the C names without their lead.
+constexpr std::pair<const char*, int> statuses[] = {
+    {"OK", CUTWATER_OK}, {"NOT_FINITE", CUTWATER_NOT_FINITE}, {"OUT_OF_INTERVAL", CUTWATER_OUT_OF_INTERVAL},
+    {"CONTRADICTION", CUTWATER_CONTRADICTION}, {"NO_ANSWER", CUTWATER_NO_ANSWER}, {"SEVERAL_ANSWERS", CUTWATER_SEVERAL_ANSWERS},
+    {"BAD_TEXT", CUTWATER_BAD_TEXT}, {"WRONG_QUANTITY", CUTWATER_WRONG_QUANTITY}, {"UNKNOWN_UNIT", CUTWATER_UNKNOWN_UNIT},
+    {"UNKNOWN_WORD", CUTWATER_UNKNOWN_WORD}, {"MISSING", CUTWATER_MISSING}, {"WRONG_KIND", CUTWATER_WRONG_KIND},
+    {"BAD_SERIES", CUTWATER_BAD_SERIES}, {"BUFFER_TOO_SMALL", CUTWATER_BUFFER_TOO_SMALL}, {"OVERFLOW", CUTWATER_OVERFLOW},
+    {"UNKNOWN_FUNCTION", CUTWATER_UNKNOWN_FUNCTION}, {"WRONG_COUNT", CUTWATER_WRONG_COUNT},
+    {"OUT_OF_MEMORY", CUTWATER_OUT_OF_MEMORY}, {"INTERNAL", CUTWATER_INTERNAL}};
+
+std::string stub()
+{
+    std::string text;
+    put(text, "# {}.\n{}", made_by, stub_head);
+    for (const auto& [name, value] : statuses) put(text, "    {} = {}\n", name, value);
+    text += stub_library;
+    for (const Family* family : families()) {
+        put(text, "\n# ---- {} ----\n\n", family->title);
+        for (const FunctionInfo* f : family->functions) {
+            if (f->results.size() > 1) stub_class(text, *f, false);
+            if (f->results.size() > 1 && f->rows) stub_class(text, *f, true);
+            bool column = false;
+            for (const InputInfo& in : f->inputs) column = column || in.kind == Kind::quantity;
+            const bool rows = f->rows && column;
+            if (rows) put(text, "@overload\n");
+            stub_function(text, *f, false, true);
+            if (!rows) continue;
+            put(text, "@overload\n");
+            stub_function(text, *f, true, false);
+        }
+    }
+    return text;
+}
+
+std::string status_module()
+{
+    std::string text;
+    put(text, "# {}.\nimport enum\n\n\nclass Status(enum.IntEnum):\n    \"\"\"Why a call was refused.\"\"\"\n\n", made_by);
+    for (const auto& [name, value] : statuses) put(text, "    {} = {}\n", name, value);
+    return text;
+}
+
+std::string docstrings()
+{
+    std::string text;
+    put(text, "// {}.\n// The first line is what inspect.signature() reads.\n", made_by);
+    for (const Family* family : families())
+        for (const FunctionInfo* f : family->functions)
+            put(text, "\n%feature(\"docstring\") cutwater_door::{} \"{}\n--\n\n{}\";\n", f->name, signature(*f), escaped(docstring(*f)));
+    return text;
+}
+
+}  // namespace
+
+std::vector<Product> python_stubs()
+{
+    return {{"python/__init__.pyi", stub()}, {"python/status.py", status_module()}, {"swig/python_docstrings.i", docstrings()}};
+}
 
 }  // namespace cutwater::generate

@@ -1,0 +1,99 @@
+"""Checked, unit-safe pump calculations.
+
+Each function takes its inputs by position or by name. A number carries the unit that the input's name ends in; a text
+may carry any unit of the right quantity ("440 US gpm"); None leaves an optional input out. Arrays and lists given for a
+quantity are computed row by row, broadcast as NumPy does. An input that cannot be answered raises Refused.
+
+The package cannot judge an installation: its answers need the pump maker's data, local codes and a licensed engineer.
+"""
+import functools as _functools
+import json as _json
+import typing as _typing
+
+from . import _cutwater
+from ._cutwater import convert, interface, self_test, version
+from .refused import Refused
+from .status import Status
+
+__version__ = version()
+
+
+class Rows(_typing.NamedTuple):
+    """What an array call came to: results, which rows were refused, and the first refusal (None when there is none)."""
+
+    results: _typing.Any
+    refused: _typing.Any
+    first: _typing.Any
+
+
+@_functools.lru_cache(maxsize=None)
+def functions():
+    """Every function's name, in the catalogue's order."""
+    return tuple(_cutwater.function_name(i) for i in range(_cutwater.function_count()))
+
+
+def catalogue():
+    """All that the library knows of its functions and units, as read from its JSON."""
+    return _json.loads(_cutwater.catalogue_json())
+
+
+def rows(function, /, *arguments, out=None, **named):
+    """The array form that does not raise for a refused row: its results are NaN (None for a word).
+
+    function is a function of this package or its name; out an array for its result, or a tuple of arrays and None for
+    several. out may be one of the inputs. A text that cannot be read, or a word, still raises Refused.
+    """
+    position = _position(function)
+    names = _input_names(position)
+    if len(arguments) > len(names):
+        raise TypeError(f"{functions()[position]}() takes {len(names)} inputs ({len(arguments)} given)")
+    given = list(arguments) + [None] * (len(names) - len(arguments))
+    for name, value in named.items():
+        index = names.get(name, -1)
+        if index < 0:
+            raise TypeError(f"{functions()[position]}() has no input {name!r}")
+        if index < len(arguments):
+            raise TypeError(f"{functions()[position]}() was given {name!r} twice")
+        given[index] = value
+    results, refused, first = _cutwater.rows(position, tuple(given), out)
+    return Rows(results, refused, first)
+
+
+def read(function, input, text):
+    """A text as a number of that input, in the unit that the input's name ends in."""
+    position = _position(function)
+    index = _input_names(position).get(input, -1)
+    if index < 0:
+        raise TypeError(f"{functions()[position]}() has no input {input!r}")
+    return _cutwater.read(position, index, text)
+
+
+def _position(function):
+    name = function if isinstance(function, str) else getattr(function, "__name__", "")
+    position = _cutwater.find(name)
+    if position < 0:
+        raise LookupError(f"there is no function {name!r}" if name else f"{function!r} is no function of this package")
+    return position
+
+
+@_functools.lru_cache(maxsize=None)
+def _input_names(position):
+    return {_cutwater.input_name(position, i): i for i in range(_cutwater.input_count(position))}
+
+
+@_functools.lru_cache(maxsize=None)
+def _defaults():
+    return [[entry.get("default") for entry in function["inputs"]] for function in catalogue()["functions"]]
+
+
+def _default(position, index):
+    """Called by the array form for a quantity that was left out."""
+    return _defaults()[position][index]
+
+
+# Every function of the catalogue, as compiled, and the named tuples of those with several results.
+globals().update((name, getattr(_cutwater, name)) for name in functions())
+globals().update((name, item) for name, item in vars(_cutwater).items() if isinstance(item, type))
+
+__all__ = list(functions()) + [
+    "Refused", "Rows", "Status", "catalogue", "convert", "functions", "interface", "read", "rows", "self_test", "version"]

@@ -1,0 +1,12 @@
+# The first python3 that has what the door is built with; a newer one without NumPy is of no use.
+if(NOT Python3_EXECUTABLE)
+  find_program(cutwater_path_python NAMES python3)
+  mark_as_advanced(cutwater_path_python)
+  foreach(candidate ${cutwater_path_python} /usr/bin/python3)
+    execute_process(COMMAND ${candidate} -c "import numpy, setuptools, wheel" RESULT_VARIABLE lacking OUTPUT_QUIET ERROR_QUIET)
+    if(lacking EQUAL 0)
+      set(Python3_EXECUTABLE ${candidate} CACHE FILEPATH "The Python that the door is built for")
+      break()
+    endif()
+  endforeach()
+endif()

@@ -1,0 +1,38 @@
+"""Installs the wheel in a clean environment, offline, and uses it there: try_wheel.py FOLDER."""
+import os
+import pathlib
+import subprocess
+import sys
+import tempfile
+import zipfile
+
+TRIAL = """
+import pathlib, sys, cutwater
+home = pathlib.Path(cutwater.__file__)
+assert pathlib.Path(sys.prefix) in home.parents, home
+assert home.with_name("py.typed").exists() and home.with_name("__init__.pyi").exists()
+cutwater.self_test()
+assert cutwater.npsh_available([1.0, 1.1], 0.02, "998 kg/m3", 2, 0.5).shape == (2,)
+loaded = [line.split()[-1] for line in open("/proc/self/maps") if "libcutwater" in line] if sys.platform == "linux" else []
+assert all(pathlib.Path(path).parent == home.parent.resolve() for path in loaded), loaded
+print(cutwater.__version__, home)
+"""
+
+
+def main():
+    wheel, = pathlib.Path(sys.argv[1]).glob("cutwater-*.whl")
+    with zipfile.ZipFile(wheel) as archive:
+        names = archive.namelist()
+    assert any(name.startswith("cutwater/libcutwater.so") for name in names), names
+    assert "py3-none-any" not in wheel.name, wheel.name
+    with tempfile.TemporaryDirectory() as folder:
+        # NumPy alone is shared with the system; nothing of the source or build tree can be found.
+        environment = {key: value for key, value in os.environ.items() if key not in ("PYTHONPATH", "LD_LIBRARY_PATH")}
+        run = lambda *command: subprocess.run(command, check=True, cwd=folder, env=environment)
+        run(sys.executable, "-m", "venv", "--system-site-packages", "venv")
+        python = str(pathlib.Path(folder, "venv", "bin", "python"))
+        run(python, "-m", "pip", "install", "--quiet", "--no-index", "--no-deps", "--disable-pip-version-check", str(wheel.resolve()))
+        run(python, "-I", "-W", "error", "-c", TRIAL)
+
+
+main()
