@@ -1,0 +1,105 @@
+// Affinity laws: a point of a pump's curve at another speed.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/limits.hpp"
+
+#include <cmath>
+
+namespace cutwater::formulas {
+
+namespace affinity {
+
+inline constexpr double least_ratio = 0.25;
+inline constexpr double greatest_ratio = 2;
+inline constexpr const char* ratio_limits = "the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here";
+inline constexpr const char* standard_range =
+    "ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from memory of it): "
+    "further away the efficiency shifts and the result is an estimate.";
+inline constexpr const char* source =
+    "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25 to 2: set here";
+
+inline bool in_limits(RotationalSpeed speed, RotationalSpeed new_speed)
+{
+    const double ratio = Ratio(new_speed / speed).value();
+    return (ratio >= least_ratio) & (ratio <= greatest_ratio);
+}
+
+constexpr auto speed() { return input("speed", "n", units::rpm, limits::speed_rpm, "speed at which the point is known"); }
+constexpr auto new_speed() { return input("new_speed", "n'", units::rpm, limits::speed_rpm, "speed asked about"); }
+
+}  // namespace affinity
+
+inline Flow flow_at_speed(Flow flow, RotationalSpeed speed, RotationalSpeed new_speed) { return flow * (new_speed / speed); }
+
+inline constexpr Record<&flow_at_speed> flow_at_speed_record{
+    .name = "flow_at_speed",
+    .meaning = "Flow of a point of a pump's curve at another speed",
+    .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the known speed"), affinity::speed(), affinity::new_speed()},
+    .results = {output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point")},
+    .equation = "Q' = Q n'/n",
+    .relations = {{"new_speed", [](Flow, RotationalSpeed n, RotationalSpeed new_n) { return affinity::in_limits(n, new_n); },
+                   affinity::ratio_limits}},
+    .source = affinity::source,
+    .cautions = {caution::affinity, affinity::standard_range},
+    .example = {"100, 2900, 1450", "50", "hand calculation"}};
+
+inline Head head_at_speed(Head head, RotationalSpeed speed, RotationalSpeed new_speed)
+{
+    const Ratio ratio = new_speed / speed;
+    return head * ratio * ratio;
+}
+
+inline constexpr Record<&head_at_speed> head_at_speed_record{
+    .name = "head_at_speed",
+    .meaning = "Head of a point of a pump's curve at another speed",
+    .inputs = {input("head", "H", units::metre, from(0), "head at the known speed"), affinity::speed(), affinity::new_speed()},
+    .results = {output("head_at_new_speed", "H'", units::metre, "head of the similar point")},
+    .equation = "H' = H (n'/n)^2",
+    .relations = {{"new_speed", [](Head, RotationalSpeed n, RotationalSpeed new_n) { return affinity::in_limits(n, new_n); },
+                   affinity::ratio_limits}},
+    .source = affinity::source,
+    .cautions = {caution::affinity, affinity::standard_range},
+    .example = {"100, 2900, 1450", "25", "hand calculation"}};
+
+inline Power power_at_speed(Power power, RotationalSpeed speed, RotationalSpeed new_speed)
+{
+    const Ratio ratio = new_speed / speed;
+    return power * ratio * ratio * ratio;
+}
+
+inline constexpr Record<&power_at_speed> power_at_speed_record{
+    .name = "power_at_speed",
+    .meaning = "Power of a point of a pump's curve at another speed, its efficiency taken as unchanged",
+    .inputs = {input("power", "P", units::kW, from(0), "pump power input at the known speed"), affinity::speed(), affinity::new_speed()},
+    .results = {output("power_at_new_speed", "P'", units::kW, "power of the similar point")},
+    .equation = "P' = P (n'/n)^3",
+    .relations = {{"new_speed", [](Power, RotationalSpeed n, RotationalSpeed new_n) { return affinity::in_limits(n, new_n); },
+                   affinity::ratio_limits}},
+    .source = affinity::source,
+    .cautions = {caution::affinity, affinity::standard_range,
+                 "The losses of bearings and seals do not fall with the cube of the speed: at low speed the true power is higher."},
+    .example = {"100, 2900, 1450", "12.5", "hand calculation"}};
+
+inline Head npsh3_at_speed(Head npsh3, RotationalSpeed speed, RotationalSpeed new_speed, Ratio exponent)
+{
+    return npsh3 * std::pow(Ratio(new_speed / speed).value(), exponent.value());
+}
+
+inline constexpr Record<&npsh3_at_speed> npsh3_at_speed_record{
+    .name = "npsh3_at_speed",
+    .meaning = "NPSH3 of a point of a pump's curve at another speed",
+    .inputs = {input("npsh3", "NPSH3", units::metre, from(0), "NPSH3 at the known speed"), affinity::speed(), affinity::new_speed(),
+               input("exponent", "x", units::number, between(1, 2),
+                     "2 as a first approximation; tests lie between 1.3 and 2. A smaller one is on the safe side when slowing down", 2)},
+    .results = {output("npsh3_at_new_speed", "NPSH3'", units::metre, "NPSH3 of the similar point")},
+    .equation = "NPSH3' = NPSH3 (n'/n)^x",
+    .relations = {{"new_speed", [](Head, RotationalSpeed n, RotationalSpeed new_n, Ratio) { return affinity::in_limits(n, new_n); },
+                   affinity::ratio_limits}},
+    .source = "ISO 9906:2012, translation of NPSH3 to the specified speed, exponent 1.3 to 2 (from memory of it); limits of the ratio: set here",
+    .cautions = {caution::affinity, affinity::standard_range, caution::npsh_margin},
+    .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}};
+
+}  // namespace cutwater::formulas

@@ -1,0 +1,7 @@
+// Every record of the family.
+#pragma once
+
+#include "formulas/similarity/affinity.hpp"
+#include "formulas/similarity/coefficients.hpp"
+#include "formulas/similarity/specific_speed.hpp"
+#include "formulas/similarity/trim.hpp"

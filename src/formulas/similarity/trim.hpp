@@ -1,0 +1,98 @@
+// Trim laws: a point of a pump's curve with the impeller turned down.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/limits.hpp"
+
+#include <cmath>
+
+namespace cutwater::formulas {
+
+namespace trim {
+
+inline constexpr double least_ratio = 0.7;
+inline constexpr const char* grown = "the trimmed diameter must be at most the full diameter: an impeller is cut, not grown";
+inline constexpr const char* too_far = "the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws";
+inline constexpr const char* two_sets =
+    "Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial impellers whose outlet "
+    "width stays. Take all three from one set; the defaults are the first. The second predicts less flow and power after the cut.";
+inline constexpr const char* efficiency = "Efficiency falls a little with the trim; cut in two steps and test between them.";
+inline constexpr const char* source =
+    "exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2, 2, 4): common practice; "
+    "limit of the ratio 0.7: set here";
+
+constexpr auto diameter() { return input("diameter", "D", units::mm, between(10, 10000), "full diameter, at which the point is known"); }
+constexpr auto trimmed_diameter() { return input("trimmed_diameter", "D'", units::mm, between(5, 10000), "diameter after the cut"); }
+
+inline Ratio scale(Length diameter, Length trimmed, Ratio exponent)
+{
+    return Ratio(std::pow(Ratio(trimmed / diameter).value(), exponent.value()));
+}
+
+template <class Q>
+bool not_grown(Q, Length diameter, Length trimmed, Ratio)
+{
+    return trimmed <= diameter;
+}
+template <class Q>
+bool near_enough(Q, Length diameter, Length trimmed, Ratio)
+{
+    return trimmed >= least_ratio * diameter;
+}
+
+}  // namespace trim
+
+inline Flow flow_at_trim(Flow flow, Length diameter, Length trimmed_diameter, Ratio exponent)
+{
+    return flow * trim::scale(diameter, trimmed_diameter, exponent);
+}
+
+inline constexpr Record<&flow_at_trim> flow_at_trim_record{
+    .name = "flow_at_trim",
+    .meaning = "Flow of a point of a pump's curve with the impeller trimmed",
+    .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
+               input("exponent", "x", units::number, between(0.8, 2.2), "1 in the set (1, 2, 3), 2 in the set (2, 2, 4)", 1)},
+    .results = {output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point")},
+    .equation = "Q' = Q (D'/D)^x",
+    .relations = {{"trimmed_diameter", &trim::not_grown<Flow>, trim::grown}, {"trimmed_diameter", &trim::near_enough<Flow>, trim::too_far}},
+    .source = trim::source,
+    .cautions = {caution::trim, trim::two_sets, trim::efficiency},
+    .example = {"100, 250, 230, 1", "92", "hand calculation"}};
+
+inline Head head_at_trim(Head head, Length diameter, Length trimmed_diameter, Ratio exponent)
+{
+    return head * trim::scale(diameter, trimmed_diameter, exponent);
+}
+
+inline constexpr Record<&head_at_trim> head_at_trim_record{
+    .name = "head_at_trim",
+    .meaning = "Head of a point of a pump's curve with the impeller trimmed",
+    .inputs = {input("head", "H", units::metre, from(0), "head at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
+               input("exponent", "x", units::number, between(1.8, 3), "2 in both sets", 2)},
+    .results = {output("trimmed_head", "H'", units::metre, "head of the corresponding point")},
+    .equation = "H' = H (D'/D)^x",
+    .relations = {{"trimmed_diameter", &trim::not_grown<Head>, trim::grown}, {"trimmed_diameter", &trim::near_enough<Head>, trim::too_far}},
+    .source = trim::source,
+    .cautions = {caution::trim, trim::two_sets, trim::efficiency},
+    .example = {"50, 250, 230, 2", "42.32", "hand calculation"}};
+
+inline Power power_at_trim(Power power, Length diameter, Length trimmed_diameter, Ratio exponent)
+{
+    return power * trim::scale(diameter, trimmed_diameter, exponent);
+}
+
+inline constexpr Record<&power_at_trim> power_at_trim_record{
+    .name = "power_at_trim",
+    .meaning = "Power of a point of a pump's curve with the impeller trimmed, its efficiency taken as unchanged",
+    .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
+               input("exponent", "x", units::number, between(2.5, 5), "3 in the set (1, 2, 3), 4 in the set (2, 2, 4)", 3)},
+    .results = {output("trimmed_power", "P'", units::kW, "power of the corresponding point")},
+    .equation = "P' = P (D'/D)^x",
+    .relations = {{"trimmed_diameter", &trim::not_grown<Power>, trim::grown}, {"trimmed_diameter", &trim::near_enough<Power>, trim::too_far}},
+    .source = trim::source,
+    .cautions = {caution::trim, trim::two_sets, trim::efficiency},
+    .example = {"20, 250, 230, 3", "15.57376", "hand calculation"}};
+
+}  // namespace cutwater::formulas
