@@ -106,12 +106,13 @@ typedef struct cutwater_result_column
     ptrdiff_t stride;
 } cutwater_result_column;
 
-/* What became of the rows of an array call. bitmap may be null; else it has one bit a row, lowest first, set where refused. */
+/* What to do with the rows of an array call, and what became of them. Set it to zero before the first use. */
 typedef struct cutwater_rows_report
 {
-    uint8_t *bitmap;
-    size_t refused;
-    cutwater_refusal first;  /* the first refused row's refusal */
+    uint8_t *bitmap;         /* given: null, or room for one bit a row; lowest first, set where a row was refused */
+    int32_t threads;         /* given: 0 or 1 for the calling thread alone, -1 for as many as there are processors */
+    size_t refused;          /* returned */
+    cutwater_refusal first;  /* returned: the first refused row's refusal */
 } cutwater_rows_report;
 
 #ifdef __cplusplus

@@ -57,56 +57,7 @@ cutwater_status call(const FunctionInfo& f, std::span<const cutwater_value> inpu
     return status;
 }
 
-cutwater_status rows_refusal(const FunctionInfo& f, std::size_t row, const Given* given, cutwater_refusal* refusal)
-{
-    std::array<Result, most_results> out;
-    const cutwater_status status = f.call(given, out.data(), nullptr, refusal);
-    if (refusal) refusal->element = static_cast<std::int64_t>(row);
-    return status;
-}
-
 }  // namespace
-
-cutwater_status direct_rows(std::size_t position, std::size_t rows, const cutwater_column* columns, const Given* shared,
-                            const char* const* words, const cutwater_result_column* results,
-                            cutwater_rows_report* report) noexcept
-{
-    cutwater_refusal* const first = report ? &report->first : nullptr;
-    return guard(first, [&]() -> cutwater_status {
-        const FunctionInfo& f = function_at(position);
-        if (report) report->refused = 0;
-        if (!f.rows) return refuse(CUTWATER_WRONG_KIND, "A function with a series among its results has no array form.", first);
-        std::array<cutwater_column, most_inputs> in{};
-        GivenInputs given{};
-        for (std::size_t i = 0; i < f.inputs.size(); ++i) {
-            const InputInfo& input = f.inputs[i];
-            if (input.kind == Kind::quantity) {
-                if (rows && !columns[i].data) return refuse_missing(f, i, first);
-                in[i] = columns[i];
-            } else if (input.kind == Kind::series) {
-                given[i] = shared[i];
-            } else if (words) {
-                given[i].word = words[i] ? find_word(input.words.data(), input.words.size(), words[i]) : -1;
-                if (given[i].word < 0) return refuse_word(f, i, words[i], first);
-            } else {
-                given[i] = shared[i];
-            }
-        }
-        std::array<cutwater_result_column, most_results> out{};
-        for (std::size_t j = 0; j < f.results.size(); ++j) {
-            if (rows && !results[j].data) return refuse(CUTWATER_MISSING, "A pointer for a result's column is null.", first);
-            out[j] = results[j];
-        }
-        GivenInputs first_given = given;
-        RowsJob job{.rows = rows, .columns = in.data(), .shared = given.data(), .results = out.data(),
-                    .bitmap = report ? report->bitmap : nullptr,
-                    .first_given = first_given.data()};
-        if (job.bitmap) std::fill_n(job.bitmap, (rows + 7) / 8, std::uint8_t{0});
-        f.rows(job);
-        if (report) report->refused = job.refused;
-        return job.refused ? rows_refusal(f, job.first_refused, first_given.data(), first) : CUTWATER_OK;
-    });
-}
 
 }  // namespace cutwater::capi
 

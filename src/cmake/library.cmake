@@ -44,13 +44,16 @@ list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
 
 add_library(cutwater SHARED ${capi_sources} ${cutwater_body_names} $<TARGET_OBJECTS:cutwater_core>)
 add_dependencies(cutwater cutwater_generated)
-target_link_libraries(cutwater PRIVATE cutwater_flags fmt::fmt-header-only)
+target_link_libraries(cutwater PRIVATE cutwater_flags fmt::fmt-header-only OpenMP::OpenMP_CXX)
 target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 # The freshly made header before the committed one.
 target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
 target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
   $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:include>)
 set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1)
+
+# GCC's OpenMP runtime, for packages that must carry what they need (the wheel and the add-in).
+execute_process(COMMAND ${CMAKE_CXX_COMPILER} -print-file-name=libgomp.so.1 OUTPUT_VARIABLE cutwater_openmp_runtime OUTPUT_STRIP_TRAILING_WHITESPACE)
 
 include(GNUInstallDirs)
 install(TARGETS cutwater EXPORT cutwater_targets)

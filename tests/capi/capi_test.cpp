@@ -8,6 +8,7 @@
 #include <clocale>
 #include <cmath>
 #include <cstdlib>
+#include <cstring>
 #include <limits>
 #include <new>
 #include <string>
@@ -29,8 +30,8 @@ void operator delete(void* p, std::size_t) noexcept { std::free(p); }
 
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
-constexpr double inf = std::numeric_limits<double>::infinity();
+constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
+constexpr double infinite = std::numeric_limits<double>::infinity();
 
 cutwater_status npsh(double surface, double vapour, double density, double level, double friction, double* out, cutwater_refusal* refusal)
 {
@@ -51,16 +52,16 @@ TEST_CASE("a refusal is whole in the call that made it", "[capi]")
     CHECK(refusal.value == -0.5);
     CHECK(refusal.low == 0);
     CHECK(refusal.low_open == 1);
-    CHECK(refusal.high == inf);
+    CHECK(refusal.high == infinite);
     CHECK(std::string(refusal.name) == "surface_pressure_bara");
     CHECK(std::string(refusal.unit) == "bara");
     const std::string message = refusal.message;
     CHECK(message.find("-0.5 bara") != std::string::npos);
     CHECK(message.find("above 0 bara") != std::string::npos);
 
-    CHECK(npsh(1, 0.02, 998, nan, 1, &out, &refusal) == CUTWATER_NOT_FINITE);
+    CHECK(npsh(1, 0.02, 998, not_a_number, 1, &out, &refusal) == CUTWATER_NOT_FINITE);
     CHECK(refusal.argument == 3);
-    CHECK(npsh(1, 0.02, inf, 2, 1, &out, &refusal) == CUTWATER_NOT_FINITE);
+    CHECK(npsh(1, 0.02, infinite, 2, 1, &out, &refusal) == CUTWATER_NOT_FINITE);
     CHECK(refusal.argument == 2);
     CHECK(npsh(1, 0.02, 998, 2, -1, &out, nullptr) == CUTWATER_OUT_OF_INTERVAL);
     CHECK(std::isnan(out));
@@ -243,6 +244,33 @@ TEST_CASE("array form: broadcast, strides, refused rows, in place", "[capi]")
         if (kept[r] > 0) REQUIRE(same(surface[r], out[3 * r]));
     CHECK(cutwater_npsh_available_rows(0, {nullptr, 1}, {nullptr, 0}, {nullptr, 0}, {nullptr, 2}, {nullptr, 0}, {nullptr, 1}, nullptr) == CUTWATER_OK);
     CHECK(cutwater_npsh_available_rows(1, {nullptr, 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2}, {&friction, 0}, {out.data(), 1}, &report) == CUTWATER_MISSING);
+}
+
+TEST_CASE("the array form gives the same bits on any number of threads", "[capi]")
+{
+    constexpr std::size_t rows = 200003;
+    std::vector<double> level(rows), one(rows), several(rows);
+    for (std::size_t r = 0; r < rows; ++r) level[r] = r % 50021 == 50000 ? infinite : static_cast<double>(r) * 1e-3;
+    std::vector<std::uint8_t> one_bitmap((rows + 7) / 8), several_bitmap((rows + 7) / 8, 0xff);
+    const double surface = 1, vapour = 0.02, density = 998, friction = 0.5;
+    const auto run = [&](std::vector<double>& out, std::vector<std::uint8_t>& bitmap, int threads) {
+        cutwater_rows_report report{};
+        report.bitmap = bitmap.data();
+        report.threads = threads;
+        cutwater_npsh_available_rows(rows, {&surface, 0}, {&vapour, 0}, {&density, 0}, {level.data(), 1}, {&friction, 0}, {out.data(), 1}, &report);
+        return report;
+    };
+    const cutwater_rows_report alone = run(one, one_bitmap, 0);
+    CHECK(alone.refused == 4);
+    CHECK(alone.first.element == 50000);
+    for (const int threads : {2, 3, 7, -1, 1000}) {
+        const cutwater_rows_report shared = run(several, several_bitmap, threads);
+        CHECK(shared.refused == alone.refused);
+        CHECK(shared.first.element == alone.first.element);
+        CHECK(std::string(shared.first.message) == alone.first.message);
+        CHECK(one_bitmap == several_bitmap);
+        CHECK(std::memcmp(one.data(), several.data(), rows * sizeof(double)) == 0);
+    }
 }
 
 TEST_CASE("version, interface, self-test and catalogue", "[capi]")
