@@ -4,6 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "formulas/limits.hpp"
 
 #include <cmath>
 
@@ -59,7 +60,7 @@ inline constexpr Record<&viscosity_parameter> viscosity_parameter_record{
     .inputs = {input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
                input("best_efficiency_flow", "Q_BEP", units::m3h, above(0), viscous::best_flow_meaning),
                input("best_efficiency_head", "H_BEP", units::metre, above(0), viscous::best_head_meaning),
-               input("speed", "n", units::rpm, above(0), "rotational speed")},
+               input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed")},
     .results = {output("viscosity_parameter", "B", units::number, "up to 1 flow and head stay as on water; from 40 on the method does not hold")},
     .equation = "B = 16.5 nu^0.50 H_BEP^0.0625/(Q_BEP^0.375 n^0.25), in mm2/s, m, m3/h, 1/min",
     .relations = {{"speed", [](KinematicViscosity, Flow flow, Head head, RotationalSpeed n) { return viscous::radial(flow, head, n); },

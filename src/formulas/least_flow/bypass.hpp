@@ -1,0 +1,213 @@
+// An orifice plate that lets the least flow back to the suction vessel.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/least_flow/orifice.hpp"
+#include "formulas/limits.hpp"
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+#include <cstdint>
+
+namespace cutwater::formulas {
+
+enum class OrificeState { none, cavitating, choked, flashing };
+
+}  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+inline constexpr Words<4> words_of<formulas::OrificeState>{"none", "cavitating", "choked", "flashing"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+namespace least_flow {
+
+inline constexpr const char* coefficient_meaning =
+    "0: by ISO 5167-2, within its limits; else that of a plain orifice, 0.5 to below 1 (sharp about 0.61, thick plate about 0.8)";
+inline constexpr const char* orifice_source = "ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with "
+                                              "those of the open-source library fluids 1.0.22)";
+inline constexpr const char* coefficient_sentence = "it must be 0, for ISO 5167-2, or from 0.5 to below 1";
+inline constexpr const char* plate_caution =
+    "A plate that takes tens of bar is thicker than ISO 5167-2 has it and erodes: take several in series and check bypass_orifice_cavitation.";
+
+/// What ISO 5167-2 asks of the plate.
+inline const NoValue* unfit(const orifice::Plate& plate, NoValue& why)
+{
+    const auto length = [](double metres) { return number_in(Length::from_value(metres), units::mm); };
+    const double beta = plate.beta();
+    if (plate.pipe < 0.05 || plate.pipe > 1)
+        why = {CUTWATER_OUT_OF_INTERVAL, "pipe_bore", "{0} lies outside ISO 5167-2, 50 to 1000 mm; give a discharge coefficient for a plain orifice",
+               {length(plate.pipe)}};
+    else if (plate.bore < 0.0125)
+        why = {CUTWATER_OUT_OF_INTERVAL, "orifice_bore", "{0} lies below ISO 5167-2's least bore, 12.5 mm; give a discharge coefficient for a plain orifice",
+               {length(plate.bore)}};
+    else if (!(beta >= 0.1 && beta <= 0.75))
+        why = {CUTWATER_OUT_OF_INTERVAL, "orifice_bore", "{0} is {1} of the pipe bore; ISO 5167-2 holds from 0.10 to 0.75",
+               {length(plate.bore), {beta, ""}}};
+    else
+        return nullptr;
+    return &why;
+}
+
+inline NoValue too_slow(double reynolds, double least)
+{
+    return {CUTWATER_NO_ANSWER, "viscosity", "the pipe's Reynolds number would be {0}, below the {1} from which ISO 5167-2 holds", {{reynolds, ""}, {least, ""}}};
+}
+
+}  // namespace least_flow
+
+inline Outcome<std::tuple<Flow, Ratio, Ratio>> bypass_flow(Length bore, Length pipe, PressureDifference loss, Density density,
+                                                           KinematicViscosity viscosity, Ratio coefficient)
+{
+    const orifice::Plate plate{bore.value(), pipe.value()};
+    const bool standard = coefficient.value() == 0;
+    NoValue why;
+    if (standard && least_flow::unfit(plate, why)) return why;
+    const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(), coefficient.value());
+    const double least = orifice::least_reynolds(plate.beta());
+    if (standard && !(found.settled && found.reynolds >= least)) return least_flow::too_slow(found.reynolds, least);
+    return std::tuple(Flow::from_value(found.flow), Ratio(found.c), Ratio(found.reynolds));
+}
+
+inline constexpr Record<&bypass_flow> bypass_flow_record{
+    .name = "bypass_flow",
+    .meaning = "Flow that an orifice plate in a bypass lets through",
+    .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"),
+               input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe"),
+               input("pressure_drop", "dp_l", units::bar, above(0), "pressure lost for good across the plate"),
+               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
+               input("viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s, "kinematic viscosity of the liquid"),
+               input("discharge_coefficient", "C_given", units::number, from_below(0, 1), least_flow::coefficient_meaning, 0)},
+    .results = {output("flow", "Q", units::m3h, "flow through the plate"),
+                output("coefficient", "C", units::number, "discharge coefficient"),
+                output("reynolds_number", "Re_D", units::number, "Reynolds number of the pipe")},
+    .equation = "Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 - C^2)), b = d/D",
+    .relations = {{"orifice_bore",
+                   [](Length bore, Length pipe, PressureDifference, Density, KinematicViscosity, Ratio) { return bore <= 0.75 * pipe; },
+                   "it must not exceed 0.75 of the pipe bore"},
+                  {"discharge_coefficient",
+                   [](Length, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return c.value() == 0 || c.value() >= 0.5; },
+                   least_flow::coefficient_sentence}},
+    .source = least_flow::orifice_source,
+    .cautions = {least_flow::plate_caution, caution::pressure_containment},
+    .example = {"20, 52.5, 10, 998, 1", "33.720, 0.60323, 227159", "independent computation, agrees with fluids 1.0.22"}};
+
+inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDifference loss, Density density, KinematicViscosity viscosity,
+                                           Ratio coefficient)
+{
+    const bool standard = coefficient.value() == 0;
+    orifice::Plate plate{0, pipe.value()};
+    const double reynolds = orifice::reynolds(plate, flow.value(), viscosity.value());
+    const double low = standard ? 0.1 : 0.01;
+    const double high = 0.75;
+    NoValue why;
+    plate.bore = 0.5 * plate.pipe;
+    if (standard && (plate.pipe < 0.05 || plate.pipe > 1)) {
+        least_flow::unfit(plate, why);
+        return why;
+    }
+    if (standard && reynolds < 5000) return least_flow::too_slow(reynolds, 5000);
+    // Relative surplus of flow, so that the solution is as exact for a trickle as for a river.
+    const auto surplus = [&](double beta) {
+        const orifice::Plate tried{beta * plate.pipe, plate.pipe};
+        const double c = standard ? orifice::discharge_coefficient(tried, reynolds) : coefficient.value();
+        return orifice::flow(tried, c, loss.value(), density.value()) / flow.value() - 1;
+    };
+    const double at_low = surplus(low);
+    const double at_high = surplus(high);
+    const auto flow_at = [&](double s) { return number_in((1 + s) * flow, units::m3h); };
+    if (!(at_low <= 0))
+        return NoValue{CUTWATER_NO_ANSWER, "flow", "it is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; take a smaller pipe",
+                       {{low, ""}, flow_at(at_low)}};
+    if (!(at_high >= 0))
+        return NoValue{CUTWATER_NO_ANSWER, "flow", "it is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; take a larger pipe",
+                       {flow_at(at_high)}};
+    double beta = at_low == 0 ? low : high;
+    if (at_low < 0 && at_high > 0) {
+        std::uintmax_t most = 200;
+        const auto [a, b] = boost::math::tools::toms748_solve(surplus, low, high, at_low, at_high,
+                                                              boost::math::tools::eps_tolerance<double>(52), most);
+        beta = std::abs(surplus(a)) <= std::abs(surplus(b)) ? a : b;
+    }
+    plate.bore = beta * plate.pipe;
+    if (standard && plate.bore < 0.0125)
+        return NoValue{CUTWATER_NO_ANSWER, "flow", "it would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge coefficient for a plain orifice",
+                       {number_in(Length::from_value(plate.bore), units::mm)}};
+    if (standard && reynolds < orifice::least_reynolds(beta)) return least_flow::too_slow(reynolds, orifice::least_reynolds(beta));
+    return Length::from_value(plate.bore);
+}
+
+inline constexpr Record<&bypass_orifice_bore> bypass_orifice_bore_record{
+    .name = "bypass_orifice_bore",
+    .meaning = "Bore of an orifice plate that lets a bypass flow through",
+    .inputs = {input("flow", "Q", units::m3h, above(0), "flow to be let through"),
+               input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe"),
+               input("pressure_drop", "dp_l", units::bar, above(0), "pressure to be lost for good across the plate"),
+               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
+               input("viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s, "kinematic viscosity of the liquid"),
+               input("discharge_coefficient", "C_given", units::number, from_below(0, 1), least_flow::coefficient_meaning, 0)},
+    .results = {output("orifice_bore", "d", units::mm, "bore of the plate")},
+    .equation = "the d for which bypass_flow gives Q",
+    .relations = {{"discharge_coefficient",
+                   [](Flow, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return c.value() == 0 || c.value() >= 0.5; },
+                   least_flow::coefficient_sentence}},
+    .source = least_flow::orifice_source,
+    .cautions = {least_flow::plate_caution, caution::pressure_containment},
+    .example = {"30, 52.5, 10, 998, 1", "18.974", "independent computation, agrees with fluids 1.0.22"}};
+
+/// Judged as a control valve would be: the plate's own recovery gives its F_L.
+inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation(Length bore, Length pipe, AbsolutePressure upstream,
+                                                                                 AbsolutePressure downstream, AbsolutePressure vapour,
+                                                                                 Density density, KinematicViscosity viscosity)
+{
+    const orifice::Plate plate{bore.value(), pipe.value()};
+    NoValue why;
+    if (least_flow::unfit(plate, why)) return why;
+    const PressureDifference loss = upstream - downstream;
+    const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(), 0);
+    const double least = orifice::least_reynolds(plate.beta());
+    if (!(found.settled && found.reynolds >= least)) return least_flow::too_slow(found.reynolds, least);
+    const double recovered = orifice::loss_ratio(plate, found.c);  // F_L squared
+    const double kv = units::m3h.in(Flow::from_value(found.flow)) * std::sqrt(density.value() / 1000 / units::bar.in(loss));
+    const double share = (loss / (upstream - vapour)).value();
+    const double onset = 0.90 / std::sqrt(1 + 3 * std::sqrt(kv / (1.17 * std::sqrt(recovered))));
+    const PressureDifference at_taps = loss / recovered;
+    const OrificeState state = downstream <= vapour            ? OrificeState::flashing
+                               : upstream - at_taps <= vapour ? OrificeState::choked
+                               : share >= onset               ? OrificeState::cavitating
+                                                              : OrificeState::none;
+    return std::tuple(Ratio(share), Ratio(onset), state);
+}
+
+inline constexpr Record<&bypass_orifice_cavitation> bypass_orifice_cavitation_record{
+    .name = "bypass_orifice_cavitation",
+    .meaning = "Whether a bypass's orifice plate cavitates",
+    .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"),
+               input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe"),
+               input("upstream_pressure", "p_1", units::bara, above(0), "pressure before the plate"),
+               input("downstream_pressure", "p_2", units::bara, from(0), "recovered pressure behind the plate"),
+               input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the liquid's temperature"),
+               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
+               input("viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s, "kinematic viscosity of the liquid")},
+    .results = {output("pressure_ratio", "x_F", units::number, "share of the pressure above vapour pressure that the plate takes"),
+                output("onset_ratio", "x_Fz", units::number, "that share at which cavitation is expected to begin"),
+                output_word<OrificeState>("cavitation", "", "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
+    .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate",
+    .relations = {{"downstream_pressure",
+                   [](Length, Length, AbsolutePressure p1, AbsolutePressure p2, AbsolutePressure, Density, KinematicViscosity) { return p2 < p1; },
+                   "it must be lower than the upstream pressure"},
+                  {"vapour_pressure",
+                   [](Length, Length, AbsolutePressure p1, AbsolutePressure, AbsolutePressure pv, Density, KinematicViscosity) { return pv < p1; },
+                   "it must be lower than the upstream pressure: the liquid would boil before the plate"}},
+    .source = "IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), applied to a plate with the pressure "
+              "loss of ISO 5167-2:2003",
+    .cautions = {"A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.", caution::guide_only},
+    .example = {"20, 52.5, 12, 8, 0.023, 998, 1", "0.33397, 0.27821, \"cavitating\"", "independent computation"}};
+
+}  // namespace cutwater::formulas
