@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
-#include <iterator>
 
 namespace cutwater {
 namespace {
@@ -42,10 +42,11 @@ char32_t take_character(std::string_view& rest)
 void add_number(std::string& to, double value, int digits)
 {
     const double size = std::abs(value);
-    if (size >= std::pow(10.0, digits) && size < 1e9)
-        fmt::format_to(std::back_inserter(to), "{:.0f}", value);
-    else
-        fmt::format_to(std::back_inserter(to), "{:.{}g}", value == 0 ? 0.0 : value, digits);
+    const double whole = digits >= 9 ? 1e9 : digits == result_digits ? 1e6 : std::pow(10.0, digits);
+    char text[40];
+    const auto written = size >= whole && size < 1e9 ? fmt::format_to_n(text, sizeof text, "{:.0f}", value)
+                                                     : fmt::format_to_n(text, sizeof text, "{:.{}g}", value == 0 ? 0.0 : value, digits);
+    to.append(text, std::min(written.size, sizeof text));
 }
 
 void add_quantity(std::string& to, double value, const char* unit, int digits)
@@ -64,6 +65,7 @@ std::size_t width(std::string_view text) noexcept
 std::string ascii(std::string_view text)
 {
     std::string made;
+    if (std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; })) return made = text;
     made.reserve(text.size());
     while (!text.empty()) {
         const char32_t character = take_character(text);

@@ -146,8 +146,8 @@ private:
             }
             if (ended) return false;
             if (last) {
-                rises = rises && p.g > last->g;
-                falls = falls && p.g < last->g;
+                rises = rises && p.g >= last->g;
+                falls = falls && p.g <= last->g;
             }
             last = &p;
         }
@@ -194,9 +194,10 @@ private:
     {
         const Point between = at(middle(a.x, b.x));
         if (between.g == 0 && between.x > a.x && between.x < b.x) {
-            found_.flat = true;
             found_.stretch = {a.x, b.x};
             stretch_out();
+            found_.flat = !level_by_rounding();
+            if (!found_.flat) add(of_stretch());
         } else {
             add(a.x);
             add(b.x);
@@ -224,6 +225,32 @@ private:
         if (after != points_.end()) s.high = edge(s.high, after->x);
         const auto before = std::find_if(points_.rbegin(), points_.rend(), [&](const Point& p) { return p.x < s.low; });
         if (before != points_.rend()) s.low = edge(s.low, before->x);
+    }
+
+    /// Whether the stretch is level only because the last bit hides the slope, as about the vertex of a parabola: ten times
+    /// further out the result has still hardly moved.
+    bool level_by_rounding()
+    {
+        const Stretch s = found_.stretch;
+        const double far = 9 * (s.high - s.low);
+        bool looked = false;
+        for (const double x : {s.low - far, s.high + far}) {
+            if (!where_.contains(x)) continue;
+            const double y = g(x);
+            if (std::isnan(y)) continue;
+            if (y == 0 || std::abs(y) > 1e-9 * std::max(std::abs(target_), found_.results.high - found_.results.low)) return false;
+            looked = true;
+        }
+        return looked;
+    }
+
+    /// The value that stands for such a stretch: an end of the interval, 0, or the middle.
+    double of_stretch() const
+    {
+        const Stretch s = found_.stretch;
+        if (s.low <= where_.low) return s.low;
+        if (s.high >= where_.high) return s.high;
+        return s.low <= 0 && s.high >= 0 ? 0 : s.low + (s.high - s.low) / 2;
     }
 
     void close_in_whole(Point a, Point b)

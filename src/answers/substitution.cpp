@@ -1,6 +1,7 @@
 #include "answers/substitution.hpp"
 
 #include <algorithm>
+#include <vector>
 
 namespace cutwater {
 namespace {
@@ -52,6 +53,19 @@ public:
             i = end;
         }
         return true;
+    }
+
+    /// Whether it says what unit a symbol is taken in: "T in kelvin". A number in the record's unit must not stand there.
+    bool gives_unit_of(std::string_view symbol) const
+    {
+        bool names = false, in = false;
+        for (std::size_t i = 0; i < text_.size();) {
+            const std::size_t end = std::max(token_end(text_, i), i + 1);
+            names = names || text_.substr(i, end - i) == symbol;
+            in = in || text_.substr(i, end - i) == "in";
+            i = end;
+        }
+        return names && in;
     }
 
     /// Appends the clause; true when a symbol was replaced. The left side of "y = …" keeps its symbols when it is one symbol.
@@ -159,8 +173,15 @@ std::string substituted(std::string_view equation, std::span<const Replacement> 
 {
     std::string made;
     if (ambiguous(inputs, results)) return made;
+    std::vector<Replacement> kept(inputs.begin(), inputs.end());
+    for (std::string_view rest = equation; !rest.empty();) {
+        const Clause clause(next_clause(rest), inputs, results);
+        if (clause.formula()) continue;
+        for (Replacement& r : kept)
+            if (clause.gives_unit_of(r.symbol)) r.text = {};
+    }
     while (!equation.empty()) {
-        const Clause clause(next_clause(equation), inputs, results);
+        const Clause clause(next_clause(equation), kept, results);
         if (!clause.formula()) continue;
         std::string written;
         if (!clause.write(written)) continue;

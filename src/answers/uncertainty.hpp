@@ -47,6 +47,7 @@ struct FirstOrder {
     std::vector<double> shares;
     double second_order = 0;       // relative change of the standard uncertainty by the second-order terms
     double shift = 0;              // of the mean by them, in standard uncertainties
+    double bend = 0;               // of the 95 % interval's ends by them, likewise: shift and skewness together
     double flattening = 0;         // excess kurtosis of the result as far as the inputs' spreads make it
     bool kinked = false;
     bool near_end = false;         // part of what the inputs may be is refused

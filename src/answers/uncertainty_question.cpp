@@ -132,7 +132,7 @@ void store_by_input(const UncertainCall& call, const FirstOrder& first, cutwater
 }
 
 /// Why the first order is doubted before any trial; empty when it is not.
-std::string doubt(const FirstOrder& first, bool interval_matters)
+std::string doubt(const FirstOrder& first)
 {
     std::string made;
     const auto per_cent = [](double x) {
@@ -144,7 +144,8 @@ std::string doubt(const FirstOrder& first, bool interval_matters)
     if (first.kinked) return "the result has a corner or a leap where the inputs lie";
     if (std::abs(first.second_order) > enough) return "the next term changes the standard uncertainty by " + per_cent(first.second_order);
     if (std::abs(first.shift) > enough) return "the next term moves the result by " + per_cent(first.shift) + " of its standard uncertainty";
-    if (interval_matters && std::abs(first.flattening) > 0.4) return "the inputs that matter are not spread normally, and neither is the result";
+    if (std::abs(first.bend) > enough) return "the result is skewed: the next term moves an end of the interval by " + per_cent(first.bend) + " of the standard uncertainty";
+    if (std::abs(first.flattening) > 0.4) return "the inputs that matter are not spread normally, and neither is the result";
     return made;
 }
 
@@ -214,7 +215,7 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     report.low = first.value - reach;
     report.high = first.value + reach;
     report.second_order = first.second_order;
-    const std::string doubted = doubt(first, true);
+    const std::string doubted = doubt(first);
     report.trusted = doubted.empty();
     say(report, doubted.empty() ? "The first order will do: the next terms change it by less than 5 %."
                                 : "The first order is not to be trusted: " + doubted + ".");

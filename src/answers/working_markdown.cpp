@@ -11,7 +11,11 @@ std::string plain(std::string_view text)
 {
     std::string made;
     for (const char c : text) {
-        if (std::string_view("\\`*_{}[]<>#|~$").find(c) != std::string_view::npos) made += '\\';
+        switch (c) {
+        case '\\': case '`': case '*': case '_': case '{': case '}': case '[': case ']': case '<': case '>': case '#': case '|':
+        case '~': case '$': made += '\\'; break;
+        default: break;
+        }
         made += c;
     }
     return made;

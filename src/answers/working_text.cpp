@@ -17,26 +17,32 @@ public:
 
     void heading(std::string_view text) { ((*to_ += to_->empty() ? "" : "\n") += text) += '\n'; }
 
-    /// A paragraph after so many blanks, further lines likewise.
-    void paragraph(std::string_view text, std::size_t indent = 2)
+    void paragraph(std::string_view text)
     {
-        to_->append(indent, ' ');
-        flow(text, indent, indent);
+        *to_ += "  ";
+        flow(text, 2, 2);
+        *to_ += '\n';
+    }
+
+    /// One of several.
+    void point(std::string_view text)
+    {
+        *to_ += "  - ";
+        flow(text, 4, 4);
         *to_ += '\n';
     }
 
     /// Rows of cells, each column as wide as its widest cell; the last one flows.
     template <std::size_t N>
-    void table(const std::vector<std::array<std::string, N>>& rows)
+    void table(std::vector<std::array<std::string, N>> rows)
     {
         std::array<std::size_t, N> wide{};
-        std::vector<std::array<std::string, N>> cells(rows);
-        for (auto& row : cells)
+        for (auto& row : rows)
             for (std::size_t i = 0; i < N; ++i) {
                 if (plain_) row[i] = ascii(row[i]);
                 if (i + 1 < N) wide[i] = std::max(wide[i], width(row[i]));
             }
-        for (const auto& row : cells) {
+        for (const auto& row : rows) {
             std::size_t at = 2;
             *to_ += "  ";
             for (std::size_t i = 0; i + 1 < N; ++i) {
@@ -65,6 +71,10 @@ private:
 
     void flow_plain(std::string_view text, std::size_t at, std::size_t indent)
     {
+        if (at + width(text) <= widest) {
+            *to_ += text;
+            return;
+        }
         while (!text.empty()) {
             const std::size_t end = std::min(text.find(' '), text.size());
             const std::string_view word = text.substr(0, end);
@@ -107,7 +117,7 @@ void put_in(Page& page, const Working& w)
         if (width(rows.back()[2]) <= 34) continue;
         rows.back()[3] = std::exchange(rows.back()[2], "") + "; " + rows.back()[3];  // a long text does not widen its column
     }
-    page.table(rows);
+    page.table(std::move(rows));
 }
 
 void limits(Page& page, const Working& w)
@@ -132,7 +142,7 @@ void limits(Page& page, const Working& w)
     }
     if (rows.empty()) return;
     page.heading("Limits");
-    page.table(rows);
+    page.table(std::move(rows));
 }
 
 }  // namespace
@@ -160,7 +170,7 @@ void write_text(const Working& w, bool plain_ascii, std::string& to)
             add_quantity(value, step.value, step.unit.c_str(), result_digits);
             rows.push_back({step.symbol, value, step.equation});
         }
-        page.table(rows);
+        page.table(std::move(rows));
     }
     if (!w.results.empty()) {
         page.heading(w.results.size() == 1 ? "Result" : "Results");
@@ -170,19 +180,19 @@ void write_text(const Working& w, bool plain_ascii, std::string& to)
             rows.push_back({out.symbol, out.name, result_text(out, w.results[j], result_digits), out.meaning});
             if (width(rows.back()[2]) > 34) rows.back()[3] = std::exchange(rows.back()[2], "") + "; " + rows.back()[3];
         }
-        page.table(rows);
+        page.table(std::move(rows));
     }
     limits(page, w);
     if (!w.relations.empty()) {
         page.heading("Relations");
         for (std::size_t i = 0; i < w.relations.size(); ++i)
-            page.paragraph(std::string(relation_text(w.relations[i])) + ": " + f.relations[i]);
+            page.point(std::string(relation_text(w.relations[i])) + ": " + f.relations[i]);
     }
     page.heading("Source");
     page.paragraph(f.source);
     if (!f.cautions.empty()) {
         page.heading(f.cautions.size() == 1 ? "Caution" : "Cautions");
-        for (const char* caution : f.cautions) page.paragraph(caution);
+        for (const char* caution : f.cautions) page.point(caution);
     }
 }
 
