@@ -18,9 +18,12 @@ inline constexpr Record<&density_at_temperature> density_at_temperature_record{
     .name = "density_at_temperature",
     .meaning = "Density of a liquid at another temperature, from its cubic expansion coefficient",
     .inputs = {input("density", "rho_1", units::kgm3, limits::density_kgm3, "density at the first temperature"),
-               input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000), "temperature at which the density is known"),
-               input("expansion", "beta", units::per_K, between(-0.01, 0.01), "mean cubic expansion coefficient between the temperatures"),
-               input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000), "temperature at which the density is wanted")},
+               input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000),
+                     "temperature at which the density is known"),
+               input("expansion", "beta", units::per_K, between(-0.01, 0.01),
+                     "mean cubic expansion coefficient between the temperatures"),
+               input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000),
+                     "temperature at which the density is wanted")},
     .results = {output("new_density", "rho_2", units::kgm3, "density at the second temperature")},
     .equation = "rho_2 = rho_1/(1 + beta (T_2 - T_1))",
     .relations = {{"second_temperature",
@@ -56,14 +59,18 @@ inline Density density_from_relative(Ratio relative_density, Density reference_d
 inline constexpr Record<&density_from_relative> density_from_relative_record{
     .name = "density_from_relative",
     .meaning = "Density of a liquid from its relative density (specific gravity)",
-    .inputs = {input("relative_density", "d", units::number, above_up_to(0, 25), "relative density of the liquid"), relative::reference_input},
+    .inputs = {input("relative_density", "d", units::number, above_up_to(0, 25), "relative density of the liquid"),
+               relative::reference_input},
     .results = {output("density", "rho", units::kgm3, "density of the liquid")},
     .equation = "rho = d rho_0",
     .source = "ISO 80000-4:2019, 4-4, relative density (from memory of it); reference of 1000 kg/m3: common practice",
     .cautions = {relative::which_reference},
     .example = {"0.85, 999.016", "849.1636", "hand calculation"}};
 
-inline KinematicViscosity kinematic_from_dynamic(DynamicViscosity dynamic_viscosity, Density density) { return dynamic_viscosity / density; }
+inline KinematicViscosity kinematic_from_dynamic(DynamicViscosity dynamic_viscosity, Density density)
+{
+    return dynamic_viscosity / density;
+}
 
 inline constexpr Record<&kinematic_from_dynamic> kinematic_from_dynamic_record{
     .name = "kinematic_from_dynamic",
@@ -75,7 +82,10 @@ inline constexpr Record<&kinematic_from_dynamic> kinematic_from_dynamic_record{
     .source = "ISO 80000-4:2019, 4-25, kinematic viscosity (from memory of it)",
     .example = {"1.0016, 998.2", "1.003406", "hand calculation"}};
 
-inline DynamicViscosity dynamic_from_kinematic(KinematicViscosity kinematic_viscosity, Density density) { return kinematic_viscosity * density; }
+inline DynamicViscosity dynamic_from_kinematic(KinematicViscosity kinematic_viscosity, Density density)
+{
+    return kinematic_viscosity * density;
+}
 
 inline constexpr Record<&dynamic_from_kinematic> dynamic_from_kinematic_record{
     .name = "dynamic_from_kinematic",

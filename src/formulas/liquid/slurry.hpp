@@ -17,9 +17,12 @@ inline constexpr const char* packed =
 inline constexpr const char* balance =
     "mass balance; Hydraulic Institute, Engineering Data Book, 2nd ed. 1990, II-B, equation 2.B.1 (public text read)";
 
-inline constexpr Input<Density> liquid_input = input("liquid_density", "rho_l", units::kgm3, limits::density_kgm3, "density of the carrying liquid");
-inline constexpr Input<Density> solids_input = input("solids_density", "rho_s", units::kgm3, limits::density_kgm3, "density of the solids, without pores between them");
-inline constexpr Input<Fraction> by_mass_input = input("mass_fraction", "C_w", units::fraction, between(0, 1), "solids' share of the mixture by mass");
+inline constexpr Input<Density> liquid_input = input("liquid_density", "rho_l", units::kgm3, limits::density_kgm3,
+                                                     "density of the carrying liquid");
+inline constexpr Input<Density> solids_input = input("solids_density", "rho_s", units::kgm3, limits::density_kgm3,
+                                                     "density of the solids, without pores between them");
+inline constexpr Input<Fraction> by_mass_input = input("mass_fraction", "C_w", units::fraction, between(0, 1),
+                                                       "solids' share of the mixture by mass");
 
 }  // namespace slurry
 

@@ -37,27 +37,32 @@ constexpr Unit<AbsolutePressure> pressure_unit(AntoineUnits u)
 }
 constexpr double temperature_number(Temperature t, AntoineUnits u) { return in_celsius(u) ? units::degC.in(t) : units::kelvin.in(t); }
 
-inline constexpr double least_bara = 1e-9;  // far below what any pump could notice
-inline constexpr double most_bara = 250;    // above the critical pressure of water, the highest of the liquids that are pumped
+// What the constants may give at the ends of their range. Constants taken for other units mostly still give a number between.
+inline constexpr double least_bara = 1e-9;          // far below what any pump could notice
+inline constexpr double most_at_lowest_bara = 20;   // tables begin below or near the boiling point at one atmosphere
+inline constexpr double most_at_highest_bara = 250; // above the critical pressure of water, the highest of the liquids that are pumped
 
 }  // namespace antoine
 
-inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio c, Temperature temperature, Temperature,
-                                                         Temperature highest_temperature, AntoineUnits constants_for, Steps steps)
+inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio c, Temperature temperature,
+                                                         Temperature lowest_temperature, Temperature highest_temperature,
+                                                         AntoineUnits constants_for, Steps steps)
 {
     const Unit<AbsolutePressure> unit = antoine::pressure_unit(constants_for);
     const auto pressure_at = [&](Temperature t) {
         return unit(std::pow(10.0, double(a - b / (antoine::temperature_number(t, constants_for) + c))));
     };
     const AbsolutePressure vapour = pressure_at(temperature);
+    const AbsolutePressure lowest = pressure_at(lowest_temperature);
     const AbsolutePressure highest = pressure_at(highest_temperature);
-    // Constants taken for other units mostly still give a number; at the end of their range it is an absurd one.
-    if (!(units::bara.in(vapour) >= antoine::least_bara && units::bara.in(highest) <= antoine::most_bara))
+    if (!(units::bara.in(vapour) >= antoine::least_bara && units::bara.in(lowest) <= antoine::most_at_lowest_bara &&
+          units::bara.in(highest) <= antoine::most_at_highest_bara))
         return NoValue{.status = CUTWATER_NO_ANSWER,
                        .argument = "constants_for",
-                       .sentence = "the constants give {0}, and {1} at their highest temperature, which no liquid to be pumped has: "
-                                   "they are for other units of pressure or temperature, or for the natural logarithm",
-                       .numbers = {number_in(vapour, units::bara), number_in(highest, units::bara)}};
+                       .sentence = "constants_for does not fit: the constants give {0} here, {1} at their lowest temperature and {2} at "
+                                   "their highest, which no liquid to be pumped has: they are for other units of pressure or "
+                                   "temperature, or for the natural logarithm",
+                       .numbers = {number_in(vapour, units::bara), number_in(lowest, units::bara), number_in(highest, units::bara)}};
     const double boiling = b / (a - std::log10(unit.in(units::atm_a(1)))) - c;
     steps("T_b", "where the constants reach 1 atm; compare it with the liquid's known boiling point",
           antoine::in_celsius(constants_for) ? units::degC(boiling) : units::kelvin(boiling), units::degC);
@@ -71,8 +76,10 @@ inline constexpr Record<&vapour_pressure_antoine> vapour_pressure_antoine_record
                input("constant_b", "B", units::number, above_up_to(0, 20000), "constant B"),
                input("constant_c", "C", units::number, between(-300, 600), "constant C"),
                input("temperature", "T", units::degC, above_up_to(-273.15, 1000), "temperature of the liquid"),
-               input("lowest_temperature", "T_min", units::degC, above_up_to(-273.15, 1000), "lowest temperature that the constants hold for"),
-               input("highest_temperature", "T_max", units::degC, above_up_to(-273.15, 1000), "highest temperature that the constants hold for"),
+               input("lowest_temperature", "T_min", units::degC, above_up_to(-273.15, 1000),
+                     "lowest temperature that the constants hold for"),
+               input("highest_temperature", "T_max", units::degC, above_up_to(-273.15, 1000),
+                     "highest temperature that the constants hold for"),
                choice<AntoineUnits>("constants_for", "-", "pressure and temperature unit of the table that the constants come from; "
                                                           "the temperatures given here do not follow it")},
     .results = {output("vapour_pressure", "p_v", units::bara, "vapour pressure at the temperature")},

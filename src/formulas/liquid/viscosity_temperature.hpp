@@ -72,12 +72,12 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
     if (!(z >= walther::z_of(walther::least).value))
         return NoValue{.status = CUTWATER_NO_ANSWER,
                        .argument = "temperature",
-                       .sentence = "at {0} the liquid would be thinner than {1}, where the relation ends",
+                       .sentence = "temperature_degC is {0}, but there the liquid would be thinner than {1}, where the relation ends",
                        .numbers = {number_in(temperature, units::degC), {walther::least, units::mm2s.info->symbol}}};
     if (!(z <= walther::most))
         return NoValue{.status = CUTWATER_NO_ANSWER,
                        .argument = "temperature",
-                       .sentence = "at {0} the liquid would be thicker than {1}, where the relation ends",
+                       .sentence = "temperature_degC is {0}, but there the liquid would be thicker than {1}, where the relation ends",
                        .numbers = {number_in(temperature, units::degC), {walther::most, units::mm2s.info->symbol}}};
     return units::mm2s(walther::viscosity_of(z));
 }
@@ -86,9 +86,11 @@ inline constexpr Record<&viscosity_at_temperature> viscosity_at_temperature_reco
     .name = "viscosity_at_temperature",
     .meaning = "Kinematic viscosity of a petroleum liquid at a temperature, from two known points",
     .inputs = {input("first_temperature", "T_1", units::degC, between(-70, 370), "temperature of the first point"),
-               input("first_viscosity", "nu_1", units::mm2s, between(walther::least, walther::most), "kinematic viscosity at the first point"),
+               input("first_viscosity", "nu_1", units::mm2s, between(walther::least, walther::most),
+                     "kinematic viscosity at the first point"),
                input("second_temperature", "T_2", units::degC, between(-70, 370), "temperature of the second point"),
-               input("second_viscosity", "nu_2", units::mm2s, between(walther::least, walther::most), "kinematic viscosity at the second point"),
+               input("second_viscosity", "nu_2", units::mm2s, between(walther::least, walther::most),
+                     "kinematic viscosity at the second point"),
                input("temperature", "T", units::degC, between(-70, 370), "temperature of the liquid")},
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity at the temperature")},
     .equation = "log10 log10 Z = A - B log10 T, Z = nu + 0.7 + C - D + E - F + G - H, nu in mm2/s, T in kelvin",
