@@ -230,6 +230,10 @@ inline constexpr Unit<EnergyPerVolume> Jm3 = unit<EnergyPerVolume>("J/m3");
 inline constexpr Unit<EnergyPerVolume> kJm3 = unit<EnergyPerVolume>("kJ/m3");
 inline constexpr Unit<EnergyPerVolume> MJm3 = unit<EnergyPerVolume>("MJ/m3");
 inline constexpr Unit<EnergyPerVolume> kWh_us_gal = unit<EnergyPerVolume>("kWh/US gal");
+inline constexpr Unit<MassPerEnergy> kgkWh = unit<MassPerEnergy>("kg/kWh");
+inline constexpr Unit<MassPerEnergy> gkWh = unit<MassPerEnergy>("g/kWh");
+inline constexpr Unit<MassPerEnergy> kgGJ = unit<MassPerEnergy>("kg/GJ");
+inline constexpr Unit<MassPerEnergy> lbMWh = unit<MassPerEnergy>("lb/MWh");
 
 // electrical
 inline constexpr Unit<ElectricCurrent> ampere = unit<ElectricCurrent>("A");

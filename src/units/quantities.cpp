@@ -42,6 +42,7 @@ constexpr const QuantityInfo* quantities[] = {
     &quantity_info<AngularVelocity>,
     &quantity_info<Frequency>,
     &quantity_info<EnergyPerVolume>,
+    &quantity_info<MassPerEnergy>,
     &quantity_info<ElectricCurrent>,
     &quantity_info<Voltage>,
     &quantity_info<MagneticFluxDensity>,

@@ -78,6 +78,7 @@ const Definitions all[] = {
     {&quantity_info<Frequency>, "Hz", {{"Hz", "Hz"}, {"kHz", "kHz"}, {"1/min", "min^-1"}, {"1/h", "h^-1"}}},
     {&quantity_info<EnergyPerVolume>, "J/m^3", {{"kWh/m3", "kW h/m^3"}, {"Wh/m3", "W h/m^3"}, {"J/m3", "J/m^3"}, {"kJ/m3", "kJ/m^3"}, {"MJ/m3", "MJ/m^3"},
                                                 {"kWh/US gal", "kW h/" USGAL}}},
+    {&quantity_info<MassPerEnergy>, "kg/J", {{"kg/kWh", "kg/(kW h)"}, {"g/kWh", "g/(kW h)"}, {"kg/GJ", "kg/GJ"}, {"lb/MWh", "lb/(MW h)"}}},
     {&quantity_info<ElectricCurrent>, "A", {{"A", "A"}, {"kA", "kA"}, {"mA", "mA"}}},
     {&quantity_info<Voltage>, "V", {{"V", "V"}, {"kV", "kV"}, {"mV", "mV"}}},
     {&quantity_info<MagneticFluxDensity>, "T", {{"T", "T"}, {"mT", "mT"}, {"G", "gauss"}}},

@@ -107,4 +107,20 @@ struct UnitTable<EnergyPerVolume> {
     };
 };
 
+/// What a unit of energy brings with it, as emissions.
+using MassPerEnergy = decltype(Mass() / Energy());
+
+template <>
+struct UnitTable<MassPerEnergy> {
+    static constexpr const char* type = "MassPerEnergy";
+    static constexpr const char* name = "mass per energy";
+    static constexpr const char* hint = "";
+    static constexpr UnitInfo units[] = {
+        {"kg/kWh", "kgkWh", "kg/(kW.h)", "kg/kW h|t/MWh|kg CO2/kWh|kgCO2/kWh", 1, 3600000},
+        {"g/kWh", "gkWh", "g/(kW.h)", "g/kW h|kg/MWh|g CO2/kWh|gCO2/kWh", 1, 3.6e9},
+        {"kg/GJ", "kgGJ", "kg/GJ", "", 1, 1e9},
+        {"lb/MWh", "lbMWh", "[lb_av]/(MW.h)", "lbs/MWh", 45359237, 3.6e17},
+    };
+};
+
 }  // namespace cutwater
