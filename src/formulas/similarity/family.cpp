@@ -29,6 +29,8 @@ constexpr const FunctionInfo* similarity_functions[] = {
     entry<flow_coefficient_record>,
     entry<specific_diameter_record>,
     entry<impeller_form_record>,
+    entry<minimum_efficiency_eu_record>,
+    entry<attainable_efficiency_record>,
 };
 
 extern const Family similarity_family;  // a const without this would stay inside this file

@@ -1,0 +1,98 @@
+// What a pump costs over its life.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+
+#include <tuple>
+
+namespace cutwater::formulas {
+
+namespace money {
+
+inline constexpr Interval rate = between(-0.2, 1);
+inline constexpr const char* exact_rate =
+    "Exact compounding, payments at the ends of the years. The guide's own example works with interest less inflation instead, which gives a little less.";
+inline constexpr const char* source =
+    "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it)";
+
+/// Sum of q + q^2 + … + q^years: no difference of near numbers, at 60 years at most.
+inline double annuity(double growth, double interest, Count years)
+{
+    const double q = (1 + growth) / (1 + interest);
+    double power = 1;
+    double sum = 0;
+    for (int k = 0; k < static_cast<int>(years.value); ++k) {
+        power *= q;
+        sum += power;
+    }
+    return sum;
+}
+
+constexpr auto interest() { return input("interest_rate", "i", units::fraction, rate, "interest a year"); }
+constexpr auto years() { return input("years", "n", units::count, between(1, 60), "years of life"); }
+constexpr auto inflation() { return input("inflation_rate", "p", units::fraction, rate, "rise of prices a year", 0); }
+constexpr auto yearly(const char* name, const char* symbol, const char* meaning) { return input(name, symbol, units::money, from(0), meaning); }
+
+}  // namespace money
+
+inline Money annual_energy_cost(Energy energy, Money price) { return {units::kWh.in(energy) * price.value}; }
+
+inline constexpr Record<&annual_energy_cost> annual_energy_cost_record{
+    .name = "annual_energy_cost",
+    .meaning = "Cost of a year's energy",
+    .inputs = {input("energy", "E", units::kWh, from(0), "energy from the mains in the year"),
+               input("price_per_kWh", "c", units::money, from(0), "price of a kilowatt-hour, in any one currency")},
+    .results = {output("cost", "C", units::money, "cost in that currency")},
+    .equation = "C = c E",
+    .source = "definition; common practice",
+    .cautions = {"Charges for peak demand and reactive power are not in it."},
+    .example = {"105000, 0.18", "18900", "hand calculation"}};
+
+inline Ratio present_value_factor(Fraction interest, Count years, Fraction inflation) { return Ratio(money::annuity(inflation.value, interest.value, years)); }
+
+inline constexpr Record<&present_value_factor> present_value_factor_record{
+    .name = "present_value_factor",
+    .meaning = "Present value of a cost that returns every year, for one unit of it at today's prices",
+    .inputs = {money::interest(), money::years(), money::inflation()},
+    .results = {output("present_value_factor", "F", units::number, "factor on the yearly cost")},
+    .equation = "F = q + q^2 + ... + q^n, q = (1 + p)/(1 + i)",
+    .source = money::source,
+    .cautions = {money::exact_rate},
+    .example = {"0.08, 8, 0.04", "6.77572", "hand calculation: q = 0.962963"}};
+
+inline std::tuple<Money, Money> life_cycle_cost(Money purchase, Money installation, Money energy, Money operation, Money maintenance, Money downtime,
+                                                Money environment, Money disposal, Fraction interest, Count years, Fraction inflation,
+                                                Fraction energy_rise, Steps steps)
+{
+    const double factor = money::annuity(inflation.value, interest.value, years);
+    const double energy_growth = (1 + inflation.value) * (1 + energy_rise.value) - 1;
+    const double energy_factor = money::annuity(energy_growth, interest.value, years);
+    double end = 1;
+    for (int k = 0; k < static_cast<int>(years.value); ++k) end *= (1 + inflation.value) / (1 + interest.value);
+    const double energy_value = energy_factor * energy.value;
+    steps("F", "present value factor of the yearly costs", Ratio(factor), units::number);
+    steps("F_e", "present value factor of the energy", Ratio(energy_factor), units::number);
+    steps("F_e C_e", "present value of the energy", Money{energy_value}, units::money);
+    const double running = operation.value + maintenance.value + downtime.value + environment.value;
+    return {{purchase.value + installation.value + energy_value + factor * running + end * disposal.value}, {energy_value}};
+}
+
+inline constexpr Record<&life_cycle_cost> life_cycle_cost_record{
+    .name = "life_cycle_cost",
+    .meaning = "Present value of all that a pump costs over its life",
+    .inputs = {money::yearly("purchase", "C_ic", "initial cost: pump, motor, drive, pipework"), money::yearly("installation", "C_in", "installation and commissioning"),
+               money::yearly("energy", "C_e", "energy a year, at today's price"), money::yearly("operation", "C_o", "operation a year: supervision"),
+               money::yearly("maintenance", "C_m", "maintenance and repair a year"), money::yearly("downtime", "C_s", "loss of production a year"),
+               money::yearly("environment", "C_env", "environmental cost a year"), money::yearly("disposal", "C_d", "decommissioning at the end, at today's price"),
+               money::interest(), money::years(), money::inflation(),
+               input("energy_price_rise", "p_e", units::fraction, money::rate, "rise of the energy price a year over and above inflation", 0)},
+    .results = {output("life_cycle_cost", "LCC", units::money, "present value of all costs"),
+                output("energy_present_value", "F_e C_e", units::money, "of which energy")},
+    .equation = "LCC = C_ic + C_in + F_e C_e + F (C_o + C_m + C_s + C_env) + q^n C_d; F = q + ... + q^n, q = (1 + p)/(1 + i); F_e the same with q (1 + p_e)",
+    .source = money::source,
+    .cautions = {money::exact_rate, "All sums in one currency, at the prices of the same day."},
+    .example = {"5000, 0, 11088, 0, 500, 0, 0, 0, 0.08, 8, 0.04, 0", "83517.08, 75129.22", "hand calculation: 5000 + 6.775723 x (11088 + 500)"}};
+
+}  // namespace cutwater::formulas
