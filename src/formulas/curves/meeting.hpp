@@ -1,5 +1,5 @@
-// Every meeting of a curve through points with a parabola base + factor x^2: a system curve, a similarity parabola, or
-// (factor 0) a level. Each piece is split where the gap between the two turns, so between two stations the gap only
+// Every meeting of a curve through points with base + linear x + factor x^2: a system curve, a similarity line or parabola,
+// or a level. Each piece is split where the gap between the two turns, so between two stations the gap only
 // rises or only falls, and no meeting is missed or counted twice.
 #pragma once
 
@@ -16,7 +16,8 @@ namespace cutwater::formulas::curves {
 struct Parabola {
     double base = 0;
     double factor = 0;
-    double value(double x) const { return base + factor * x * x; }
+    double linear = 0;
+    double value(double x) const { return base + linear * x + factor * x * x; }
 };
 
 struct Meetings {
@@ -28,6 +29,20 @@ struct Meetings {
     double nearest_gap = 0;    // the gap nearest to zero at any station
     double nearest_at = 0;
 };
+
+/// Where a function changes its sign between two places; the end nearer to zero when rounding ate the change.
+template <class Gap>
+double sign_change(Gap gap, double from, double to)
+{
+    using namespace boost::math::policies;
+    const double low = gap(from);
+    const double high = gap(to);
+    if (!(low * high < 0)) return std::abs(low) < std::abs(high) ? from : to;
+    std::uintmax_t most = 200;
+    const auto [a, b] = boost::math::tools::toms748_solve(gap, from, to, low, high, boost::math::tools::eps_tolerance<double>(52), most,
+                                                          policy<domain_error<ignore_error>, evaluation_error<ignore_error>>());
+    return std::abs(gap(a)) <= std::abs(gap(b)) ? a : b;
+}
 
 /// Where, inside a piece, the gap's slope is zero: none, one or two places in t, rising.
 struct Turns {
@@ -42,7 +57,7 @@ inline Turns turns_of_gap(const Piece& p, const Parabola& parabola)
     const double d1 = p.width * p.slope1;
     const double a = 3 * (d0 + d1 - 2 * rise);
     const double b = 2 * (3 * rise - 2 * d0 - d1) - 2 * parabola.factor * p.width * p.width;
-    const double c = d0 - 2 * parabola.factor * p.width * p.x0;
+    const double c = d0 - p.width * (parabola.linear + 2 * parabola.factor * p.x0);
     Turns turns;
     const auto keep = [&](double t) {
         if (t > 0 && t < 1) turns.t[turns.count++] = t;
@@ -137,23 +152,32 @@ private:
 
     double crossing(const Piece& piece, double from, double to) const
     {
-        const auto gap = [&](double t) { return piece.value(t) - parabola_.value(piece.x(t)); };
-        const double low = gap(from);
-        const double high = gap(to);
-        if (!(low * high < 0)) return std::abs(low) < std::abs(high) ? from : to;  // rounding ate the change of sign
-        std::uintmax_t most = 200;
-        const auto [a, b] = boost::math::tools::toms748_solve(gap, from, to, low, high,
-                                                              boost::math::tools::eps_tolerance<double>(52), most,
-                                                              boost::math::policies::policy<
-                                                                  boost::math::policies::domain_error<boost::math::policies::ignore_error>,
-                                                                  boost::math::policies::evaluation_error<boost::math::policies::ignore_error>>());
-        return std::abs(gap(a)) <= std::abs(gap(b)) ? a : b;
+        return sign_change([&](double t) { return piece.value(t) - parabola_.value(piece.x(t)); }, from, to);
     }
 
     Parabola parabola_;
     Station before_{};
     Meetings found_;
 };
+
+/// Where a curve that falls from point to point has the ordinate y, which lies between its last and its first.
+template <class Points>
+double abscissa_of(const Points& points, double y)
+{
+    std::size_t low = 0;
+    std::size_t high = points.size() - 1;
+    while (high - low > 1) {
+        const std::size_t middle = low + (high - low) / 2;
+        if (points.y(middle) >= y)
+            low = middle;
+        else
+            high = middle;
+    }
+    if (points.y(low) == y) return points.x(low);
+    if (points.y(high) == y) return points.x(high);
+    const Piece piece = piece_at(points, low);
+    return piece.x(sign_change([&](double t) { return piece.value(t) - y; }, 0, 1));
+}
 
 template <class Points>
 Meetings meetings(const Points& points, Parabola parabola)

@@ -123,10 +123,10 @@ inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDiffe
     const double at_high = surplus(high);
     const auto flow_at = [&](double s) { return number_in((1 + s) * flow, units::m3h); };
     if (!(at_low <= 0))
-        return NoValue{CUTWATER_NO_ANSWER, "flow", "it is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; take a smaller pipe",
+        return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; take a smaller pipe",
                        {{low, ""}, flow_at(at_low)}};
     if (!(at_high >= 0))
-        return NoValue{CUTWATER_NO_ANSWER, "flow", "it is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; take a larger pipe",
+        return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; take a larger pipe",
                        {flow_at(at_high)}};
     double beta = at_low == 0 ? low : high;
     if (at_low < 0 && at_high > 0) {
@@ -137,7 +137,7 @@ inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDiffe
     }
     plate.bore = beta * plate.pipe;
     if (standard && plate.bore < 0.0125)
-        return NoValue{CUTWATER_NO_ANSWER, "flow", "it would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge coefficient for a plain orifice",
+        return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge coefficient for a plain orifice",
                        {number_in(Length::from_value(plate.bore), units::mm)}};
     if (standard && reynolds < orifice::least_reynolds(beta)) return least_flow::too_slow(reynolds, orifice::least_reynolds(beta));
     return Length::from_value(plate.bore);

@@ -1,0 +1,177 @@
+// Pumps working together: in parallel flows add at one head, in series heads add at one flow.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/curves/meeting.hpp"
+#include "formulas/curves/scaled.hpp"
+#include "formulas/curves/value.hpp"
+
+namespace cutwater::formulas {
+
+enum class Delivering { both, first, second };
+
+}  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+inline constexpr Words<3> words_of<formulas::Delivering>{"both pumps", "pump 1 alone", "pump 2 alone"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+namespace curves {
+
+inline bool falls(const Series<Head>& heads)
+{
+    for (std::size_t i = 1; i < heads.size(); ++i)
+        if (!(heads[i] < heads[i - 1])) return false;
+    return true;
+}
+
+/// What a pump behind its non-return valve delivers against a head: nothing from its own closed-valve head on.
+inline double delivered(const Knots<Flow, Head>& pump, double head)
+{
+    return head >= pump.y(0) ? 0 : abscissa_of(pump, head);
+}
+
+inline constexpr const char* must_fall =
+    "the head must fall from point to point: on a drooping curve the flow at one head is not one; give the falling part from closed valve on";
+inline constexpr const char* from_closed_valve = "the curve must begin at closed valve, flow 0";
+inline constexpr const char* parallel_source = "flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)";
+inline constexpr const char* series_source = "heads add at the same flow; common practice, as in ISO 17769-1:2012, series operation (from memory of it)";
+inline constexpr const char* drooping_in_parallel = "Pumps in parallel need stable curves: with drooping ones the flow may swing from pump to pump; see curve_is_stable.";
+inline constexpr const char* no_return = "Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see closed_valve_heating_rate.";
+inline constexpr const char* own_losses = "Losses between each pump and the common pipe are left out: take them off each pump's curve first.";
+inline constexpr const char* series_pressure = "In series the second casing and seal stand the first pump's outlet pressure: check their ratings.";
+
+using TwoCurves = std::tuple<Points<Flow>, Points<Head>>;
+
+}  // namespace curves
+
+inline std::tuple<Points<Flow>, Points<Head>> curve_in_parallel(Series<Flow> flows, Series<Head> heads, Count pumps)
+{
+    return {curves::scaled(flows, pumps.value), curves::scaled(heads, 1)};
+}
+
+inline constexpr Record<&curve_in_parallel> curve_in_parallel_record{
+    .name = "curve_in_parallel",
+    .meaning = "Head curve of equal pumps in parallel",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of one pump's points", 2, Order::rising),
+               series("heads", "H_i", units::metre, any, "heads of one pump's points", 2), input("pumps", "z", units::count, between(1, 100), "number of pumps running")},
+    .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
+                output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of all together")},
+    .equation = "Q_sum = z Q at the same H",
+    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Count) { return x.size() == y.size(); }, curves::same_length}},
+    .source = curves::parallel_source,
+    .cautions = {curves::drooping_in_parallel, curves::no_return, curves::own_losses},
+    .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 100, 200], [40, 38, 30]", "hand calculation"}};
+
+inline std::tuple<Points<Flow>, Points<Head>> curve_in_series(Series<Flow> flows, Series<Head> heads, Count pumps)
+{
+    return {curves::scaled(flows, 1), curves::scaled(heads, pumps.value)};
+}
+
+inline constexpr Record<&curve_in_series> curve_in_series_record{
+    .name = "curve_in_series",
+    .meaning = "Head curve of equal pumps or stages in series",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of one pump's points", 2, Order::rising),
+               series("heads", "H_i", units::metre, any, "heads of one pump's points", 2), input("pumps", "z", units::count, between(1, 100), "number of pumps or stages")},
+    .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
+                output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of all together")},
+    .equation = "H_sum = z H at the same Q",
+    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Count) { return x.size() == y.size(); }, curves::same_length}},
+    .source = curves::series_source,
+    .cautions = {curves::series_pressure},
+    .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 50, 100], [80, 76, 60]", "hand calculation"}};
+
+/// One point for every head that either curve lists, from the higher closed-valve head down to where the first curve ends.
+inline std::tuple<Points<Flow>, Points<Head>> two_curves_in_parallel(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2,
+                                                                     Series<Head> heads_2)
+{
+    const curves::Knots<Flow, Head> one(flows_1, heads_1), two(flows_2, heads_2);
+    const double lowest = std::max(one.y(one.size() - 1), two.y(two.size() - 1));
+    curves::TwoCurves sum;
+    std::size_t i = 0, k = 0;
+    double flow_before = -1;
+    while (true) {
+        const bool take_one = i < one.size() && (k >= two.size() || one.y(i) >= two.y(k));
+        if (!take_one && k >= two.size()) break;
+        const double head = take_one ? one.y(i) : two.y(k);
+        if (head < lowest) break;
+        while (i < one.size() && one.y(i) >= head) ++i;
+        while (k < two.size() && two.y(k) >= head) ++k;
+        const double flow = curves::delivered(one, head) + curves::delivered(two, head);
+        if (!(flow > flow_before)) continue;  // two heads so close that the flow is the same number
+        flow_before = flow;
+        std::get<0>(sum).push_back(Flow::from_value(flow));
+        std::get<1>(sum).push_back(Head::from_value(head));
+    }
+    return sum;
+}
+
+inline constexpr Record<&two_curves_in_parallel> two_curves_in_parallel_record{
+    .name = "two_curves_in_parallel",
+    .meaning = "Head curve of two unlike pumps in parallel, each behind a non-return valve",
+    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1, from 0 on", 2, Order::rising),
+               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1, falling", 2),
+               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2, from 0 on", 2, Order::rising),
+               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2, falling", 2)},
+    .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of both together, down to the head at which one curve ends"),
+                output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
+    .equation = "Q_sum(H) = Q_1(H) + Q_2(H); a pump gives nothing above its own closed-valve head",
+    .relations =
+        {{"heads_1", [](Series<Flow> a, Series<Head> b, Series<Flow>, Series<Head>) { return a.size() == b.size(); }, curves::same_length},
+         {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head> b) { return a.size() == b.size(); }, curves::same_length},
+         {"heads_1", [](Series<Flow>, Series<Head> b, Series<Flow>, Series<Head>) { return curves::falls(b); }, curves::must_fall},
+         {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow>, Series<Head> b) { return curves::falls(b); }, curves::must_fall},
+         {"flows_1", [](Series<Flow> a, Series<Head>, Series<Flow>, Series<Head>) { return a.front() == Flow{}; }, curves::from_closed_valve},
+         {"flows_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head>) { return a.front() == Flow{}; }, curves::from_closed_valve}},
+    .source = curves::parallel_source,
+    .cautions = {curves::no_return, curves::own_losses},
+    .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30]", "[0, 50, 160], [40, 38, 30]", "hand calculation"}};
+
+/// One point for every flow that either curve lists and both reach.
+inline Outcome<std::tuple<Points<Flow>, Points<Head>>> two_curves_in_series(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2,
+                                                                            Series<Head> heads_2)
+{
+    const curves::Knots<Flow, Head> one(flows_1, heads_1), two(flows_2, heads_2);
+    const double begin = std::max(one.first(), two.first());
+    const double end = std::min(one.last(), two.last());
+    if (!(begin < end))
+        return NoValue{CUTWATER_NO_ANSWER, "flows_2", "the two curves have no flows in common: one begins at {0}, where the other has ended at {1}",
+                       {number_in(Flow::from_value(begin), units::m3h), number_in(Flow::from_value(end), units::m3h)}};
+    curves::TwoCurves sum;
+    std::size_t i = 0, k = 0;
+    while (i < one.size() || k < two.size()) {
+        const bool take_one = i < one.size() && (k >= two.size() || one.x(i) <= two.x(k));
+        const double flow = take_one ? one.x(i) : two.x(k);
+        if (i < one.size() && one.x(i) == flow) ++i;
+        if (k < two.size() && two.x(k) == flow) ++k;
+        if (flow < begin || flow > end) continue;
+        std::get<0>(sum).push_back(Flow::from_value(flow));
+        std::get<1>(sum).push_back(Head::from_value(curves::value_at(one, flow) + curves::value_at(two, flow)));
+    }
+    return sum;
+}
+
+inline constexpr Record<&two_curves_in_series> two_curves_in_series_record{
+    .name = "two_curves_in_series",
+    .meaning = "Head curve of two unlike pumps in series",
+    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1", 2, Order::rising),
+               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1", 2),
+               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2", 2, Order::rising),
+               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2", 2)},
+    .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows that both curves reach"),
+                output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
+    .equation = "H_sum(Q) = H_1(Q) + H_2(Q)",
+    .relations = {{"heads_1", [](Series<Flow> a, Series<Head> b, Series<Flow>, Series<Head>) { return a.size() == b.size(); }, curves::same_length},
+                  {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head> b) { return a.size() == b.size(); }, curves::same_length}},
+    .source = curves::series_source,
+    .cautions = {curves::series_pressure, "Beyond the smaller pump's last flow it is a throttle and nothing is told here."},
+    .example = {"[0, 50, 100], [40, 38, 30], [0, 50], [20, 18]", "[0, 50], [60, 56]", "hand calculation"}};
+
+}  // namespace cutwater::formulas

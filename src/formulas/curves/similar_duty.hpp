@@ -1,0 +1,96 @@
+// The speed or the trim for a duty: the similarity line through the duty meets the pump's curve, and the ratio of flows
+// there gives the ratio of speeds or diameters. The ratio of heads at the duty's own flow would be wrong.
+#pragma once
+
+#include "formulas/curves/meeting.hpp"
+#include "formulas/curves/scaled.hpp"
+
+namespace cutwater::formulas {
+
+namespace curves {
+
+/// The flow at which the similarity line through a duty meets the curve.
+inline Outcome<Flow> similar_flow(const Series<Flow>& flows, const Series<Head>& heads, Flow duty_flow, Head duty_head, bool straight)
+{
+    const Knots<Flow, Head> knots(flows, heads);
+    const double slope = duty_head.value() / duty_flow.value();
+    const Meetings found = straight ? meetings(knots, {.linear = slope}) : meetings(knots, {.factor = slope / duty_flow.value()});
+    const auto flow = [](double x) { return number_in(Flow::from_value(x), units::m3h); };
+    if (found.count == 1 && !found.along) return Flow::from_value(found.at[0]);
+    if (found.count > 1 || found.along)
+        return NoValue{CUTWATER_SEVERAL_ANSWERS, "heads", "the similarity line through the duty meets the curve more than once, at {0} and at {1}",
+                       {flow(found.at[0]), flow(found.at[1])}};
+    if (found.last_gap > 0)
+        return NoValue{CUTWATER_NO_ANSWER, "flows", "the curve is too short: the similarity line through the duty meets it beyond its last point, {0}",
+                       {flow(knots.last())}};
+    return NoValue{CUTWATER_NO_ANSWER, "flows", "the similarity line through the duty meets the curve below its first point, {0}, if at all: give the curve from a smaller flow on",
+                   {flow(knots.first())}};
+}
+
+inline constexpr const char* not_the_head_ratio =
+    "The root of the ratio of heads at the duty's flow is not the answer: the similar point lies at another flow.";
+
+}  // namespace curves
+
+inline Outcome<RotationalSpeed> speed_for_duty(Series<Flow> flows, Series<Head> heads, RotationalSpeed speed, Flow duty_flow, Head duty_head,
+                                               Steps steps)
+{
+    const auto similar = curves::similar_flow(flows, heads, duty_flow, duty_head, false);
+    if (!similar) return similar.why();
+    const Ratio ratio = duty_flow / *similar;
+    steps("Q_x", "flow at which H = H_d (Q/Q_d)^2 meets the curve", *similar, units::m3h);
+    steps("n'/n", "Q_d/Q_x", ratio, units::number);
+    if (ratio.value() < affinity::least_ratio || ratio.value() > affinity::greatest_ratio)
+        return NoValue{CUTWATER_NO_ANSWER, "duty_flow", "the speed would have to be {0} times the curve's; the affinity laws are relied upon from 0.25 to 2 times only",
+                       {{ratio.value(), ""}}};
+    return speed * ratio;
+}
+
+inline constexpr Record<&speed_for_duty> speed_for_duty_record{
+    .name = "speed_for_duty",
+    .meaning = "Speed at which a pump gives a duty",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+               series("heads", "H_i", units::metre, any, "heads of the curve's points", 2),
+               input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
+               input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted")},
+    .results = {output("new_speed", "n'", units::rpm, "speed at which the pump's curve goes through the duty")},
+    .equation = "n' = n Q_d/Q_x; Q_x is where H = H_d (Q/Q_d)^2 meets the curve",
+    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, RotationalSpeed, Flow, Head) { return x.size() == y.size(); }, curves::same_length}},
+    .source = affinity::source,
+    .cautions = {curves::not_the_head_ratio, caution::affinity, affinity::standard_range,
+                 "Above the curve's own speed: never exceed the pump maker's greatest speed, power and pressure."},
+    .example = {"[0, 50, 100], [40, 38, 30], 2900, 80, 19.2", "2320", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}};
+
+inline Outcome<Length> trim_for_duty(Series<Flow> flows, Series<Head> heads, Length diameter, Flow duty_flow, Head duty_head, TrimLaw law,
+                                     Steps steps)
+{
+    const auto similar = curves::similar_flow(flows, heads, duty_flow, duty_head, law == TrimLaw::line);
+    if (!similar) return similar.why();
+    const Ratio flow_ratio = duty_flow / *similar;
+    const double ratio = law == TrimLaw::line ? std::sqrt(flow_ratio.value()) : flow_ratio.value();
+    steps("Q_x", "flow at which the similarity line meets the curve", *similar, units::m3h);
+    steps("D'/D", "Q_d/Q_x, its root for the line", Ratio(ratio), units::number);
+    if (ratio > 1 + 1e-12)
+        return NoValue{CUTWATER_NO_ANSWER, "duty_head", "the duty lies above the curve at full diameter: the impeller would have to be {0} times as large",
+                       {{ratio, ""}}};
+    if (ratio < trim::least_ratio)
+        return NoValue{CUTWATER_NO_ANSWER, "duty_head", "the impeller would have to be cut to {0} of its diameter; the trim laws are relied upon down to 0.7 only: take a smaller pump or a lower speed",
+                       {{ratio, ""}}};
+    return diameter * ratio;
+}
+
+inline constexpr Record<&trim_for_duty> trim_for_duty_record{
+    .name = "trim_for_duty",
+    .meaning = "Impeller diameter at which a pump gives a duty",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points at full diameter", 2, Order::rising),
+               series("heads", "H_i", units::metre, any, "heads of the curve's points at full diameter", 2), trim::diameter(),
+               input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted"),
+               choice<TrimLaw>("trim_law", "", curves::law_meaning, TrimLaw::parabola)},
+    .results = {output("trimmed_diameter", "D'", units::mm, "diameter after the cut, by the trim law")},
+    .equation = "D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d Q/Q_d",
+    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Length, Flow, Head, TrimLaw) { return x.size() == y.size(); }, curves::same_length}},
+    .source = trim::source,
+    .cautions = {curves::not_the_head_ratio, caution::trim, trim::two_sets, trim::efficiency},
+    .example = {"[0, 50, 100], [40, 38, 30], 250, 80, 19.2", "200", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}};
+
+}  // namespace cutwater::formulas
