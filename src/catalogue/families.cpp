@@ -10,12 +10,13 @@ extern const Family system_family;
 extern const Family similarity_family;
 extern const Family power_family;
 extern const Family viscous_family;
+extern const Family solids_family;
 extern const Family least_flow_family;
 extern const Family curves_family;
 
 namespace {
 
-constexpr std::array family_list{&liquid_family, &system_family, &similarity_family, &power_family, &viscous_family, &least_flow_family, &curves_family};
+constexpr std::array family_list{&liquid_family, &system_family, &similarity_family, &power_family, &viscous_family, &solids_family, &least_flow_family, &curves_family};
 
 struct Place {
     const FunctionInfo* function;

@@ -1,0 +1,5 @@
+// Every record of the family.
+#pragma once
+
+#include "formulas/solids/settling.hpp"
+#include "formulas/solids/slurry.hpp"

@@ -1,0 +1,110 @@
+// Solids that sink: in still liquid, and to the bottom of a pipe.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/limits.hpp"
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+#include <cmath>
+#include <cstdint>
+
+namespace cutwater::formulas {
+
+namespace solids {
+
+/// Haider and Levenspiel's drag of a sphere, times Re^2, which rises with Re from 0 on.
+inline double drag_times_square(double re)
+{
+    return 24 * re * (1 + 0.1806 * std::pow(re, 0.6459)) + 0.4251 * re * re / (1 + 6880.95 / re);
+}
+
+/// The Reynolds number at which a sphere's drag carries its weight in the liquid.
+inline double terminal_reynolds(double archimedes)
+{
+    const double weight = 4.0 / 3 * archimedes;
+    const double stokes = archimedes / 18;  // drag is never less than Stokes', so Re is never greater
+    const auto surplus = [&](double re) { return re == 0 ? -weight : drag_times_square(re) - weight; };
+    const double at_stokes = surplus(stokes);
+    if (!(at_stokes > 0)) return stokes;
+    std::uintmax_t most = 300;
+    const auto [a, b] = boost::math::tools::toms748_solve(surplus, 0.0, stokes, -weight, at_stokes, boost::math::tools::eps_tolerance<double>(52), most);
+    return std::abs(surplus(a)) <= std::abs(surplus(b)) ? a : b;
+}
+
+}  // namespace solids
+
+inline Outcome<std::tuple<Velocity, Ratio, Ratio>> settling_velocity(Length size, Density solids_density, Density liquid_density,
+                                                                     DynamicViscosity viscosity, Steps steps)
+{
+    const double d = size.value();
+    const double rho = liquid_density.value();
+    const double mu = viscosity.value();
+    const double archimedes = standard_gravity.value() * d * d * d * rho * (solids_density.value() - rho) / (mu * mu);
+    steps("Ar", "g d^3 rho_l (rho_s - rho_l)/mu^2", Ratio(archimedes), units::number);
+    const double re = solids::terminal_reynolds(archimedes);
+    if (!(re <= 2.6e5))
+        return NoValue{CUTWATER_NO_ANSWER, "particle_size", "a sphere of {0} would sink at a Reynolds number of {1}; the drag law holds up to 260000",
+                       {number_in(size, units::mm), {re, ""}}};
+    return std::tuple(Velocity::from_value(re * mu / (rho * d)), Ratio(re), Ratio(solids::drag_times_square(re) / (re * re)));
+}
+
+inline constexpr Record<&settling_velocity> settling_velocity_record{
+    .name = "settling_velocity",
+    .meaning = "Velocity at which a single sphere sinks in still liquid",
+    .inputs = {input("particle_size", "d", units::mm, above_up_to(0, 1000), "diameter of the sphere"),
+               input("solids_density", "rho_s", units::kgm3, limits::density_kgm3, "density of the solids"),
+               input("liquid_density", "rho_l", units::kgm3, limits::density_kgm3, "density of the liquid"),
+               input("dynamic_viscosity", "mu", units::mPas, above(0), "dynamic viscosity of the liquid")},
+    .results = {output("velocity", "w", units::ms, "velocity of sinking, alone and far from walls"),
+                output("reynolds_number", "Re", units::number, "Reynolds number of the sphere"),
+                output("drag_coefficient", "C_D", units::number, "drag coefficient of the sphere")},
+    .equation = "w = sqrt(4 g d (rho_s - rho_l)/(3 C_D rho_l)), C_D = 24/Re (1 + 0.1806 Re^0.6459) + 0.4251/(1 + 6880.95/Re)",
+    .relations = {{"solids_density", [](Length, Density s, Density l, DynamicViscosity) { return s > l; }, "the solids must be denser than the liquid, or they float"}},
+    .source = "A. Haider and O. Levenspiel, Powder Technology 58 (1989) 63-70 (from memory of it; coefficients agree with the open-source library fluids 1.0.22)",
+    .cautions = {"Grains that are no spheres sink more slowly, and all do in company: see hindered_settling_velocity."},
+    .example = {"0.3, 2650, 998.2, 1.0016", "0.041986, 12.553, 3.6822", "independent computation, agrees with fluids 1.0.22"}};
+
+inline Velocity hindered_settling_velocity(Velocity velocity, Fraction volume_fraction, Ratio reynolds)
+{
+    const double r = std::pow(reynolds.value(), 0.75);
+    const double exponent = (4.7 + 0.41 * r) / (1 + 0.175 * r);
+    return velocity * std::pow(1 - volume_fraction.value, exponent);
+}
+
+inline constexpr Record<&hindered_settling_velocity> hindered_settling_velocity_record{
+    .name = "hindered_settling_velocity",
+    .meaning = "Velocity at which solids sink among each other",
+    .inputs = {input("settling_velocity", "w", units::ms, from(0), "velocity of one alone, as from settling_velocity"),
+               input("volume_fraction", "C_v", units::fraction, between(0, 0.4), "volume of solids over volume of slurry"),
+               input("reynolds_number", "Re", units::number, between(0, 2.6e5), "Reynolds number of one alone")},
+    .results = {output("velocity", "w_h", units::ms, "velocity of sinking in company")},
+    .equation = "w_h = w (1 - C_v)^m, m = (4.7 + 0.41 Re^0.75)/(1 + 0.175 Re^0.75)",
+    .source = "J. F. Richardson and W. N. Zaki 1954, exponent by P. N. Rowe, Chem. Eng. Sci. 42 (1987) 2795 (from memory of both)",
+    .example = {"0.042, 0.1, 12.55", "0.029260", "hand calculation"}};
+
+inline std::tuple<Velocity, Ratio> deposition_velocity(Length bore, Ratio relative_density, Fraction volume_fraction, Length size, Ratio given)
+{
+    const double fitted = 1.3 * std::pow(volume_fraction.value, 0.125) * (1 - std::exp(-6.9 * units::mm.in(size)));
+    const double factor = given.value() > 0 ? given.value() : fitted;
+    return {factor * square_root(2.0 * standard_gravity * bore * (relative_density - Ratio(1.0))), Ratio(factor)};
+}
+
+inline constexpr Record<&deposition_velocity> deposition_velocity_record{
+    .name = "deposition_velocity",
+    .meaning = "Mean velocity in a horizontal pipe below which solids settle out",
+    .inputs = {input("pipe_bore", "D", units::mm, between(25, 1000), "inside diameter of the pipe"),
+               input("solids_relative_density", "s", units::number, above_up_to(1, 8), "density of the solids over that of the liquid"),
+               input("volume_fraction", "C_v", units::fraction, between(0.005, 0.4), "volume of solids over volume of slurry"),
+               input("median_size", "d50", units::mm, between(0.05, 10), "size that half of the solids' mass lies below; finer ones hardly settle"),
+               input("durand_factor", "F_given", units::number, between(0, 2), "Durand's factor for sqrt(2 g D (s - 1)); 0: by the fit of Schiller and Herbich", 0)},
+    .results = {output("velocity", "V_D", units::ms, "deposition velocity"), output("factor", "F_L", units::number, "Durand's factor as used")},
+    .equation = "V_D = F_L sqrt(2 g D (s - 1)), F_L = 1.3 C_v^0.125 (1 - e^(-6.9 d50/mm))",
+    .source = "R. Durand and E. Condolios 1952; F_L by R. E. Schiller and P. E. Herbich, Handbook of Dredging Engineering, 1991 (as reproduced in a "
+              "public program, checked against B. E. Abulnaga, Slurry Systems Handbook, 2002, example 4-2)",
+    .cautions = {"Keep the line above it by a margin, commonly 0.3 m/s or 10 to 20 %; for narrow grading in a horizontal pipe.", caution::guide_only},
+    .example = {"717.55, 2.65, 0.27, 0.3", "4.6476, 0.96446", "Abulnaga, example 4-2"}};
+
+}  // namespace cutwater::formulas
