@@ -43,29 +43,39 @@ bool read_rows(const Any& given, Block& block)
 
 bool is_sequence(const Any& given) { return given.getValueTypeClass() == TypeClass_SEQUENCE; }
 
-/// Calc sends rows of anything; Basic also sends its typed arrays, and arrays of arrays.
+// Calc sends rows of anything. Basic sends an array under the type that all its elements share: numbers of any width, texts.
+template <class... Element>
+bool add_row_of_any(const Any& given, std::vector<Any>& cells)
+{
+    return (add_row<Element>(given, cells) || ...);
+}
+template <class... Element>
+bool read_rows_of_any(const Any& given, Block& block)
+{
+    return (read_rows<Element>(given, block) || ...);
+}
+bool add_some_row(const Any& given, std::vector<Any>& cells)
+{
+    return add_row_of_any<Any, double, float, sal_Int32, sal_Int16, sal_Int8, rtl::OUString>(given, cells);
+}
+
 bool read_block(const Any& given, Block& block)
 {
     if (!is_sequence(given)) return false;
-    if (read_rows<Any>(given, block) || read_rows<double>(given, block) || read_rows<sal_Int32>(given, block) ||
-        read_rows<sal_Int16>(given, block) || read_rows<float>(given, block) || read_rows<rtl::OUString>(given, block))
-        return true;
-    Sequence<Any> list;
-    if (!(given >>= list)) {
-        const bool known = add_row<double>(given, block.cells) || add_row<sal_Int32>(given, block.cells) ||
-                           add_row<sal_Int16>(given, block.cells) || add_row<float>(given, block.cells) ||
-                           add_row<rtl::OUString>(given, block.cells);
+    if (read_rows_of_any<Any, double, float, sal_Int32, sal_Int16, sal_Int8, rtl::OUString>(given, block)) return true;
+    std::vector<Any> list;
+    if (!add_some_row(given, list)) return false;
+    if (list.empty() || !is_sequence(list.front())) {
         block.rows = 1;
-        block.columns = static_cast<sal_Int32>(block.cells.size());
-        return known;
+        block.columns = static_cast<sal_Int32>(list.size());
+        block.cells = std::move(list);
+        return true;
     }
-    const bool nested = list.getLength() > 0 && is_sequence(list[0]);
-    block.rows = nested ? list.getLength() : 1;
-    for (sal_Int32 i = 0; i < list.getLength(); ++i) {
+    block.rows = static_cast<sal_Int32>(list.size());
+    for (const Any& row : list) {
         const std::size_t before = block.cells.size();
-        if (!nested) block.cells.push_back(list[i]);
-        else if (!add_row<Any>(list[i], block.cells) && !add_row<double>(list[i], block.cells)) return false;
-        block.columns = nested ? std::max(block.columns, static_cast<sal_Int32>(block.cells.size() - before)) : list.getLength();
+        if (!add_some_row(row, block.cells)) return false;
+        block.columns = std::max(block.columns, static_cast<sal_Int32>(block.cells.size() - before));
     }
     return true;
 }
@@ -100,10 +110,18 @@ std::optional<std::string> text_in(const Any& given)
     return std::string(bytes.getStr(), static_cast<std::size_t>(bytes.getLength()));
 }
 
+std::optional<std::vector<Any>> cells_in(const Any& given)
+{
+    if (!is_sequence(given)) return std::vector<Any>{given};
+    Block block;
+    if (!read_block(given, block)) return std::nullopt;
+    return std::move(block.cells);
+}
+
 Any unwrapped(const Any& given)
 {
-    Block block;
-    return read_block(given, block) && block.cells.size() == 1 ? block.cells.front() : given;
+    const auto cells = cells_in(given);
+    return cells && cells->size() == 1 ? cells->front() : given;
 }
 
 bool left_out(const Any& given)

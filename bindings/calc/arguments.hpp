@@ -37,6 +37,9 @@ std::optional<double> number_in(const Any& given);
 /// A cell's text as UTF-8; nothing for what is no text.
 std::optional<std::string> text_in(const Any& given);
 
+/// The cells of a range or of an array of Basic's, row by row; of one cell, that cell. Nothing for an array of unknown type.
+std::optional<std::vector<Any>> cells_in(const Any& given);
+
 /// The one cell of a one-cell range, which unlike a plain reference tells an empty cell from 0.
 Any unwrapped(const Any& given);
 

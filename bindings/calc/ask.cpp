@@ -2,6 +2,9 @@
 
 #include <com/sun/star/lang/IllegalArgumentException.hpp>
 
+#include <algorithm>
+#include <cstring>
+
 namespace cutwater::calc {
 namespace {
 
@@ -34,6 +37,32 @@ cutwater_status ask(std::int32_t function, std::span<const Any* const> given, An
             }
         if (!grown) return status;
     }
+}
+
+std::int32_t function_called(const Any& given)
+{
+    std::string name = text_in(unwrapped(given)).value_or("");
+    std::transform(name.begin(), name.end(), name.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    if (name.empty()) throw_refused("The name of a function must be given, as a text.");
+    const std::int32_t function = cutwater_find(name.c_str());
+    if (function < 0) throw_refused("There is no function \"" + name + "\".");
+    return function;
+}
+
+std::vector<const Any*> pointers(const Row& row)
+{
+    std::vector<const Any*> made;
+    for (sal_Int32 i = 0; i < row.getLength(); ++i) made.push_back(&row[i]);
+    return made;
+}
+
+Any not_available()
+{
+    const std::uint64_t bits = 0x7ff0000000000000U | 32767U;  // an error's code as the payload of a NaN
+    double number = 0;
+    std::memcpy(&number, &bits, sizeof number);
+    return Any(number);
 }
 
 rtl::OUString text_for_cell(const std::string& text)

@@ -15,6 +15,14 @@ struct Answer {
 
 cutwater_status ask(std::int32_t function, std::span<const Any* const> given, Answer& answer);
 
+/// The number of the function that a cell names, in capitals or not; throws for what is no name.
+std::int32_t function_called(const Any& given);
+
+std::vector<const Any*> pointers(const Row& row);
+
+/// What Calc shows as #N/A.
+Any not_available();
+
 /// From UTF-8.
 rtl::OUString text_for_cell(const std::string& text);
 

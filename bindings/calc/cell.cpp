@@ -3,19 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstring>
 
 namespace cutwater::calc {
 namespace {
-
-/// What Calc shows as #N/A: an error's code as the payload of a NaN.
-Any not_available()
-{
-    const std::uint64_t bits = 0x7ff0000000000000U | 32767U;
-    double number = 0;
-    std::memcpy(&number, &bits, sizeof number);
-    return Any(number);
-}
 
 Any number_in_cell(double number)
 {
@@ -26,6 +16,14 @@ Any number_in_cell(double number)
 Any in_cell(const cutwater_result& result)
 {
     return result.kind == CUTWATER_TEXT ? Any(text_for_cell(result.text)) : number_in_cell(result.number);
+}
+
+Answer answer_or_throw(std::int32_t function, std::initializer_list<const Any*> arguments)
+{
+    Answer answer;
+    const auto status = ask(function, {arguments.begin(), arguments.size()}, answer);
+    if (status != CUTWATER_OK) throw_refused(answer.refusal.message, answer.refusal.argument);
+    return answer;
 }
 
 }  // namespace
@@ -39,15 +37,13 @@ std::vector<std::int32_t> positions_of(std::initializer_list<const char*> names)
 
 Any cell(std::int32_t function, std::initializer_list<const Any*> arguments)
 {
-    Answer answer;
-    if (ask(function, {arguments.begin(), arguments.size()}, answer) != CUTWATER_OK) throw_refused(answer.refusal.message, answer.refusal.argument);
+    const Answer answer = answer_or_throw(function, arguments);
     return in_cell(answer.results.front());
 }
 
 Table cells(std::int32_t function, std::initializer_list<const Any*> arguments)
 {
-    Answer answer;
-    if (ask(function, {arguments.begin(), arguments.size()}, answer) != CUTWATER_OK) throw_refused(answer.refusal.message, answer.refusal.argument);
+    const Answer answer = answer_or_throw(function, arguments);
     std::size_t rows = 1;
     for (const cutwater_result& result : answer.results)
         if (result.kind == CUTWATER_SERIES) rows = std::max(rows, result.length);

@@ -26,6 +26,13 @@ Table cells(std::int32_t function, std::initializer_list<const Any*> arguments);
 
 // What is not one formula; src/generate/calc_component_library.cpp says what each does.
 Any refusal(const Any& name, const Row& arguments);
+Any working(const Any& name, const Row& arguments);
+Any working_line(const Any& line, const Any& name, const Row& arguments);
+Any solve_for(const Any& name, const Any& unknown, const Any& result, const Any& target, const Row& arguments);
+Table solutions(const Any& name, const Any& unknown, const Any& result, const Any& target, const Row& arguments);
+Table uncertainty(const Any& name, const Any& result, const Any& uncertainties, const Row& arguments);
+Table uncertainty_shares(const Any& name, const Any& result, const Any& uncertainties, const Row& arguments);
+Table sensitivity(const Any& name, const Any& result, const Row& arguments);
 Any convert_unit(const Any& value, const Any& from, const Any& to);
 Any version();
 

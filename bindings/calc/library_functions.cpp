@@ -1,36 +1,9 @@
 // The functions that speak of functions.
 #include "ask.hpp"
 
-#include <algorithm>
-
 namespace cutwater::calc {
 
 namespace {
-
-/// Cells write names in capitals.
-std::string function_name(const Any& given)
-{
-    std::string name = text_in(unwrapped(given)).value_or("");
-    std::transform(name.begin(), name.end(), name.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-    return name;
-}
-
-/// The number of a function; refuses what is no name.
-std::int32_t function_called(const Any& given)
-{
-    const std::string name = function_name(given);
-    const std::int32_t function = cutwater_find(name.c_str());
-    if (function < 0) throw_refused(name.empty() ? "The first argument must be a function's name." : "There is no function \"" + name + "\".");
-    return function;
-}
-
-std::vector<const Any*> pointers(const Row& row)
-{
-    std::vector<const Any*> made;
-    for (sal_Int32 i = 0; i < row.getLength(); ++i) made.push_back(&row[i]);
-    return made;
-}
 
 /// The sentence for a conversion that cannot be; empty, and the result, for one that can.
 std::string convert(const Any& value, const Any& from, const Any& to, double& result)
@@ -49,7 +22,8 @@ std::string convert(const Any& value, const Any& from, const Any& to, double& re
 
 Any refusal(const Any& name, const Row& arguments)
 {
-    if (function_name(name) == "convert_unit") {
+    const std::string called = text_in(unwrapped(name)).value_or("");
+    if (called == "CONVERT_UNIT" || called == "convert_unit") {
         if (arguments.getLength() != 3) return Any(text_for_cell("convert_unit takes 3 inputs; " + std::to_string(arguments.getLength()) + " were given."));
         double result = 0;
         return Any(text_for_cell(convert(arguments[0], arguments[1], arguments[2], result)));
