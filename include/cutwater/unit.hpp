@@ -18,8 +18,13 @@ struct UnitInfo {
     double denominator = 1;
     double offset = 0;
 
-    constexpr double to_si(double x) const { return (x + offset) * numerator / denominator; }
-    constexpr double from_si(double v) const { return v * denominator / numerator - offset; }
+    // A zero offset is not added: most units have none, and x + 0 is work that a compiler may not leave out.
+    constexpr double to_si(double x) const { return (offset == 0 ? x : x + offset) * numerator / denominator; }
+    constexpr double from_si(double v) const
+    {
+        const double x = v * denominator / numerator;
+        return offset == 0 ? x : x - offset;
+    }
 };
 
 /// A quantity's name and its closed list of units; the first unit is the one to suggest.
