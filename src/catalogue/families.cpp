@@ -13,10 +13,11 @@ extern const Family viscous_family;
 extern const Family solids_family;
 extern const Family least_flow_family;
 extern const Family curves_family;
+extern const Family acceptance_family;
 
 namespace {
 
-constexpr std::array family_list{&liquid_family, &system_family, &similarity_family, &power_family, &viscous_family, &solids_family, &least_flow_family, &curves_family};
+constexpr std::array family_list{&liquid_family, &system_family, &similarity_family, &power_family, &viscous_family, &solids_family, &least_flow_family, &curves_family, &acceptance_family};
 
 struct Place {
     const FunctionInfo* function;

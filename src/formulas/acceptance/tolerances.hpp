@@ -1,0 +1,124 @@
+// Tolerances of an acceptance test by ISO 9906:2012.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+
+#include <cmath>
+
+namespace cutwater::formulas {
+
+enum class AcceptanceGrade { g1u, g1e, g1b, g2b, g2u, g3b };
+enum class GuaranteedQuantity { flow, head, power, efficiency };
+
+}  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+inline constexpr Words<6> words_of<formulas::AcceptanceGrade>{"1U", "1E", "1B", "2B", "2U", "3B"};
+template <>
+inline constexpr Words<4> words_of<formulas::GuaranteedQuantity>{"flow", "head", "power", "efficiency"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+namespace acceptance {
+
+/// Parts of the guaranteed value, the efficiency's too.
+struct Tolerances {
+    double flow_low, flow_high, head_low, head_high, power, efficiency;
+};
+
+inline constexpr Tolerances by_grade[] = {
+    {0.00, 0.10, 0.00, 0.06, 0.10, 0.00},     // 1U
+    {-0.05, 0.05, -0.03, 0.03, 0.04, 0.00},   // 1E
+    {-0.05, 0.05, -0.03, 0.03, 0.04, -0.03},  // 1B
+    {-0.08, 0.08, -0.05, 0.05, 0.08, -0.05},  // 2B
+    {0.00, 0.16, 0.00, 0.10, 0.16, -0.05},    // 2U
+    {-0.09, 0.09, -0.07, 0.07, 0.09, -0.07},  // 3B
+};
+
+/// For pumps up to 10 kW the standard has a rule of its own, which takes the grade's place; asked for by giving the power.
+inline Tolerances tolerances(AcceptanceGrade grade, Power small)
+{
+    const double kw = units::kW.in(small);
+    if (!(kw > 0)) return by_grade[static_cast<std::size_t>(grade)];
+    const double efficiency = -(10 * (1 - kw / 10) + 7) / 100;
+    return {-0.10, 0.10, -0.08, 0.08, std::sqrt(0.07 * 0.07 + efficiency * efficiency), efficiency};
+}
+
+constexpr auto grade() { return choice<AcceptanceGrade>("grade", "", "acceptance grade of ISO 9906:2012; the 1999 edition's grades 1 and 2 are others"); }
+constexpr auto small_power()
+{
+    return input("power_input", "P_max", units::kW, between(0, 10),
+                 "greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0 to keep to the grade", 0);
+}
+
+inline bool small_enough(Power small) { return small == Power{} || units::kW.in(small) >= 1; }
+inline bool touches(double value, double low, double high)
+{
+    const double rounding = 1e-12 * std::abs(value);
+    return value >= low - rounding && value <= high + rounding;
+}
+
+inline constexpr const char* below_small = "the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement";
+inline constexpr const char* source = "ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)";
+inline constexpr const char* no_second_addition =
+    "The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to them.";
+inline constexpr const char* contract = "What was agreed in the contract goes before: grade, rated point and whether power or efficiency is guaranteed.";
+
+}  // namespace acceptance
+
+inline std::tuple<Ratio, Ratio, Ratio, Ratio, Ratio, Ratio> acceptance_tolerances(AcceptanceGrade grade, Power small)
+{
+    const acceptance::Tolerances t = acceptance::tolerances(grade, small);
+    return {Ratio(t.flow_low), Ratio(t.flow_high), Ratio(t.head_low), Ratio(t.head_high), Ratio(t.power), Ratio(t.efficiency)};
+}
+
+inline constexpr Record<&acceptance_tolerances> acceptance_tolerances_record{
+    .name = "acceptance_tolerances",
+    .meaning = "Tolerances of an acceptance grade, as parts of the guaranteed values",
+    .inputs = {acceptance::grade(), acceptance::small_power()},
+    .results = {output("flow_low", "tau_Q-", units::number, "lowest flow, -0.05 for 5 % below"),
+                output("flow_high", "tau_Q+", units::number, "highest flow"), output("head_low", "tau_H-", units::number, "lowest head"),
+                output("head_high", "tau_H+", units::number, "highest head"), output("power_high", "tau_P", units::number, "highest power; no lower limit"),
+                output("efficiency_low", "tau_eta", units::number, "lowest efficiency, as a part of the guaranteed one; no upper limit")},
+    .equation = "by the grade; up to 10 kW, when asked for: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %",
+    .relations = {{"power_input", [](AcceptanceGrade, Power p) { return acceptance::small_enough(p); }, acceptance::below_small}},
+    .source = acceptance::source,
+    .cautions = {acceptance::no_second_addition, acceptance::contract},
+    .example = {"\"1B\"", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}};
+
+inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, GuaranteedQuantity quantity, Ratio guaranteed, Power small)
+{
+    const acceptance::Tolerances t = acceptance::tolerances(grade, small);
+    const double g = guaranteed.value();
+    switch (quantity) {
+    case GuaranteedQuantity::flow: return {Ratio(g * (1 + t.flow_low)), Ratio(g * (1 + t.flow_high))};
+    case GuaranteedQuantity::head: return {Ratio(g * (1 + t.head_low)), Ratio(g * (1 + t.head_high))};
+    case GuaranteedQuantity::power: return {Ratio(0.0), Ratio(g * (1 + t.power))};
+    case GuaranteedQuantity::efficiency: break;
+    }
+    return {Ratio(g * (1 + t.efficiency)), Ratio(1.0)};
+}
+
+inline constexpr Record<&acceptance_limits> acceptance_limits_record{
+    .name = "acceptance_limits",
+    .meaning = "Lowest and highest measured value that an acceptance grade allows",
+    .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "", "what is guaranteed"),
+               input("guaranteed_value", "G", units::number, above(0), "guaranteed value in any unit; an efficiency as a fraction"), acceptance::small_power()},
+    .results = {output("lowest", "G_low", units::number, "in the same unit; 0 for power, which has no lower limit"),
+                output("highest", "G_high", units::number, "in the same unit; 1 for efficiency, which has no upper limit")},
+    .equation = "G_low = G (1 + tau_low), G_high = G (1 + tau_high)",
+    .relations = {{"guaranteed_value",
+                   [](AcceptanceGrade, GuaranteedQuantity q, Ratio g, Power) { return q != GuaranteedQuantity::efficiency || g.value() <= 1; },
+                   "an efficiency must be given as a fraction, up to 1"},
+                  {"power_input", [](AcceptanceGrade, GuaranteedQuantity, Ratio, Power p) { return acceptance::small_enough(p); }, acceptance::below_small}},
+    .source = acceptance::source,
+    .cautions = {acceptance::no_second_addition, acceptance::contract},
+    .example = {"\"1B\", \"head\", 50", "48.5, 51.5", "hand calculation"}};
+
+}  // namespace cutwater::formulas
