@@ -151,7 +151,7 @@ inline Ratio allowed_uncertainty(UncertaintyGrade grade, MeasuredQuantity quanti
 inline constexpr Record<&allowed_uncertainty> allowed_uncertainty_record{
     .name = "allowed_uncertainty",
     .meaning = "Greatest overall uncertainty that an acceptance test may have",
-    .inputs = {choice<UncertaintyGrade>("test_grade", "", "grade of the test: 1, 2 or 3"), choice<MeasuredQuantity>("quantity", "", "what is measured")},
+    .inputs = {choice<UncertaintyGrade>("test_grade", "grade", "grade of the test: 1, 2 or 3"), choice<MeasuredQuantity>("quantity", "quantity", "what is measured")},
     .results = {output("overall", "e", units::number_percent, "greatest overall uncertainty")},
     .equation = "by the table; grades 2 and 3 have the same",
     .source = "ISO 9906:2012, 4.3, Table 7 (from memory of it; the values for power and efficiency follow from the others by root-sum-square)",

@@ -50,7 +50,7 @@ inline Tolerances tolerances(AcceptanceGrade grade, Power small)
     return {-0.10, 0.10, -0.08, 0.08, std::sqrt(0.07 * 0.07 + efficiency * efficiency), efficiency};
 }
 
-constexpr auto grade() { return choice<AcceptanceGrade>("grade", "", "acceptance grade of ISO 9906:2012; the 1999 edition's grades 1 and 2 are others"); }
+constexpr auto grade() { return choice<AcceptanceGrade>("grade", "grade", "acceptance grade of ISO 9906:2012; the 1999 edition's grades 1 and 2 are others"); }
 constexpr auto small_power()
 {
     return input("power_input", "P_max", units::kW, between(0, 10),
@@ -108,7 +108,7 @@ inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, Guarant
 inline constexpr Record<&acceptance_limits> acceptance_limits_record{
     .name = "acceptance_limits",
     .meaning = "Lowest and highest measured value that an acceptance grade allows",
-    .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "", "what is guaranteed"),
+    .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
                input("guaranteed_value", "G", units::number, above(0), "guaranteed value in any unit; an efficiency as a fraction"), acceptance::small_power()},
     .results = {output("lowest", "G_low", units::number, "in the same unit; 0 for power, which has no lower limit"),
                 output("highest", "G_high", units::number, "in the same unit; 1 for efficiency, which has no upper limit")},

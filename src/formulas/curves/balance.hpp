@@ -54,7 +54,7 @@ inline constexpr Record<&flow_balance> flow_balance_record{
                input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared")},
     .results = {output("total_flow", "Q", units::m3h, "flow through the system"), output("head", "H", units::metre, "head common to both"),
                 output("flow_1", "Q_1", units::m3h, "flow of pump 1"), output("flow_2", "Q_2", units::m3h, "flow of pump 2"),
-                output_word<Delivering>("delivering", "", "whether one of them delivers nothing, the head being above its closed-valve head")},
+                output_word<Delivering>("delivering", "who", "whether one of them delivers nothing, the head being above its closed-valve head")},
     .equation = "Q = Q_1(H) + Q_2(H), H = H_s + k Q^2",
     .relations = {{"heads_1", &curves::equal_length<0, 1>, curves::same_length},
                   {"heads_2", &curves::equal_length<2, 3>, curves::same_length},

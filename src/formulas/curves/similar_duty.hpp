@@ -85,7 +85,7 @@ inline constexpr Record<&trim_for_duty> trim_for_duty_record{
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points at full diameter", 2, Order::rising),
                series("heads", "H_i", units::metre, any, "heads of the curve's points at full diameter", 2), trim::diameter(),
                input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted"),
-               choice<TrimLaw>("trim_law", "", curves::law_meaning, TrimLaw::parabola)},
+               choice<TrimLaw>("trim_law", "law", curves::law_meaning, TrimLaw::parabola)},
     .results = {output("trimmed_diameter", "D'", units::mm, "diameter after the cut, by the trim law")},
     .equation = "D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d Q/Q_d",
     .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Length, Flow, Head, TrimLaw) { return x.size() == y.size(); }, curves::same_length}},

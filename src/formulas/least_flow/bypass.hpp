@@ -197,7 +197,7 @@ inline constexpr Record<&bypass_orifice_cavitation> bypass_orifice_cavitation_re
                input("viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s, "kinematic viscosity of the liquid")},
     .results = {output("pressure_ratio", "x_F", units::number, "share of the pressure above vapour pressure that the plate takes"),
                 output("onset_ratio", "x_Fz", units::number, "that share at which cavitation is expected to begin"),
-                output_word<OrificeState>("cavitation", "", "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
+                output_word<OrificeState>("cavitation", "state", "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
     .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate",
     .relations = {{"downstream_pressure",
                    [](Length, Length, AbsolutePressure p1, AbsolutePressure p2, AbsolutePressure, Density, KinematicViscosity) { return p2 < p1; },

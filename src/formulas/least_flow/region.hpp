@@ -76,7 +76,7 @@ inline constexpr Record<&operating_region> operating_region_record{
                input("specific_speed", "n_s", units::specific_speed, least_flow::specific_speeds, least_flow::specific_speed_meaning),
                input("allowable_minimum_flow", "Q_min", units::m3h, from(0), "least continuous flow that the pump maker allows"),
                input("allowable_maximum_flow", "Q_max", units::m3h, above(0), "greatest continuous flow that the pump maker allows")},
-    .results = {output_word<OperatingRegion>("operating_region", "", "preferred, allowable but not preferred, or outside of both; the ends belong to a region"),
+    .results = {output_word<OperatingRegion>("region", "region", "preferred, allowable but not preferred, or outside of both; the ends belong to a region"),
                 output("least_preferred_flow", "Q_1", units::m3h, "lower end of the preferred region"),
                 output("greatest_preferred_flow", "Q_2", units::m3h, "upper end of the preferred region")},
     .equation = "preferred: n_s <= 87.1: 0.70 to 1.20 Q_BEP, above: 0.80 to 1.15 Q_BEP, within the allowable; allowable: Q_min to Q_max",

@@ -46,7 +46,7 @@ constexpr auto relative_density()
 }
 constexpr auto median_size() { return input("median_size", "d50", units::mm, above_up_to(0, 20), "size that half of the solids' mass lies below"); }
 constexpr auto diameter() { return input("impeller_diameter", "D", units::mm, between(150, 850), "diameter of the impeller; the tests had 150 to 850 mm"); }
-constexpr auto correlation() { return choice<SlurryCorrelation>("correlation", "", "whose correlation to use", SlurryCorrelation::engin_gur); }
+constexpr auto correlation() { return choice<SlurryCorrelation>("correlation", "correlation", "whose correlation to use", SlurryCorrelation::engin_gur); }
 
 inline bool size_in_cave(Fraction, Ratio, Length size, Length, SlurryCorrelation c)
 {
