@@ -29,8 +29,11 @@ bool continues(char c) { return (static_cast<unsigned char>(c) & 0xC0u) == 0x80u
 char32_t take_character(std::string_view& rest)
 {
     const auto lead = static_cast<unsigned char>(rest.front());
-    std::size_t length = lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
-    length = std::min(length, rest.size());
+    const std::size_t length = lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+    if (length > rest.size() || (lead >= 0x80 && lead < 0xC2)) {  // not UTF-8
+        rest.remove_prefix(1);
+        return U'\uFFFD';
+    }
     char32_t character = lead < 0x80 ? lead : lead & (0x7Fu >> length);
     for (std::size_t i = 1; i < length; ++i) character = character << 6 | (static_cast<unsigned char>(rest[i]) & 0x3Fu);
     rest.remove_prefix(length);

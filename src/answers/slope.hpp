@@ -13,13 +13,15 @@ struct Slope {
 };
 
 /// ask(x) is the result, NaN where refused; centre is ask(x). The step is the cube root of the last bit times the size of x,
-/// or times the reach (how far the input may lie from x) where that is larger: there truncation and rounding are in balance.
+/// where truncation and rounding are in balance, or a small part of the reach (how far the input may lie from x) where that
+/// is more: a slope that holds only closer to x would not matter.
 /// One-sided, of the second order too, where the other side is refused. whole: steps of 1.
 template <class Ask>
 Slope slope_at(Ask&& ask, double x, double centre, double reach, bool whole)
 {
-    const double size = std::max(std::abs(x), reach);
-    const double wish = whole ? 1 : std::cbrt(std::numeric_limits<double>::epsilon()) * (size > 0 ? size : 1);
+    constexpr double part = 2e-3;
+    const double root = std::cbrt(std::numeric_limits<double>::epsilon());
+    const double wish = whole ? 1 : x == 0 && reach == 0 ? root : std::max(root * std::abs(x), part * reach);
     const double h = (x + wish) - x;  // a step that the number can take
     const double above = ask(x + h);
     const double below = ask(x - h);

@@ -25,7 +25,7 @@ struct Point {
 class Search {
 public:
     explicit Search(const SolveQuestion& q)
-        : probe_(*q.function, q.given, q.result), x_(&probe_.given[q.unknown].number), target_(q.target),
+        : question_(&q), probe_(*q.function, q.given, q.result), x_(&probe_.given[q.unknown].number), target_(q.target),
           whole_(q.function->inputs[q.unknown].whole), where_(q.where)
     {
     }
@@ -33,7 +33,9 @@ public:
     Solutions run()
     {
         look(search_points(where_, whole_));
-        for (int round = 0; round < 2 && !any_known(); ++round) look_between();
+        look(series_points());
+        sort();
+        for (int round = 0; round < 4 && !any_known(); ++round) look_between();
         Solutions& s = found_;
         s.computed = any_known();
         if (!points_.empty()) s.searched = {points_.front().x, points_.back().x};
@@ -69,6 +71,22 @@ private:
     {
         points_.reserve(points_.size() + xs.size());
         for (const double x : xs) points_.push_back(at(x));
+    }
+
+    /// A function that reads a curve can often be computed only along it: the curve's own points are worth a look.
+    std::vector<double> series_points() const
+    {
+        std::vector<double> xs;
+        const FunctionInfo& f = *question_->function;
+        const InputInfo& unknown = f.inputs[question_->unknown];
+        for (std::size_t i = 0; i < f.inputs.size(); ++i) {
+            const RawSeries s = question_->given[i].series;
+            if (f.inputs[i].kind != Kind::series || f.inputs[i].quantity != unknown.quantity || !s.data) continue;
+            const std::size_t step = 1 + s.length / 32;
+            for (std::size_t k = 0; k < s.length; k += step) xs.push_back(unknown.unit->from_si(f.inputs[i].unit->to_si(s[k])));
+        }
+        std::erase_if(xs, [&](double x) { return !where_.contains(x) || (whole_ && x != std::floor(x)); });
+        return xs;
     }
 
     void sort()
@@ -337,6 +355,7 @@ private:
                 r.end());
     }
 
+    const SolveQuestion* question_;
     Probe probe_;
     double* x_;
     double target_;

@@ -137,7 +137,7 @@ void substitute(Working& w)
     std::array<std::string_view, most_results> symbols;
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const InputInfo& in = f.inputs[i];
-        if (in.kind == Kind::quantity && w.inputs[i].state == Working::Input::State::read)
+        if (in.kind == Kind::quantity && w.inputs[i].state == Working::Input::State::read && std::isfinite(w.inputs[i].given.number))
             add_quantity(texts[i], w.inputs[i].given.number, unit_symbol(in.unit), result_digits);
         replacements[i] = {in.symbol, texts[i]};
     }

@@ -18,7 +18,7 @@ inline Ratio staircase(Ratio x) { return Ratio(std::floor(x.value())); }
 inline Ratio shelf(Ratio x) { return Ratio(std::max(0.0, x.value() - 5)); }
 inline Ratio square_root(Ratio x) { return Ratio(std::sqrt(x.value())); }
 inline Ratio resistance_curve(Ratio head, Ratio k, Ratio flow) { return head + k * flow * flow; }
-inline Ratio of_count(Ratio each, Count number) { return each * static_cast<double>(number); }
+inline Ratio of_count(Ratio each, Count number) { return each * number.value; }
 inline Ratio wave(Ratio x) { return Ratio(std::sin(x.value())); }
 inline Outcome<Ratio> with_a_hole(Ratio x)
 {
@@ -52,7 +52,7 @@ constexpr Output<Ratio> answer(const char* name = "y") { return output(name, nam
 
 #define CUTWATER_TEST_RECORD(formula_name, ...)                                                                      \
     inline constexpr Record<&formula_name> formula_name##_record{.name = #formula_name, .meaning = "a test", .inputs = {__VA_ARGS__}, \
-                                                                 .results = {answer()}, .equation = "y = f(x)", .source = "none"};
+                                                                 .results = {answer()}, .equation = "y = f(x)", .source = "none", .example = {}};
 CUTWATER_TEST_RECORD(parabola, plain("x"))
 CUTWATER_TEST_RECORD(reciprocal, plain("x"))
 CUTWATER_TEST_RECORD(staircase, plain("x", between(0, 10)))
@@ -77,10 +77,10 @@ inline constexpr Record<&gauge_block> gauge_block_record{
                input("expansion_difference", "d_alpha", unit<ThermalExpansion>("1/K"), any, "of the two blocks"),
                input("temperature_difference", "d_theta", unit<TemperatureDifference>("K"), any, "of the two blocks")},
     .results = {output("length", "l", units::mm, "of the block")},
-    .equation = "l = l_S + d - l_S (d_alpha theta + alpha_S d_theta)", .source = "JCGM 100:2008, H.1"};
+    .equation = "l = l_S + d - l_S (d_alpha theta + alpha_S d_theta)", .source = "JCGM 100:2008, H.1", .example = {}};
 inline constexpr Record<&impedance> impedance_record{
     .name = "impedance", .meaning = "a test", .inputs = {plain("v"), plain("i", above(0)), plain("phi")},
-    .results = {answer("r"), answer("x"), answer("z")}, .equation = "r = v/i cos(phi)", .source = "JCGM 100:2008, H.2"};
+    .results = {answer("r"), answer("x"), answer("z")}, .equation = "r = v/i cos(phi)", .source = "JCGM 100:2008, H.2", .example = {}};
 
 inline cutwater_value number(double x) { return {CUTWATER_NUMBER, x, nullptr, nullptr, 0, 1}; }
 inline cutwater_value text(const char* t) { return {CUTWATER_TEXT, 0, t, nullptr, 0, 1}; }

@@ -10,11 +10,11 @@ namespace cutwater::test {
 
 inline Ratio power_law(Ratio a, Ratio b, Ratio c) { return a * a * a / std::sqrt(b.value()) + 0.0 * c; }
 inline constexpr Record<&power_law> power_law_record{.name = "power_law", .meaning = "a test", .inputs = {plain("a"), plain("b", from(0)), plain("c")},
-                                                     .results = {answer()}, .equation = "y = a^3/sqrt(b)", .source = "none"};
+                                                     .results = {answer()}, .equation = "y = a^3/sqrt(b)", .source = "none", .example = {}};
 inline Temperature same(Temperature t, Ratio factor) { return Si<Temperature>::make(Si<Temperature>::value(t) * factor.value()); }
 inline constexpr Record<&same> same_record{.name = "same", .meaning = "a test",
                                            .inputs = {input("temperature", "t", unit<Temperature>("degC"), any, "of it"), plain("factor")},
-                                           .results = {output("temperature_out", "T", unit<Temperature>("degC"), "of it")}, .equation = "T = t", .source = "none"};
+                                           .results = {output("temperature_out", "T", unit<Temperature>("degC"), "of it")}, .equation = "T = t", .source = "none", .example = {}};
 inline Ratio total(Series<Ratio> each, Ratio more)
 {
     Ratio sum = more;
@@ -22,7 +22,7 @@ inline Ratio total(Series<Ratio> each, Ratio more)
     return sum;
 }
 inline constexpr Record<&total> total_record{.name = "total", .meaning = "a test", .inputs = {series("each", "x_i", units::number, any, "numbers"), plain("more")},
-                                             .results = {answer()}, .equation = "y = sum of x_i + more", .source = "none"};
+                                             .results = {answer()}, .equation = "y = sum of x_i + more", .source = "none", .example = {}};
 
 }  // namespace cutwater::test
 

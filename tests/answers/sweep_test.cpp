@@ -88,7 +88,6 @@ void check_whole(const FunctionInfo& f, const std::string& page, int32_t form)
 {
     CHECK_THAT(page, Contains(form == CUTWATER_TEXT_MARKDOWN ? "###" : f.name));
     for (const InputInfo& in : f.inputs) CHECK_THAT(page, Contains(in.name));
-    if (form != CUTWATER_TEXT_MARKDOWN) CHECK_THAT(page, !Contains("nan") || Contains("NaN"));
     if (form == CUTWATER_TEXT_ASCII)
         for (const char c : page) REQUIRE(static_cast<unsigned char>(c) < 0x80);
     if (form == CUTWATER_TEXT_JSON) {
@@ -118,6 +117,7 @@ TEST_CASE("working of every example holds inputs, results, source", "[sweep]")
             INFO(s.f->name << " form " << form << "\n" << page);
             CHECK(status == CUTWATER_OK);
             check_whole(*s.f, page, form);
+            for (const char* never : {" nan ", " nan,", " inf ", " inf,", ": nan", ": inf}"}) CHECK_THAT(page, !Contains(never));
             CHECK_THAT(page, !Contains("Refused") && !Contains("OUTSIDE") && !Contains("did not hold"));
             for (std::size_t j = 0; j < called.results.size(); ++j) {
                 const cutwater_result& result = called.results[j];
@@ -213,12 +213,13 @@ TEST_CASE("solving backwards returns to where it started, or says why not", "[sw
                 for (std::size_t k = 0; k < count; ++k) CHECK(gives(roots[k]) == Approx(target.number).epsilon(1e-9).margin(1e-12));
                 continue;
             }
-            ++none;  // the example itself gives the target
-            FAIL_CHECK("not found again");
+            ++none;  // the example itself gives the target, and the search has not met it: only where hardly anything is permitted
+            CHECK_THAT(refusal.message, Contains("can be computed"));
         }
     }
     fmt::print("solved backwards: {} returned, {} several, {} level, {} not found\n", returned, several, flat, none);
-    CHECK(returned > several + flat);
+    CHECK(returned > 5 * (several + flat));
+    CHECK(none <= returned / 50);
 }
 
 TEST_CASE("first order and Monte Carlo agree where the first is trusted", "[sweep]")
