@@ -102,7 +102,7 @@ Answer general_answer(const Function &f, const Given *given, std::size_t count)
     }
     if (columns) {
         RowsAnswer made;
-        if (!compute_rows(f, arguments, nullptr, false, made)) return {};
+        if (!compute_rows(f, arguments, {}, made)) return {};
         if (made.refused == 0) return {made.results.release()};
         raise_refused(made.first, made.refused, made.rows);
         return {};
@@ -127,6 +127,9 @@ Answer answer_of(const Function &f, const Given *given, std::size_t count)
             values[i].kind = CUTWATER_TEXT;
             values[i].text = text_of(Place(f, i), object);
             if (!values[i].text) return {};
+        } else if (PyLong_CheckExact(object)) {
+            values[i].kind = CUTWATER_NUMBER;
+            if (!number_of(Place(f, i), object, -1, values[i].number)) return {};
         } else {
             break;
         }

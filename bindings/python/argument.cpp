@@ -100,6 +100,12 @@ Owned converted_elements(const Place &place, PyArrayObject *from)
     return to;
 }
 
+bool is_nested(PyObject *item)
+{
+    if (PyFloat_Check(item) || !is_array_like(item) || carries_unit(item)) return false;
+    return !PyArray_Check(item) || PyArray_NDIM(reinterpret_cast<PyArrayObject *>(item)) > 0;
+}
+
 /// A list of single numbers and texts; anything nested goes by way of an array of objects.
 Owned from_list(const Place &place, PyObject *list)
 {
@@ -111,7 +117,7 @@ Owned from_list(const Place &place, PyObject *list)
     double *out = static_cast<double *>(PyArray_DATA(to.array()));
     for (npy_intp i = 0; i < length; ++i) {
         const Owned item = Owned::share(PySequence_Fast_GET_ITEM(items.get(), i));  // reading another item may change the list
-        if (is_array_like(item.get()) && !(PyArray_Check(item.get()) && PyArray_NDIM(item.array()) == 0)) {
+        if (is_nested(item.get())) {
             const Owned nested = as_array(list, NPY_OBJECT, NPY_ARRAY_ENSUREARRAY);
             return nested ? converted_elements(place, nested.array()) : Owned();
         }

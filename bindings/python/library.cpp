@@ -6,7 +6,7 @@
 namespace cutwater_door {
 namespace {
 
-Answer rows_of(const Function &f, PyObject *list, PyObject *out)
+Answer rows_of(const Function &f, PyObject *list, const RowsWanted &wanted)
 {
     if (f.has_series_result) {
         PyErr_Format(PyExc_TypeError, "%s has a series among its results, and so no array form", f.name.c_str());
@@ -22,7 +22,7 @@ Answer rows_of(const Function &f, PyObject *list, PyObject *out)
         if (!read_argument(f, i, object, arguments[i])) return {};
     }
     RowsAnswer made;
-    if (!compute_rows(f, arguments, out, true, made)) return {};
+    if (!compute_rows(f, arguments, wanted, made)) return {};
     const Owned first = made.refused ? refused_from(made.first, made.refused, made.rows) : Owned::share(Py_None);
     if (!first) return {};
     return {PyTuple_Pack(3, made.results.get(), made.mask.get(), first.get())};
@@ -63,14 +63,14 @@ Answer convert_of(PyObject *value, PyObject *from_unit, PyObject *to_unit)
 
 }  // namespace
 
-Answer rows(int position, Given arguments, Given out)
+Answer rows(int position, Given arguments, Given out, int threads)
 {
     const Function *f = function_at(position);
     if (!f) {
         PyErr_SetString(PyExc_LookupError, "there is no function at that position");
         return {};
     }
-    return guarded([&] { return rows_of(*f, arguments.object, out.object); });
+    return guarded([&] { return rows_of(*f, arguments.object, {out.object, true, threads}); });
 }
 
 Answer convert(Given value, Given from_unit, Given to_unit)

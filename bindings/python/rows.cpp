@@ -31,6 +31,7 @@ struct Job {
     std::array<Owned, most_results> results;
     std::array<bool, most_results> given_out{};
     npy_bool *mask = nullptr;
+    int threads = 1;
     std::size_t refused = 0;
     cutwater_status fatal = CUTWATER_OK;  // refused as a whole, no row was computed
     cutwater_refusal first;
@@ -169,7 +170,9 @@ void compute_run(Job &job, std::size_t begin, std::size_t rows, char *const *dat
         else
             results[j] = {static_cast<double *>(PyArray_DATA(job.results[j].array())) + begin, 1};
     }
-    cutwater_rows_report report{bitmap, 0, {}};
+    cutwater_rows_report report{};
+    report.bitmap = bitmap;
+    report.threads = job.threads;
     const cutwater_status status = cutwater_rows_at(job.f.position, rows, columns, job.shared.data(), results, &report);
     if (status == CUTWATER_OK) return;
     if (report.refused == 0) job.fatal = status;
@@ -253,11 +256,12 @@ Owned words_of(const Job &job, std::size_t result)
 
 }  // namespace
 
-bool compute_rows(const Function &f, Argument *arguments, PyObject *out, bool want_mask, RowsAnswer &answer)
+bool compute_rows(const Function &f, Argument *arguments, const RowsWanted &wanted, RowsAnswer &answer)
 {
     Job job(f);
-    if (!sort_arguments(job, arguments) || !broadcast(job) || !prepare_results(job, out)) return false;
-    if (want_mask) {
+    job.threads = wanted.threads;
+    if (!sort_arguments(job, arguments) || !broadcast(job) || !prepare_results(job, wanted.out)) return false;
+    if (wanted.mask) {
         answer.mask = Owned(PyArray_ZEROS(job.shape.dimensions, job.shape.size, NPY_BOOL, 0));
         if (!answer.mask) return false;
         job.mask = static_cast<npy_bool *>(PyArray_DATA(answer.mask.array()));

@@ -13,8 +13,13 @@ struct RowsAnswer {
     cutwater_refusal first;   // of refused > 0; its element counts rows as C orders them
 };
 
-/// arguments: one an input. out: null, None, an array for the one result, or a tuple of arrays and None.
-/// False with Python's error set.
-bool compute_rows(const Function &function, Argument *arguments, PyObject *out, bool want_mask, RowsAnswer &answer);
+struct RowsWanted {
+    PyObject *out = nullptr;  // null, None, an array for the one result, or a tuple of arrays and None
+    bool mask = false;
+    int threads = 1;          // as in cutwater_rows_report
+};
+
+/// arguments: one an input. False with Python's error set.
+bool compute_rows(const Function &function, Argument *arguments, const RowsWanted &wanted, RowsAnswer &answer);
 
 }  // namespace cutwater_door

@@ -20,7 +20,7 @@ struct Answer;
 %include "swig/functions.i"
 
 namespace cutwater_door {
-Answer rows(int position, Given arguments, Given out);
+Answer rows(int position, Given arguments, Given out, int threads);
 Answer convert(Given value, Given from_unit, Given to_unit);
 Answer read(int position, int input, Given text);
 Answer self_test();

@@ -1,6 +1,6 @@
 // Python: an argument is a borrowed object until the door reads it; an answer is an object, or null with the error set.
 %{
-#include "given.hpp"
+#include "fastcall.hpp"
 %}
 
 %feature("kwargs", "1");
@@ -10,8 +10,8 @@
 %include "swig/python_docstrings.i"
 
 %init %{
-  if (!cutwater_door::start(m)) return nullptr;
   // SWIG starts a docstring on a new line; inspect.signature() wants the signature first.
   for (PyMethodDef *method = SwigMethods; method->ml_name; ++method)
     if (method->ml_doc && *method->ml_doc == '\n') ++method->ml_doc;
+  if (!cutwater_door::fastcall::install(m, SwigMethods) || !cutwater_door::start(m)) return nullptr;
 %}

@@ -200,7 +200,7 @@ class Rows(NamedTuple):
     refused: NDArray[np.bool_]
     first: Refused | None
 
-def rows(function: str | Callable[..., Any], /, *arguments: Any, out: Any = None, **named: Any) -> Rows:
+def rows(function: str | Callable[..., Any], /, *arguments: Any, out: Any = None, threads: int = 1, **named: Any) -> Rows:
     """The array form that does not raise for a refused row: its results are NaN (None for a word)."""
     ...
 @overload

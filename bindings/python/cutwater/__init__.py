@@ -37,11 +37,12 @@ def catalogue():
     return _json.loads(_cutwater.catalogue_json())
 
 
-def rows(function, /, *arguments, out=None, **named):
+def rows(function, /, *arguments, out=None, threads=1, **named):
     """The array form that does not raise for a refused row: its results are NaN (None for a word).
 
     function is a function of this package or its name; out an array for its result, or a tuple of arrays and None for
-    several. out may be one of the inputs. A text that cannot be read, or a word, still raises Refused.
+    several. out may be one of the inputs. threads is how many may compute, -1 for as many as there are processors.
+    A text that cannot be read, or a word, still raises Refused.
     """
     position = _position(function)
     names = _input_names(position)
@@ -55,7 +56,7 @@ def rows(function, /, *arguments, out=None, **named):
         if index < len(arguments):
             raise TypeError(f"{functions()[position]}() was given {name!r} twice")
         given[index] = value
-    results, refused, first = _cutwater.rows(position, tuple(given), out)
+    results, refused, first = _cutwater.rows(position, tuple(given), out, threads)
     return Rows(results, refused, first)
 
 

@@ -58,7 +58,8 @@ class Golden(unittest.TestCase):
                 self.assertEqual(len(answer), len(wanted))
                 for got, bits in zip(answer, wanted):
                     self.assertTrue(same_bits(got, bits), (got, bits))
-                self.assertEqual(len(answer), len(case.expected))
+                self.assertLessEqual(1, len(case.expected))  # a source may give only the first of several results
+                self.assertLessEqual(len(case.expected), len(answer))
                 for got, expected in zip(answer, case.expected):
                     self.assertTrue(in_bound(got, expected, case), (got, expected))
 

@@ -1,7 +1,10 @@
 """What is refused, and how completely."""
 import copy
 import math
+import os
+import pathlib
 import pickle
+import re
 import unittest
 
 import cutwater
@@ -56,7 +59,7 @@ class Refusals(unittest.TestCase):
             cutwater.npsh_available("\ud800", 0.02, 998, 2, 1)
 
     def test_series(self):
-        value = cutwater.curve_value
+        value = cutwater.curve_head
         flows, heads = [0.0, 50.0, 100.0], [40.0, 38.0, 30.0]
         for changed, status in (((flows[:2], heads, 20), None), (([0, 100, 50], heads, 20), Status.BAD_SERIES),
                                 (([0], [1], 0), Status.BAD_SERIES), (([], [], 0), Status.BAD_SERIES),
@@ -73,10 +76,10 @@ class Refusals(unittest.TestCase):
     def test_million_points(self):
         flows = [float(i) for i in range(1_000_000)]
         heads = [100.0 - 1e-5 * x for x in flows]
-        self.assertAlmostEqual(cutwater.curve_value(flows, heads, 1000.5), 100 - 1e-5 * 1000.5, places=9)
+        self.assertAlmostEqual(cutwater.curve_head(flows, heads, 1000.5), 100 - 1e-5 * 1000.5, places=9)
         flows[777_777] = flows[777_776]
         with self.assertRaises(Refused) as caught:
-            cutwater.curve_value(flows, heads, 1000.5)
+            cutwater.curve_head(flows, heads, 1000.5)
         self.assertEqual(caught.exception.argument, 0)
 
     def test_survives_copies(self):
@@ -96,7 +99,6 @@ class Refusals(unittest.TestCase):
         self.assertRaises(TypeError, cutwater.read, "npsh_available", "no_such", "1")
 
     def test_statuses_are_those_of_the_header(self):
-        import os, pathlib, re
         header = pathlib.Path(os.environ["CUTWATER_SOURCE"], "include/cutwater/base.h").read_text()
         enum = re.search(r"typedef enum cutwater_status\s*{(.*?)}", header, re.S)[1]
         self.assertEqual({n: int(v) for n, v in re.findall(r"CUTWATER_(\w+) = (\d+)", enum)}, {s.name: s.value for s in Status})
