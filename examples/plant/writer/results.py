@@ -1,0 +1,174 @@
+"""What is found for one pump, written once. A name in braces is an input, a series or an earlier result; each sheet puts
+its own cells in its place. CW.NAME is a function of the add-in."""
+import re
+from collections import namedtuple
+
+# limit: (sense, formula); failing: the verdict when the limit is not kept. choose: several formulas, the first whose condition holds.
+# words: the names of the functions used, as a formula.
+Result = namedtuple("Result", "key text unit places group formula refusal limit failing words")
+GROUPS = ("Liquid", "System and duty", "Suction at the duty", "Shape and region", "Viscous liquid", "Power and motor", "Least flow and heating")
+
+
+def _refusal(call):
+    name, rest = call.split("(", 1)
+    return f'CW.REFUSAL("{name[3:].lower()}";{rest}'
+
+
+def _words(call):
+    return '"' + ", ".join(dict.fromkeys(name.lower() for name in re.findall(r"CW\.([A-Z0-9_]+)\(", call))) + '"'
+
+
+def _result(key, text, unit, places, group, call, limit=None, failing=None):
+    return Result(key, text, unit, places, group, call, _refusal(call), limit, failing, _words(call))
+
+
+def _if(condition, call, otherwise='"–"'):
+    """The call where the condition holds."""
+    return f"IF({condition};{call};{otherwise})", f'IF({condition};{_refusal(call)};"")'
+
+
+def _when(key, text, unit, places, group, condition, call, limit=None, failing=None, otherwise='"–"'):
+    formula, refusal = _if(condition, call, otherwise)
+    return Result(key, text, unit, places, group, formula, refusal, limit, failing, f"IF({condition};{_words(call)};{_words(otherwise)})")
+
+
+def _choose(key, text, unit, places, group, choices, otherwise):
+    formula, refusal, words = otherwise, '""', '"as given"'
+    for condition, call in reversed(choices):
+        formula, refusal = f"IF({condition};{call};{formula})", f"IF({condition};{_refusal(call)};{refusal})"
+        words = f"IF({condition};{_words(call)};{words})"
+    return Result(key, text, unit, places, group, formula, refusal, None, None, words)
+
+
+_VISCOUS = '{viscous}="yes"'
+_BEST = "{best_flow};{best_head};{best_efficiency}"
+
+
+def point(series):
+    """One point of the curve on the liquid pumped; at no flow the method leaves the head as it is."""
+    corrected = f"CW.VISCOUS_PERFORMANCE({{flow_i}};{{head_i}};{{efficiency_i}};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})"
+    plain = {"used_flows": "CW.FLOW_AT_SPEED({flow_i};{speed};{speed})", "used_heads": "CW.HEAD_AT_SPEED({head_i};{speed};{speed})",
+             "used_efficiencies": "{efficiency_i}", "used_npsh3s": "{npsh3_i}"}
+    if series == "used_powers":
+        return ('IF({flow_i}="";"";IF({used_efficiency_i}>0;CW.PUMP_POWER_INPUT({used_flow_i};{used_head_i};{density_used};'
+                '{used_efficiency_i});{shutoff_power}))')
+    if series == "used_npsh3s":
+        other = ("CW.NPSH3_WITH_VISCOSITY({npsh3_i};CW.CURVE_NPSH3({flows};{npsh3s};{best_flow});{viscous_head};{best_flow};{speed};{inlet})")
+        return f'IF({{flow_i}}="";"";IF({_VISCOUS};{other};{plain[series]}))'
+    pick = ("used_flows", "used_heads", "used_efficiencies").index(series) + 1
+    return (f'IF({{flow_i}}="";"";IF(AND({_VISCOUS};{{flow_i}}<>0);INDEX({corrected};1;{pick});{plain[series]}))')
+
+
+L, S, U, R, V, P, H = GROUPS
+RESULTS = (
+    # -- liquid
+    _result("ambient", "Ambient pressure at the works' altitude", "bar(a)", 4, L, "CW.BAROMETRIC_PRESSURE({altitude})"),
+    _result("surface_absolute", "Pressure on the surface, absolute", "bar(a)", 4, L, "CW.ABSOLUTE_FROM_GAUGE({surface_pressure};{ambient})"),
+    _choose("density_used", "Density", "kg/m³", 1, L,
+            [('{density_by}="water"', "CW.WATER_DENSITY({temperature};{surface_absolute})"),
+             ('{density_by}="slurry"', "CW.SLURRY_DENSITY({density};{solids_density};{solids_fraction})")], "{density}"),
+    _choose("vapour_used", "Vapour pressure", "bar(a)", 4, L,
+            [('{vapour_by}="water"', "CW.WATER_VAPOUR_PRESSURE({temperature})"),
+             ('{vapour_by}="two points"', "CW.VAPOUR_PRESSURE_TWO_POINT({vapour_t1};{vapour_p1};{vapour_t2};{vapour_p2};{temperature})")],
+            "{vapour_pressure}"),
+    _choose("viscosity_used", "Kinematic viscosity", "mm²/s", 2, L,
+            [('{viscosity_by}="water"', "CW.WATER_KINEMATIC_VISCOSITY({temperature};{surface_absolute})"),
+             ('{viscosity_by}="two points"',
+              "CW.VISCOSITY_AT_TEMPERATURE({viscosity_t1};{viscosity_1};{viscosity_t2};{viscosity_2};{temperature})")], "{viscosity}"),
+    _choose("heat_used", "Specific heat", "kJ/(kg K)", 3, L,
+            [('{density_by}="water"', "CW.WATER_SPECIFIC_HEAT({temperature};{surface_absolute})")], "{specific_heat}"),
+    # -- pump's best point, needed by the viscous correction
+    _result("best_head", "Head at best efficiency, on water", "m", 2, R, "CW.CURVE_HEAD({flows};{heads};{best_flow})"),
+    _result("best_efficiency", "Efficiency at best efficiency, on water", "–", 3, R, "CW.CURVE_EFFICIENCY({flows};{efficiencies};{best_flow})"),
+    _result("specific_speed", "Specific speed (1/min, m³/s, m)", "–", 1, R, "CW.SPECIFIC_SPEED({speed};{best_flow};{best_head};{eyes};{stages})"),
+    _result("type_number", "Type number", "–", 3, R, "CW.TYPE_NUMBER({speed};{best_flow};{best_head};{eyes};{stages})"),
+    # -- viscous liquid
+    _when("viscous_b", "Parameter B", "–", 2, V, _VISCOUS, "CW.VISCOSITY_PARAMETER({viscosity_used};{best_flow};{best_head};{speed})"),
+    _when("viscous_flow", "Flow ratio", "–", 4, V, _VISCOUS, "CW.VISCOUS_FLOW_RATIO({viscous_b})"),
+    _when("viscous_head", "Head ratio at best efficiency", "–", 4, V, _VISCOUS, "CW.VISCOUS_HEAD_RATIO({viscous_b};1)"),
+    _when("viscous_efficiency", "Efficiency ratio", "–", 4, V, _VISCOUS,
+          "CW.VISCOUS_EFFICIENCY_RATIO({viscous_b};{best_efficiency};{viscosity_used})"),
+    _when("best_used", "Best efficiency flow on the liquid", "m³/h", 1, R, _VISCOUS,
+          f"CW.VISCOUS_PERFORMANCE({_BEST};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})",
+          otherwise="CW.FLOW_AT_SPEED({best_flow};{speed};{speed})"),
+    # -- system at the flow wanted, then the duty
+    _result("wanted", "Flow wanted, as read", "m³/h", 1, S, "CW.FLOW_AT_SPEED({flow};{speed};{speed})"),
+    _result("suction_pipe", "Suction line, friction", "m", 3, S,
+            "CW.PIPE_FRICTION_HEAD({flow};{suction_bore};{suction_length};{roughness};{viscosity_used})"),
+    _result("suction_fittings", "Suction line, fittings", "m", 3, S, "CW.FITTING_HEAD({flow};{suction_bore};{suction_k})"),
+    _result("suction_loss", "Suction line, both", "m", 3, S,
+            "CW.SYSTEM_HEAD({suction_pipe};CW.SYSTEM_RESISTANCE({flow};{suction_fittings});{flow})"),
+    _result("discharge_pipe", "Discharge line, friction", "m", 3, S,
+            "CW.PIPE_FRICTION_HEAD({flow};{discharge_bore};{discharge_length};{roughness};{viscosity_used})"),
+    _result("discharge_fittings", "Discharge line, fittings", "m", 3, S, "CW.FITTING_HEAD({flow};{discharge_bore};{discharge_k})"),
+    _result("line_loss", "Both lines", "m", 3, S,
+            "CW.SYSTEM_HEAD(CW.SYSTEM_HEAD({suction_loss};CW.SYSTEM_RESISTANCE({flow};{discharge_pipe});{flow});"
+            "CW.SYSTEM_RESISTANCE({flow};{discharge_fittings});{flow})"),
+    _result("resistance", "Resistance, equipment included", "h²/m⁵", 6, S,
+            "CW.SYSTEM_RESISTANCE({flow};CW.SYSTEM_HEAD({line_loss};CW.SYSTEM_RESISTANCE({flow};{equipment_loss});{flow}))"),
+    _result("system_head", "Head the system takes at the flow wanted", "m", 2, S, "CW.SYSTEM_HEAD({static_head};{resistance};{flow})"),
+    _result("pump_head", "Head the pump gives there", "m", 2, S, "CW.CURVE_HEAD({used_flows};{used_heads};{flow})",
+            ("≥", "{system_head}"), "FAILS"),
+    _result("duty_flow", "Duty: flow where they meet", "m³/h", 1, S, "CW.DUTY_FLOW({used_flows};{used_heads};{static_head};{resistance})"),
+    _result("duty_head", "Duty: head where they meet", "m", 2, S, "CW.DUTY_HEAD({used_flows};{used_heads};{static_head};{resistance})"),
+    _result("discharge_velocity", "Discharge velocity", "m/s", 2, S, "CW.PIPE_VELOCITY({duty_flow};{discharge_bore})",
+            ("≤", "{discharge_velocity_limit}"), "WATCH"),
+    # -- suction at the duty
+    _result("suction_velocity", "Suction velocity", "m/s", 2, U, "CW.PIPE_VELOCITY({duty_flow};{suction_bore})",
+            ("≤", "{suction_velocity_limit}"), "WATCH"),
+    _result("suction_duty_loss", "Suction losses", "m", 3, U,
+            "CW.SYSTEM_HEAD(0;CW.SYSTEM_RESISTANCE({flow};{suction_loss});{duty_flow})"),
+    _result("npsh_available", "NPSH available", "m", 2, U,
+            "CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};{suction_duty_loss})"),
+    _result("npsh3", "NPSH3", "m", 2, U, "CW.CURVE_NPSH3({used_flows};{used_npsh3s};{duty_flow})"),
+    _result("npsh_margin", "NPSH margin", "m", 2, U, "CW.NPSH_MARGIN({npsh_available};{npsh3})", ("≥", "{margin_wanted}"), "FAILS"),
+    _result("npsh_ratio", "NPSH margin ratio", "–", 2, U, "CW.NPSH_MARGIN_RATIO({npsh_available};{npsh3})", ("≥", "{ratio_wanted}"), "FAILS"),
+    _when("submergence_needed", "Submergence needed by the bell", "m", 2, U, '{bell_diameter}<>""',
+          "CW.MINIMUM_SUBMERGENCE({duty_flow};{bell_diameter})", ("≤", "{submergence}"), "FAILS"),
+    _result("suction_speed", "Suction specific speed, per eye", "–", 0, U,
+            "CW.SUCTION_SPECIFIC_SPEED({speed};{best_flow};CW.CURVE_NPSH3({flows};{npsh3s};{best_flow});{eyes})",
+            ("≤", "{suction_speed_limit}"), "WATCH"),
+    # -- region
+    _result("region", "Operating region at the duty", "", 0, R,
+            "CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed})", ("", '"preferred"'), "REGION"),
+    # -- power
+    _result("efficiency", "Efficiency", "–", 3, P, "CW.CURVE_EFFICIENCY({used_flows};{used_efficiencies};{duty_flow})"),
+    _result("hydraulic_power", "Hydraulic power", "kW", 2, P, "CW.HYDRAULIC_POWER({duty_flow};{duty_head};{density_used})"),
+    _result("power_input", "Pump power input", "kW", 2, P, "CW.PUMP_POWER_INPUT({duty_flow};{duty_head};{density_used};{efficiency})"),
+    _result("torque", "Shaft torque", "N m", 1, P, "CW.SHAFT_TORQUE({power_input};{speed})"),
+    _result("motor_fitted", "Motor fitted, as read", "kW", 1, P, "CW.POWER_AT_SPEED({motor_rating};{speed};{speed})"),
+    _result("motor_needed", "Motor rating needed", "kW", 1, P, "CW.MOTOR_RATING_NEEDED({power_input};{motor_rule};{motor_series})",
+            ("≤", "{motor_fitted}"), "FAILS"),
+    _result("greatest_power", "Greatest power on the curve", "kW", 2, P, "CW.POWER_AT_SPEED(MAX({used_powers});{speed};{speed})",
+            ("≤", "{motor_fitted}"), "WATCH"),
+    # -- least flow, heating, closed valve
+    _result("rise", "Temperature rise through the pump", "K", 2, H, "CW.TEMPERATURE_RISE({duty_head};{efficiency};{heat_used})",
+            ("≤", "{rise_allowed}"), "WATCH"),
+    _result("least_read", "Least flow the process takes, as read", "m³/h", 1, H, "CW.FLOW_AT_SPEED({least_flow};{speed};{speed})"),
+    _result("shutoff_head", "Head at closed valve", "m", 2, H, "CW.CURVE_HEAD({used_flows};{used_heads};0)"),
+    _result("thermal_flow", "Thermal least flow", "m³/h", 2, H,
+            "CW.THERMAL_MINIMUM_FLOW({shutoff_power};{shutoff_head};{density_used};{heat_used};{rise_allowed})", ("≤", "{least_read}"), "FAILS"),
+    _result("maker_flow", "Maker's least flow", "m³/h", 1, H, "CW.FLOW_AT_SPEED({least_allowed};{speed};{speed})", ("≤", "{least_read}"), "FAILS"),
+    _result("heating", "Heating at closed valve", "K/min", 2, H,
+            "CW.CLOSED_VALVE_HEATING_RATE({shutoff_power};{casing_volume};{density_used};{heat_used};{metal_mass})"),
+    _result("shutoff_rise", "Pressure rise at closed valve", "bar", 2, H, "CW.PRESSURE_FROM_HEAD({shutoff_head};{density_used})",
+            ("≤", "{shutoff_allowed}"), "FAILS"),
+)
+RESULT = {one.key: one for one in RESULTS}
+CHECKS = [one for one in RESULTS if one.limit]
+# The order in which findings of the same weight are named.
+WEIGHT = ("npsh_margin", "npsh_ratio", "pump_head", "motor_needed", "region", "maker_flow", "thermal_flow", "submergence_needed", "shutoff_rise",
+          "greatest_power", "suction_velocity", "discharge_velocity", "suction_speed", "rise")
+assert sorted(WEIGHT) == sorted(one.key for one in CHECKS)
+
+
+def verdict(result, value, limit):
+    """The word for one result: refused, meets, WATCH or FAILS."""
+    if result.limit is None:
+        return f'IF(ISERROR({value});"refused";"")'
+    if result.failing == "REGION":
+        kept = f'IF({value}="preferred";"meets";IF({value}="allowable";"WATCH";"FAILS"))'
+        return f'IF(ISERROR({value});"refused";{kept})'
+    sense = ">=" if result.limit[0] == "≥" else "<="
+    kept = f'IF({value}="–";"–";IF(AND(ISNUMBER({value});ISNUMBER({limit}));IF({value}{sense}{limit};"meets";"{result.failing}");"refused"))'
+    return f'IF(ISERROR({value});"refused";{kept})'
