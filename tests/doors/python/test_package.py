@@ -21,6 +21,10 @@ class Package(unittest.TestCase):
         for name in cutwater.__all__:
             self.assertTrue(hasattr(cutwater, name), name)
 
+    def test_names_do_not_meet(self):
+        self.assertEqual(len(cutwater.__all__), len(set(cutwater.__all__)))
+        self.assertEqual({"out", "threads"} & {entry["name"] for function in FUNCTIONS for entry in function["inputs"]}, set())
+
     def test_self_test(self):
         self.assertIsNone(cutwater.self_test())
 
