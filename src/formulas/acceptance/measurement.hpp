@@ -31,10 +31,11 @@ namespace cutwater::formulas {
 
 namespace acceptance {
 
+/// The ends are permitted, and conversion and division must not round a test at exactly 80 or 120 % out.
 inline bool speed_within(RotationalSpeed test, RotationalSpeed rated, double low)
 {
     const double ratio = Ratio(test / rated).value();
-    return ratio >= low && ratio <= 1.2;
+    return ratio >= low * (1 - 1e-12) && ratio <= 1.2 * (1 + 1e-12);
 }
 
 inline constexpr const char* uncertainty_source = "ISO 9906:2012, 4.3 (from memory of it)";

@@ -5,6 +5,9 @@
 #include "formulas/curves/meeting.hpp"
 #include "formulas/curves/value.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace cutwater::formulas {
 
 enum class Verdict { pass, fail };
@@ -36,10 +39,51 @@ inline double nearest(const curves::Meetings& found, double flow)
     return best;
 }
 
-inline double flow_at(const curves::Knots<Flow, Head>& curve, double head, double guaranteed_flow)
+/// The level bar of the tolerance cross: these flows, at the guaranteed head.
+struct LevelBar {
+    double low, high, head;
+    bool holds(double flow) const { return touches(flow, low, high); }
+};
+
+/// A flow at which the curve has the bar's head; where it comes nearest to it, when it has it nowhere.
+struct AtHead {
+    bool reached;
+    double flow;
+};
+
+/// Of several such flows the one on the bar, then the nearest to the guaranteed flow. Between two points the curve only
+/// rises or only falls, so each piece holds the head once, or not, or all along.
+inline AtHead flow_at_head(const curves::Knots<Flow, Head>& curve, double flow, const LevelBar& bar)
 {
-    const curves::Meetings found = curves::meetings(curve, {.base = head});
-    return found.count ? nearest(found, guaranteed_flow) : found.nearest_at;
+    AtHead best{false, curve.first()};
+    const auto offer = [&](double next) {
+        const bool nearer = std::abs(next - flow) < std::abs(best.flow - flow);
+        if (!best.reached || (bar.holds(next) != bar.holds(best.flow) ? bar.holds(next) : nearer)) best = {true, next};
+    };
+    const auto side = [&](double gap) { return std::abs(gap) <= 1e-12 * bar.head ? 0 : gap > 0 ? 1 : -1; };
+    double least = std::abs(curve.y(0) - bar.head);
+    double nearest_at = curve.first();
+    for (std::size_t i = 0; i < curve.size(); ++i) {
+        const double gap = curve.y(i) - bar.head;
+        if (std::abs(gap) < least) {
+            least = std::abs(gap);
+            nearest_at = curve.x(i);
+        }
+        if (side(gap) == 0) offer(curve.x(i));
+        if (i + 1 == curve.size()) break;
+        const int next_side = side(curve.y(i + 1) - bar.head);
+        if (side(gap) == 0 && next_side == 0) offer(std::clamp(flow, curve.x(i), curve.x(i + 1)));
+        if (side(gap) * next_side < 0) {
+            const curves::Piece piece = curves::piece_at(curve, i);
+            offer(piece.x(curves::sign_change([&](double t) { return piece.value(t) - bar.head; }, 0, 1)));
+        }
+    }
+    return best.reached ? best : AtHead{false, nearest_at};
+}
+
+inline LevelBar level_bar(const Tolerances& t, Flow flow, Head head)
+{
+    return {flow.value() * (1 + t.flow_low), flow.value() * (1 + t.flow_high), head.value()};
 }
 
 /// Where the line from the origin through the guaranteed point meets the measured curve.
@@ -66,15 +110,15 @@ inline Outcome<std::tuple<Verdict, Head, Flow>> acceptance_verdict(AcceptanceGra
     if (!measured) return measured.why();
     const acceptance::Tolerances t = acceptance::tolerances(grade, small);
     const curves::Knots<Flow, Head> curve(flows, heads);
-    const Flow at_head = Flow::from_value(acceptance::flow_at(curve, head.value(), flow.value()));
-    const bool reaches = std::abs(curves::value_at(curve, at_head.value()) - head.value()) <= 1e-9 * std::abs(head.value());
+    const acceptance::LevelBar bar = acceptance::level_bar(t, flow, head);
+    const acceptance::AtHead at_head = acceptance::flow_at_head(curve, flow.value(), bar);
     steps("H_low", "lowest head at the guaranteed flow", head * (1 + t.head_low), units::metre);
     steps("H_high", "highest head at the guaranteed flow", head * (1 + t.head_high), units::metre);
     steps("Q_low", "lowest flow at the guaranteed head", flow * (1 + t.flow_low), units::m3h);
     steps("Q_high", "highest flow at the guaranteed head", flow * (1 + t.flow_high), units::m3h);
     const bool upright = acceptance::touches(measured->value(), head.value() * (1 + t.head_low), head.value() * (1 + t.head_high));
-    const bool level = reaches && acceptance::touches(at_head.value(), flow.value() * (1 + t.flow_low), flow.value() * (1 + t.flow_high));
-    return std::tuple(upright || level ? Verdict::pass : Verdict::fail, *measured, at_head);
+    const bool level = at_head.reached && bar.holds(at_head.flow);
+    return std::tuple(upright || level ? Verdict::pass : Verdict::fail, *measured, Flow::from_value(at_head.flow));
 }
 
 inline constexpr Record<&acceptance_verdict> acceptance_verdict_record{
@@ -84,7 +128,7 @@ inline constexpr Record<&acceptance_verdict> acceptance_verdict_record{
                acceptance::small_power()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the curve crosses or touches at least one bar of the tolerance cross"),
                 output("head_at_flow", "H(Q_G)", units::metre, "measured head at the guaranteed flow"),
-                output("flow_at_head", "Q(H_G)", units::m3h, "measured flow at the guaranteed head, or where the curve comes nearest to it")},
+                output("flow_at_head", "Q(H_G)", units::m3h, "measured flow at the guaranteed head, the one on the level bar if there are several; where the curve comes nearest to it if it has it nowhere")},
     .equation = "H_G (1 + tau_H-) <= H(Q_G) <= H_G (1 + tau_H+), or Q_G (1 + tau_Q-) <= Q(H_G) <= Q_G (1 + tau_Q+)",
     .relations = {{"heads", [](AcceptanceGrade, Flow, Head, Series<Flow> x, Series<Head> y, Power) { return x.size() == y.size(); }, curves::same_length},
                   {"power_input", [](AcceptanceGrade, Flow, Head, Series<Flow>, Series<Head>, Power p) { return acceptance::small_enough(p); },
