@@ -28,6 +28,8 @@ constexpr const FunctionInfo* power_functions[] = {
     entry<carbon_emission_record>,
     entry<present_value_factor_record>,
     entry<life_cycle_cost_record>,
+    entry<throttling_power_loss_record>,
+    entry<speed_control_saving_record>,
 };
 
 extern const Family power_family;  // a const without this would stay inside this file

@@ -7,3 +7,4 @@
 #include "formulas/power/motor.hpp"
 #include "formulas/power/motor_efficiency.hpp"
 #include "formulas/power/motor_rating.hpp"
+#include "formulas/power/saving.hpp"
