@@ -23,6 +23,12 @@ def number(value):
     return value if math.isfinite(value) else Formula("SQRT(-1)" if math.isnan(value) else "1/0")
 
 
+def room(answer):
+    """Rows for it, and for a series one more than there are; Calc repeats a single row down the whole array."""
+    height = max(len(r) if isinstance(r, list) else 1 for r in answer)
+    return height + 1 if height > 1 else 1
+
+
 def has_error(value):
     return not all(math.isfinite(v) for v in (value if isinstance(value, list) else [value]) if isinstance(v, float))
 
@@ -47,7 +53,7 @@ class Golden(unittest.TestCase):
                 block = [[Formula(formula), Formula(f"ISERROR({here})"), Formula(f'IFERROR({here};"caught")'),
                           Formula(call("refusal", quoted(case.function), *references))]]
             elif answer[0] == "ok" and (len(answer[1]) > 1 or isinstance(answer[1][0], list)):
-                height = max(len(r) if isinstance(r, list) else 1 for r in answer[1]) + 1  # one row more than there is
+                height = room(answer[1])
                 block = [[None] * len(answer[1]) for _ in range(height)]
                 block[0][0] = Formula(formula, height, len(answer[1]))
             else:
@@ -67,8 +73,8 @@ class Golden(unittest.TestCase):
             down = [self.at(case, row, column) for row in range(length)]
             values = [c.text if c.kind == "text" else c.number if c.kind == "number" else f"{c.kind} {c.text}" for c in down]
             got.append(values if isinstance(result, list) else values[0])
-            if len(answer) > 1 or isinstance(result, list):
-                for row in range(length, height + 1):
+            if height > 1:
+                for row in range(length, room(answer)):
                     self.assertEqual(self.at(case, row, column).text, "#N/A", f"{case.where} {case.call}: row {row}")
         return got
 

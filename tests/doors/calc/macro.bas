@@ -21,7 +21,6 @@ Sub Fill
   sheet.getCellByPosition(0, 8).String = Refused(calc, none)
   sheet.getCellByPosition(0, 9).String = Refused(calc, True)
   sheet.getCellByPosition(0, 10).String = Refused(calc, Array(1, 2))
-  sheet.getCellByPosition(0, 11).String = Refused(calc, calc)
   sheet.getCellByPosition(0, 12).Value = calc.SOLVE_FOR("velocity_head", "flow", none, "1 m", Array(none, 100))
   t = calc.SENSITIVITY("velocity_head", none, Array(100, 150))
   sheet.getCellByPosition(0, 13).Value = t(1)(1)
