@@ -93,7 +93,8 @@ typedef struct cutwater_result
     size_t length;
 } cutwater_result;
 
-/* A column of an array call: stride in elements, 0 to use one number for every row. */
+/* A column of an array call: stride in elements, 0 to use one number for every row. data may be null to leave out an input that
+   has a default. */
 typedef struct cutwater_column
 {
     const double *data;

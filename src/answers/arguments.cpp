@@ -61,7 +61,7 @@ cutwater_status read_argument(const FunctionText& f, std::size_t input, const cu
     }
 }
 
-cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_value> values, GivenInputs& given,
+cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_value> values, Given* given,
                                cutwater_refusal* refusal) noexcept
 {
     if (values.size() > f.inputs.size()) {

@@ -16,8 +16,13 @@ cutwater_status read_argument(const FunctionText& f, std::size_t input, const cu
                               cutwater_refusal* refusal) noexcept;
 
 /// Reads a whole list, filling defaults for what was left out.
-cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_value> values, GivenInputs& given,
+cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_value> values, Given* given,
                                cutwater_refusal* refusal) noexcept;
+inline cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_value> values, GivenInputs& given,
+                                      cutwater_refusal* refusal) noexcept
+{
+    return read_arguments(f, values, given.data(), refusal);
+}
 
 /// Reads a text that stands for one number of an input, or for one element of it when that is a series.
 cutwater_status read_text(const FunctionText& f, std::size_t input, const char* text, std::int64_t element, double& number,

@@ -73,8 +73,9 @@ template <const auto& R, class In, class Out>
     return status;
 }
 
+/// Every kind of formula, refusals included.
 template <const auto& R, class... In, class... Out>
-inline cutwater_status direct(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out) noexcept
+inline cutwater_status whole_call(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out) noexcept
 {
     return guard(refusal, [&]() -> cutwater_status {
         cutwater_status status;
@@ -97,6 +98,41 @@ inline cutwater_status direct(cutwater_refusal* refusal, const std::tuple<In...>
         }
         return refuse_direct<R>(status, in, out, refusal);
     });
+}
+
+/// The same out of line, its arguments by value: a quick call that comes here has kept nothing in memory for it.
+template <const auto& R, class... Out, class... In>
+[[gnu::cold, gnu::noinline]] cutwater_status slow_call(cutwater_refusal* refusal, Out... out, In... in) noexcept
+{
+    return whole_call<R>(refusal, std::tuple<In...>(in...), std::tuple<Out...>(out...));
+}
+
+/// A formula of numbers that cannot fail inside is computed at once; whatever is amiss is left to the slow call.
+template <const auto& R, std::size_t... I, std::size_t... J, class... In, class... Out>
+[[gnu::always_inline]] inline cutwater_status quick_call(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out,
+                                                         std::index_sequence<I...>, std::index_sequence<J...>) noexcept
+{
+    if ((usable(std::get<J>(out)) && ...) && (binding::permitted(std::get<I>(R.inputs), std::get<I>(in)) && ...)) [[likely]] {
+        const typename binding::TraitsOf<R>::Parameters parameters(binding::typed(std::get<I>(R.inputs), std::get<I>(in))...);
+        if (binding::broken_relation<R>(parameters) == binding::relation_count<R>) [[likely]] {
+            const binding::Values<R> values = binding::as_tuple(binding::run<R>(parameters, Steps{}));
+            if ((binding::finite<R, J>(values) && ...)) [[likely]] {
+                (static_cast<void>(put<R, J>(values, std::get<J>(out), refusal)), ...);
+                if (refusal) refusal->status = CUTWATER_OK;
+                return CUTWATER_OK;
+            }
+        }
+    }
+    return slow_call<R, Out...>(refusal, std::get<J>(out)..., std::get<I>(in)...);
+}
+
+template <const auto& R, class... In, class... Out>
+[[gnu::always_inline]] inline cutwater_status direct(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out) noexcept
+{
+    if constexpr (!binding::TraitsOf<R>::may_fail && (std::is_same_v<In, double> && ...) && (!std::is_same_v<Out, SeriesOut> && ...))
+        return quick_call<R>(refusal, in, out, std::index_sequence_for<In...>(), std::index_sequence_for<Out...>());
+    else
+        return whole_call<R>(refusal, in, out);
 }
 
 /// The array form of the function at that place in the catalogue. columns and shared have one entry an input.

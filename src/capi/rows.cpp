@@ -25,8 +25,10 @@ cutwater_status gather(const FunctionInfo& f, std::size_t rows, const cutwater_c
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const InputInfo& input = f.inputs[i];
         if (input.kind == Kind::quantity) {
-            if (rows && !columns[i].data) return refuse_missing(f, i, refusal);
             to.in[i] = columns[i];
+            if (columns[i].data || !rows) continue;
+            if (!input.has_default) return refuse_missing(f, i, refusal);
+            to.in[i] = {&input.fallback, 0};
         } else {
             to.shared[i] = shared[i];
             if (input.kind == Kind::series || !words) continue;

@@ -108,7 +108,7 @@ inline constexpr auto results_of = []<std::size_t... I>(std::index_sequence<I...
 
 template <const auto& R>
 inline constexpr std::size_t relation_count =
-    std::find_if(std::begin(R.relations), std::end(R.relations), [](const auto& r) { return !r.holds; }) -
+    std::find_if(std::begin(R.relations), std::end(R.relations), [](const auto& r) { return !r.sentence; }) -
     std::begin(R.relations);
 
 template <const auto& R>
