@@ -53,6 +53,7 @@ Function OnePump()
   Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, head_ratio, best_flow
   Dim wanted, suction_pipe, suction_fittings, suction_loss, discharge_pipe, discharge_fittings, line_loss, resistance, system_head
   Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, needed, region, shape, inner
+  Dim left_out  ' never set: an optional argument that is not given
   On Error Resume Next
   ambient = Calc.BAROMETRIC_PRESSURE(Data.getCellRangeByName("D3:D3").getDataArray())
   surface = Calc.ABSOLUTE_FROM_GAUGE(Given("surface_pressure"), ambient)
@@ -82,7 +83,7 @@ Function OnePump()
   If Word("viscous") = "yes" Then
     b = Calc.VISCOSITY_PARAMETER(viscosity, Given("best_flow"), best_head, Given("speed"))
     head_ratio = Calc.VISCOUS_HEAD_RATIO(b, 1)
-    corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density)
+    corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
     best_flow = corrected(0)(0)
   End If
   For point = 0 To POINTS - 1
@@ -94,7 +95,7 @@ Function OnePump()
       used_npsh3s(point) = npsh3s(point)(0)
       If Word("viscous") = "yes" Then
         If used_flows(point) <> 0 Then
-          corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density)
+          corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
           used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)
         End If
         used_npsh3s(point) = Calc.NPSH3_WITH_VISCOSITY(npsh3s(point)(0), Calc.CURVE_NPSH3(flows, npsh3s, Given("best_flow")), head_ratio, Given("best_flow"), Given("speed"), Given("inlet"))

@@ -31,7 +31,7 @@ def main():
     sheets = [register.register_sheet(plant, places), service.Service(plant, places).build(), data, curves, checks, register.macro_sheet(plant, places)]
     macro = (HERE / "FillRegister.bas").read_text(encoding="utf-8")
     footer = f'{plant["works"]}, {plant["unit"]}. An invented works; calculated with cutwater.'
-    text = odf.workbook(sheets, Styles(footer), validations(places), macro, DATA_STYLES)
+    text = odf.workbook(sheets, Styles(footer, [sheet.name for sheet in sheets]), validations(places), macro, DATA_STYLES)
     (HERE / "plant.fods").write_text(text, encoding="utf-8")
 
 

@@ -21,6 +21,8 @@ NAMESPACES = " ".join(
     }.items()
 )
 SERVICE = "ORG.CUTWATER.CALC."
+# Styles that depend on the content: LibreOffice 7.4 heeds such a style on one sheet only, so each sheet has its own.
+CONDITIONAL = ("Verdict", "VerdictBox")
 
 
 def column_letter(column):
@@ -53,8 +55,8 @@ def call(formula):
 
 
 class Sheet:
-    def __init__(self, name, widths, page):
-        self.name, self.widths, self.page = name, widths, page
+    def __init__(self, name, widths, page, height=0.46):
+        self.name, self.widths, self.page, self.height = name, widths, page, height
         self.cells, self.known, self.heights, self.spans, self.breaks = {}, {}, {}, {}, set()
         self.frames, self.names, self.header_rows = [], [], 0
         self.last_column = len(widths) - 1
@@ -81,6 +83,8 @@ class Sheet:
 
     def _cell(self, row, column):
         content, style, validation = self.cells.get((row, column), (None, None, None))
+        if style in CONDITIONAL:
+            style += self.name
         tag = "table:covered-table-cell" if validation == "covered" else "table:table-cell"
         attributes = f' table:style-name="{style}"' if style else ""
         if validation and validation != "covered":
@@ -104,7 +108,7 @@ class Sheet:
         last_row = max(row for row, _ in self.cells)
         rows = []
         for row in range(last_row + 1):
-            height = "b" + str(self.heights.get(row, 0.46)) if row in self.breaks else "r" + str(self.heights.get(row, 0.46))
+            height = ("b" if row in self.breaks else "r") + str(self.heights.get(row, self.height))
             line = f'<table:table-row table:style-name="{height}">'
             line += "".join(self._cell(row, column) for column in range(self.last_column + 1)) + "</table:table-row>"
             if self.header_rows and row == 0:
@@ -132,7 +136,7 @@ class Sheet:
                 seen.add(("c", width))
                 text += (f'<style:style style:name="c{width}" style:family="table-column">'
                          f'<style:table-column-properties style:column-width="{width}cm"/></style:style>')
-        for height in set(self.heights.values()) | {0.46}:
+        for height in sorted(set(self.heights.values()) | {self.height}):
             for kind, before in (("r", "auto"), ("b", "page")):
                 if (kind, height) not in seen:
                     seen.add((kind, height))

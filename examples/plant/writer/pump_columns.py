@@ -66,7 +66,7 @@ def _spare(formula, places, column, index):
 
 
 def _start(name, places, title, subtitle):
-    sheet = Sheet(name, [2.3, 5.0, 1.5] + [1.75] * places.count, "Wide")
+    sheet = Sheet(name, [2.3, 5.0, 1.5] + [1.75] * places.count, "Wide", 0.44)
     sheet.heights[0] = 0.8
     sheet.put(0, 0, title, "Title", across=8)
     sheet.put(1, 0, subtitle, "Plain", across=places.count + 3)
@@ -115,9 +115,8 @@ def data_sheet(plant, places):
                 style = "InputSmall" if small or isinstance(value, str) else "Input"
                 sheet.put(row, FIRST + index, value, style, validation=f"choice_{one.key}" if one.key in CHOICES else None)
             row += 1
-        if group == "Pump":
-            sheet.header_rows = row
-    sheet.breaks.add(row)
+    sheet.header_rows = places.input["tag"] + 1
+    sheet.breaks |= {places.input["speed"] - 1, row}
     for series in SERIES:
         _head(sheet, row, f"Pump curve on water, as the maker gives it: {series.text}", places)
         row += 1
@@ -145,6 +144,7 @@ def curves_sheet(plant, places):
     for series in USED:
         places.used[series.key] = row + 1
         row += POINTS + 1
+    sheet.breaks.add(places.used["used_npsh3s"] - 1)
     for series in USED:
         row = places.used[series.key]
         _head(sheet, row - 1, series.text, places)
@@ -186,7 +186,7 @@ def checks_sheet(plant, places):
             sheet.put(row, 1, one.text, "Label")
             sheet.put(row, 2, one.unit, "Unit")
             row += 1
-    sheet.breaks.add(row)
+    sheet.breaks |= {places.result["best_head"] - 1, row}
     _head(sheet, row, "Verdicts, gravest first", places)
     row += 1
     for key in results.WEIGHT:

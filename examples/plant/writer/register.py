@@ -18,8 +18,8 @@ NUMBERS = (
     ("motor_fitted", "Motor fitted kW", 1.2),
     ("region", "Operating region", 1.6),
 )
-LEAD = (("No.", 0.7), ("Col.", 0.8), ("Tag", 1.4), ("Service", 3.7), ("Liquid", 3.3))
-TAIL = (("Worst check", 3.7), ("Verdict", 1.4))
+LEAD = (("No.", 0.7), ("Col.", 0.8), ("Tag", 1.4), ("Service", 3.7), ("Liquid", 3.9))
+TAIL = (("Worst check", 4.6), ("Verdict", 1.4))
 
 
 def _title(sheet, plant, title, text, columns):
@@ -41,7 +41,7 @@ def register_sheet(plant, places):
     for column, (text, _) in enumerate(LEAD):
         sheet.put(head, column, text, "HeadWrapLeft")
     for column, (_, text, _) in enumerate(NUMBERS, len(LEAD)):
-        sheet.put(head, column, text, "HeadWrap")
+        sheet.put(head, column, text, "HeadWrap" if text != "Operating region" else "HeadWrapCentre")
     tail = len(LEAD) + len(NUMBERS)
     for column, (text, _) in enumerate(TAIL, tail):
         sheet.put(head, column, text, "HeadWrapLeft")
@@ -102,7 +102,7 @@ def macro_sheet(plant, places):
     sheet.put(head, 0, "Tag", "HeadWrapLeft")
     sheet.put(head, 1, "Service", "HeadWrapLeft")
     for column, (_, text, _) in enumerate(kept, 2):
-        sheet.put(head, column, text, "HeadWrap")
+        sheet.put(head, column, text, "HeadWrap" if text != "Operating region" else "HeadWrapCentre")
     sheet.put(head, 2 + len(kept), "Against the cells", "HeadWrapLeft")
     for index in range(places.count):
         row = head + 1 + index

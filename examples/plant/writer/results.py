@@ -129,8 +129,10 @@ RESULTS = (
             "CW.SUCTION_SPECIFIC_SPEED({speed};{best_flow};CW.CURVE_NPSH3({flows};{npsh3s};{best_flow});{eyes})",
             ("≤", "{suction_speed_limit}"), "WATCH"),
     # -- region
+    # Calc does not find a word equal to itself when it comes out of a table of results; joined to nothing it does.
     _result("region", "Operating region at the duty", "", 0, R,
-            "CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed})", ("", '"preferred"'), "REGION"),
+            "CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed})", ("", '"preferred"'), "REGION")._replace(
+                formula='INDEX(CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed});1;1)&""'),
     # -- power
     _result("efficiency", "Efficiency", "–", 3, P, "CW.CURVE_EFFICIENCY({used_flows};{used_efficiencies};{duty_flow})"),
     _result("hydraulic_power", "Hydraulic power", "kW", 2, P, "CW.HYDRAULIC_POWER({duty_flow};{duty_head};{density_used})"),

@@ -110,7 +110,7 @@ class Service:
         put(row + 1, A, None, "Unit")
         for key, column in columns.items():
             put(row + 1, column, units[key], "Sense")
-        put(row + 1, G, "Up to ten points, from closed valve (flow 0) on, the flow rising; a shorter curve leaves the last cells empty.", "Note", across=3, down=4)
+        put(row + 2, G, "Up to ten points, from closed valve (flow 0) on, the flow rising; a shorter curve leaves the last cells empty.", "NoteInset", across=3, down=4)
         for point in range(POINTS):
             put(row + 2 + point, A, f"Point {point + 1}", "Label")
             for key, column in columns.items():
@@ -145,7 +145,7 @@ class Service:
         last = row - 1
         verdicts, remarks = f"[.$F${first + 1}:.$F${last + 1}]", f"[.$G${first + 1}:.$G${last + 1}]"
         texts = f"[.$A${first + 1}:.$A${last + 1}]"
-        put(first - 1, A, f'=IFERROR("Refused: "&INDEX({remarks};MATCH("refused";{verdicts};0));"Nothing was refused.")', "NoteBold", across=ACROSS)
+        put(first - 1, A, f'=IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";IFERROR("Refused: "&INDEX({remarks};MATCH("refused";{verdicts};0));"Nothing was refused."))', "NoteBold", across=ACROSS)
 
         def by_word(word, otherwise):
             return f'IFERROR(INDEX({texts};MATCH("{word}";{verdicts};0));{otherwise})'
@@ -233,23 +233,23 @@ class Service:
         sheet = self.sheet
         top = sum(sheet.heights.get(r, 0.46) for r in range(row)) + 0.25
         flow = "Flow, m³/h"
-        sheet.frames.append(chart.frame(0, 0, top, 17.3, 7.55, "Pump, system and duty", flow, "Head, m", [
+        sheet.frames.append(chart.frame(0, 0, top, 17.3, 7.25, "Pump, system and duty", flow, "Head, m", [
             (self.label("water"), self.area("flows"), self.area("heads"), "water", False),
             (self.label("used_heads"), self.area("used_flows"), self.area("used_heads"), "pump", False),
             (self.label("system"), self.area("used_flows"), self.area("system"), "system", False),
             (self.label("wanted_mark"), self.area("wanted"), self.area("system_head"), "wanted", False),
             (self.label("duty_mark"), self.area("duty_flow"), self.area("duty_head"), "duty", False)]))
-        low = top + 7.75
-        sheet.frames.append(chart.frame(1, 0, low, 8.55, 5.75, "Suction", flow, "NPSH, m", [
+        low = top + 7.45
+        sheet.frames.append(chart.frame(1, 0, low, 8.55, 5.3, "Suction", flow, "NPSH, m", [
             (self.label("offered"), self.area("used_flows"), self.area("offered"), "offered", False),
             (self.label("used_npsh3s"), self.area("used_flows"), self.area("used_npsh3s"), "needed", False),
             (self.label("duty_mark"), self.area("duty_flow"), self.area("npsh3"), "duty", False)]))
-        sheet.frames.append(chart.frame(2, 8.75, low, 8.55, 5.75, "Efficiency and power", flow, "Efficiency", [
+        sheet.frames.append(chart.frame(2, 8.75, low, 8.55, 5.3, "Efficiency and power", flow, "Efficiency", [
             (self.label("used_efficiencies"), self.area("used_flows"), self.area("used_efficiencies"), "efficiency", False),
             (self.label("used_powers"), self.area("used_flows"), self.area("used_powers"), "power", True),
             (self.label("duty_mark"), self.area("duty_flow"), self.area("power_input"), "duty", True)],
             second_title="Power input, kW", y_number="C1", second_number="C1"))
-        sheet.heights[row] = 13.85
+        sheet.heights[row] = 13.1
         sheet.put(row, A, None)
         return row + 1
 
@@ -260,7 +260,7 @@ class Service:
             self.sheet.heights[row] = 0.4
             for line in lines:
                 row += 1
-                self.sheet.heights[row] = 0.6
+                self.sheet.heights[row] = 0.58 if len(line) > 154 else 0.31
                 self.sheet.put(row, A, line, "Foot", across=ACROSS)
             row += 1
 

@@ -1,5 +1,7 @@
 """Looks: cell styles, number formats, page layouts. Calm: slate heads, cream for what may be typed, colour only for findings."""
 
+from .odf import CONDITIONAL
+
 INK, SLATE, BAND, LINE, CREAM, CREAM_LINE = "#22302e", "#38544f", "#e7eeec", "#c3cfcc", "#fdf8e6", "#d8cc9f"
 FONT = 'style:font-name="Liberation Sans" fo:font-family="\'Liberation Sans\'"'
 
@@ -40,14 +42,15 @@ _cells = [
     _style("Title", cell='style:vertical-align="middle"', text=f'fo:font-size="15pt" fo:font-weight="bold" fo:color="{SLATE}"'),
     _style("Works", cell='style:vertical-align="middle"', text=f'fo:font-size="9.5pt" fo:font-weight="bold" fo:color="{SLATE}"'),
     _style("Box", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle"', paragraph=_edge, text='fo:font-size="7pt" fo:color="#5d6e6a"'),
-    _style("BoxValue", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle"', paragraph=_left,
+    _style("BoxValue", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle"', paragraph=_edge,
            text='fo:font-size="9pt" fo:font-weight="bold"'),
     _style("Head", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.8pt solid {SLATE}" style:vertical-align="middle"',
            text=f'fo:font-weight="bold" fo:color="{SLATE}"'),
     _style("HeadRight", "Head", paragraph=_right),
     _style("HeadCentre", "Head", paragraph=_centre),
     _style("HeadWrap", "Head", cell='fo:wrap-option="wrap" style:vertical-align="bottom"', paragraph=_right, text='fo:font-size="7.5pt"'),
-    _style("HeadWrapLeft", "Head", cell='fo:wrap-option="wrap" style:vertical-align="bottom"', paragraph=_left, text='fo:font-size="7.5pt"'),
+    _style("HeadWrapCentre", "HeadWrap", paragraph=_centre),
+    _style("HeadWrapLeft", "Head", cell='fo:wrap-option="wrap" style:vertical-align="bottom"', paragraph=_edge, text='fo:font-size="7.5pt"'),
     _style("HeadGroup", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.4pt solid {LINE}" style:vertical-align="middle"',
            text=f'fo:font-weight="bold" fo:font-size="7.5pt" fo:color="{SLATE}"'),
     _style("Foot", cell='fo:wrap-option="wrap" style:vertical-align="top"', text='fo:font-size="6.8pt"', paragraph=_left),
@@ -56,10 +59,11 @@ _cells = [
     _style("Small", cell=_under, text='fo:color="#5d6e6a" fo:font-size="7pt"', paragraph=_edge),
     _style("Key", cell=_under, text='fo:color="#8b9a96" fo:font-size="6.5pt"', paragraph=_edge),
     _style("Note", cell='fo:wrap-option="wrap" style:vertical-align="top"', text='fo:font-size="7.5pt"', paragraph=_left),
+    _style("NoteInset", "Note", paragraph=_edge, text='fo:font-size="7.5pt" fo:color="#5d6e6a"'),
     _style("NoteBold", "Note", text='fo:font-weight="bold"'),
     _style("Input", cell=_input, paragraph=_right),
     _style("InputText", cell=_input, paragraph=_edge),
-    _style("InputTag", cell=_input, paragraph=_left, text='fo:font-size="11pt" fo:font-weight="bold"'),
+    _style("InputTag", cell=_input, paragraph=_edge, text='fo:font-size="11pt" fo:font-weight="bold"'),
     _style("InputSmall", cell=_input + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'),
     _style("InputSmallPlain", cell=_under + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'),
     _style("Text", cell=_under, paragraph=_edge),
@@ -77,7 +81,9 @@ _cells += [_style(f"Value{places}", cell=_under, paragraph=_right, data=f"N{plac
 _cells += [_style(f"Limit{places}", cell=_under, paragraph=_left, data=f"N{places}", text='fo:color="#5d6e6a"') for places in range(7)]
 
 # Only a file's automatic styles may depend on the cell's content.
-_CONDITIONAL = _style("Verdict", "VerdictLook", maps=_MAPS) + _style("VerdictBox", "VerdictBoxLook", maps=_MAPS)
+def _conditional(sheets):
+    return "".join(_style(name + sheet, name + "Look", maps=_MAPS.replace("Register.A1", sheet + ".A1")) for name in CONDITIONAL for sheet in sheets)
+
 
 # name: width, height, margins (left, right), orientation, left footer
 _PAGES = {"Service": (21.0, 29.7, 2.2, 1.4), "Wide": (29.7, 21.0, 1.4, 1.4)}
@@ -96,11 +102,11 @@ def _layout(name):
 class Styles:
     named = "".join(_cells)
 
-    def __init__(self, footer):
+    def __init__(self, footer, sheets):
         small = '<style:style style:name="T1" style:family="text"><style:text-properties fo:font-size="7pt" fo:color="#5d6e6a"/></style:style>'
         tables = "".join(f'<style:style style:name="t{name}" style:family="table" style:master-page-name="{name}">'
                          '<style:table-properties table:display="true" style:writing-mode="lr-tb"/></style:style>' for name in _PAGES)
-        self.automatic = small + _CONDITIONAL + tables + "".join(_layout(name) for name in _PAGES) + (
+        self.automatic = small + _conditional(sheets) + tables + "".join(_layout(name) for name in _PAGES) + (
             '<style:style style:name="frame" style:family="graphic"><style:graphic-properties draw:stroke="none" draw:fill="none"/></style:style>')
         span = '<text:span text:style-name="T1">{}</text:span>'
         page = span.format('<text:sheet-name>?</text:sheet-name>, page <text:page-number>1</text:page-number>')
