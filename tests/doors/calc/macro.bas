@@ -33,19 +33,22 @@ Function Refused(calc, surface) As String
   On Error Goto Told
   calc.NPSH_AVAILABLE(surface, 0.02339, 998.2, 2, 0.5)
   Refused = ""
+Done:
   Exit Function
 Told:
   Refused = Split(Error$, "Message: ")(1)
+  Resume Done  ' without it the error comes up again later
 End Function
 
 ' What the function wizard shows: a row a function, a name and a text an argument.
 Sub Wizard
-  Dim list, i, p, a, name, row, column, sheet, given
+  Dim list, i, p, a, name, description, category, row, column, sheet, given
   list = createUnoService("com.sun.star.sheet.FunctionDescriptions")
   sheet = ThisComponent.Sheets.getByName("Wizard")
   row = 0
   For i = 0 To list.getCount() - 1
-    Dim description As String, category
+    description = ""
+    given = Empty
     For Each p In list.getByIndex(i)
       Select Case p.Name
         Case "Name" : name = p.Value
@@ -59,11 +62,13 @@ Sub Wizard
       sheet.getCellByPosition(1, row).String = description
       sheet.getCellByPosition(2, row).Value = category
       column = 3
-      For Each a In given
-        sheet.getCellByPosition(column, row).String = a.Name
-        sheet.getCellByPosition(column + 1, row).String = a.Description
-        column = column + 2
-      Next
+      If IsArray(given) Then  ' else it takes none
+        For Each a In given
+          sheet.getCellByPosition(column, row).String = a.Name
+          sheet.getCellByPosition(column + 1, row).String = a.Description
+          column = column + 2
+        Next
+      End If
       row = row + 1
     End If
   Next
