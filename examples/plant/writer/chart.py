@@ -64,7 +64,7 @@ def frame(order, x, y, width, height, title, x_title, y_title, series, second_ti
     body = (f'<chart:chart svg:width="{width}cm" svg:height="{height}cm" xlink:href=".." xlink:type="simple" chart:class="chart:scatter" chart:style-name="ch">'
             f'<chart:title chart:style-name="ti"><text:p>{escape(title)}</text:p></chart:title>'
             '<chart:legend chart:legend-position="bottom" style:legend-expansion="wide" chart:style-name="le"/>'
-            f'<chart:plot-area chart:style-name="pl" chart:data-source-has-labels="none" svg:x="0.95cm" svg:y="0.85cm" svg:width="{width - right:.2f}cm" svg:height="{height - 2.3:.2f}cm">'
+            f'<chart:plot-area chart:style-name="pl" chart:data-source-has-labels="none" svg:x="0.95cm" svg:y="0.85cm" svg:width="{width - right:.2f}cm" svg:height="{height - 2.1:.2f}cm">'
             f'{_axis("x", "primary-x", "x1", x_title, "at", True)}{_axis("y", "primary-y", "y1", y_title, "ay", True)}{second_axis}'
             f'{lines}<chart:wall chart:style-name="wa"/></chart:plot-area></chart:chart>')
     return (f'<draw:frame draw:z-index="{order}" draw:style-name="frame" svg:width="{width}cm" svg:height="{height}cm" svg:x="{x}cm" svg:y="{y}cm">'

@@ -112,7 +112,7 @@ def data_sheet(plant, places):
                 sheet.heights[row] = 0.95
             for index in range(places.count):
                 value = pumps[index].get(one.key) if index < len(pumps) else None
-                style = "InputSmall" if small or isinstance(value, str) else "Input"
+                style = "InputSmall" if small else "Input"
                 sheet.put(row, FIRST + index, value, style, validation=f"choice_{one.key}" if one.key in CHOICES else None)
             row += 1
     sheet.header_rows = places.input["tag"] + 1

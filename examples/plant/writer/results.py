@@ -104,7 +104,7 @@ RESULTS = (
     _result("line_loss", "Both lines", "m", 3, S,
             "CW.SYSTEM_HEAD(CW.SYSTEM_HEAD({suction_loss};CW.SYSTEM_RESISTANCE({flow};{discharge_pipe});{flow});"
             "CW.SYSTEM_RESISTANCE({flow};{discharge_fittings});{flow})"),
-    _result("resistance", "Resistance, equipment included", "h²/m⁵", 6, S,
+    _result("resistance", "Resistance, equipment included", "h²/m⁵", 8, S,
             "CW.SYSTEM_RESISTANCE({flow};CW.SYSTEM_HEAD({line_loss};CW.SYSTEM_RESISTANCE({flow};{equipment_loss});{flow}))"),
     _result("system_head", "Head the system takes at the flow wanted", "m", 2, S, "CW.SYSTEM_HEAD({static_head};{resistance};{flow})"),
     _result("pump_head", "Head the pump gives there", "m", 2, S, "CW.CURVE_HEAD({used_flows};{used_heads};{flow})",

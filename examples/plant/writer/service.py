@@ -11,9 +11,9 @@ LEFT = ("Duty and liquid", "Suction")
 RIGHT = ("System", "Pump data", "Motor", "Limits applied")
 RESULT_HEIGHT = 0.385
 
-HOW_TO = ("Choose a tag in its cell above (a list drops down): the cream cells then look the pump up on the sheet Data. For a pump of your own, type over the cream cells, or fill "
-          "in one of the last columns of Data and choose its tag. To keep several pumps side by side copy this sheet first (right click on its tab, Move or Copy Sheet). A number "
-          "has the unit beside it; a text may bring its own: 440 US gpm, 72 %, 1.2 bar(g). An empty cell is not zero: what needs it is refused, and the sentence stands beside it.")
+HOW_TO = ("Choose a tag in its cell above (a list drops down): the cream cells then look the pump up on the sheet Data. For a pump of your own type over the cream cells, or fill "
+          "in one of the last columns of Data and choose its tag. To keep a pump's sheet print it, or save the workbook under another name: in a copy of this sheet the charts go on "
+          "showing the original. A number has the unit beside it; a text may bring its own: 440 US gpm, 72 %, 1.2 bar(g). An empty cell is not zero: what needs it is refused.")
 
 SOURCES = (
     "Liquid: IAPWS R7-97(2012) and R12-08 for water; Clausius-Clapeyron between two points for vapour pressure; ASTM D341 for viscosity; ISO 2533 for the ambient pressure.",
@@ -178,7 +178,7 @@ class Service:
         sheet.breaks.add(row)
         for column in range(ACROSS):
             put(row, column, None, "Head")
-        heads = {"used_flows": (A, "Flow", "m³/h", 1), "used_heads": (B, "Pump", "head, m", 2), "used_efficiencies": (C, "Efficiency", "–", 3),
+        heads = {"used_flows": (A, "Flow", "m³/h", 1), "used_heads": (B, '=tag&", pump"', "head, m", 2), "used_efficiencies": (C, "Efficiency", "–", 3),
                  "used_powers": (E, "Power input", "kW", 2), "used_npsh3s": (F, "NPSH3", "m", 2), "offered": (G, "NPSHA", "m", 2), "system": (H, "System", "head, m", 2)}
         for column in range(ACROSS):
             put(row + 1, column, None, "Sense")

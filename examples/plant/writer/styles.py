@@ -11,7 +11,7 @@ def _number(name, places):
             f'number:min-decimal-places="{places}" number:min-integer-digits="1"/></number:number-style>')
 
 
-DATA_STYLES = "".join(_number(f"N{places}", places) for places in range(7))
+DATA_STYLES = "".join(_number(f"N{places}", places) for places in range(9))
 
 
 def _style(name, parent="Plain", data=None, maps="", cell="", text="", paragraph=""):
@@ -32,7 +32,7 @@ _MAPS = "".join(f'<style:map style:condition="cell-content()=&quot;{word}&quot;"
 _MAPS += ('<style:map style:condition="cell-content()=&quot;differs&quot;" style:apply-style-name="Fails" style:base-cell-address="Register.A1"/>'
           '<style:map style:condition="cell-content()=&quot;same&quot;" style:apply-style-name="Meets" style:base-cell-address="Register.A1"/>')
 _under = f'fo:border-bottom="0.4pt solid {LINE}" style:vertical-align="middle"'
-_input = f'fo:background-color="{CREAM}" fo:border="0.4pt solid {CREAM_LINE}" style:vertical-align="middle" fo:padding="0.02cm"'
+_input = f'fo:background-color="{CREAM}" fo:border="0.4pt solid {CREAM_LINE}" style:vertical-align="middle" fo:padding-left="0.02cm" fo:padding-right="0.08cm"'
 _right, _left, _centre = 'fo:text-align="end"', 'fo:text-align="start"', 'fo:text-align="center"'
 _edge = 'fo:text-align="start" fo:margin-left="0.1cm"'
 
@@ -77,8 +77,8 @@ _cells = [
     _style("Fails", "Default", cell=f'{_under} fo:background-color="#f5d5cc"', paragraph=_centre, text='fo:color="#8f2413" fo:font-weight="bold"'),
     _style("Refused", "Default", cell=f'{_under} fo:background-color="#e3daec"', paragraph=_centre, text='fo:color="#5a3b7c" fo:font-weight="bold"'),
 ]
-_cells += [_style(f"Value{places}", cell=_under, paragraph=_right, data=f"N{places}") for places in range(7)]
-_cells += [_style(f"Limit{places}", cell=_under, paragraph=_left, data=f"N{places}", text='fo:color="#5d6e6a"') for places in range(7)]
+_cells += [_style(f"Value{places}", cell=_under, paragraph=_right, data=f"N{places}") for places in range(9)]
+_cells += [_style(f"Limit{places}", cell=_under, paragraph=_left, data=f"N{places}", text='fo:color="#5d6e6a"') for places in range(9)]
 
 # Only a file's automatic styles may depend on the cell's content.
 def _conditional(sheets):
