@@ -112,8 +112,8 @@ TEST_CASE("meetings at points, touching, and along a stretch", "[curves]")
     const auto level_x = level.xs(), level_y = level.ys();
     const Meetings along = meetings(Knots<Ratio, Ratio>(level_x, level_y), {5, 0});
     CHECK(along.along);
-    CHECK(along.at[0] == 0);
-    CHECK(along.at[1] == 20);
+    CHECK(along.along_from == 0);
+    CHECK(along.along_to == 20);
 }
 
 TEST_CASE("a long series costs a search, not a copy", "[curves]")

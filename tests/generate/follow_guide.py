@@ -1,6 +1,6 @@
 """Follows docs/guide/adding_a_function.md to the letter in a copy of the tree, builds it and asks the new function.
 
-usage: follow_guide.py SOURCE FOLDER
+usage: follow_guide.py SOURCE FOLDER OPTION...
 """
 import os
 import re
@@ -9,14 +9,16 @@ import subprocess
 import sys
 
 source, folder = map(os.path.abspath, sys.argv[1:3])
-tree, build = os.path.join(folder, "tree"), os.path.join(folder, "build")
+options = sys.argv[3:]
+tree = os.path.join(folder, "tree")
+build = os.path.join(tree, "build")  # as far from the sources as the main build is: ccache then finds its objects
 
 BLOCK = re.compile(r'^```\w+ (create|insert|append)=(\S+)(?: after="([^"]*)")?\n(.*?)^```$', re.M | re.S)
 
 
 def run(*command):
     # Objects that do not depend on the change come from ccache, whatever folder the copy lies in.
-    environment = dict(os.environ, CCACHE_BASEDIR=folder, CCACHE_NOHASHDIR="1")
+    environment = dict(os.environ, CCACHE_BASEDIR=tree, CCACHE_NOHASHDIR="1")
     done = subprocess.run(command, env=environment, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True)
     if done.returncode:
         sys.exit(f"{' '.join(command)}\n{done.stdout[-6000:]}")
@@ -59,7 +61,7 @@ def follow(page):
 copy_tree()
 with open(os.path.join(tree, "docs/guide/adding_a_function.md"), encoding="utf-8") as file:
     follow(file.read())
-run("cmake", "-S", tree, "-B", build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DCUTWATER_PYTHON=OFF", "-DCUTWATER_CALC=OFF",
+run("cmake", "-S", tree, "-B", build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DCUTWATER_PYTHON=OFF", "-DCUTWATER_CALC=OFF", *options,
     "-DCMAKE_C_COMPILER_LAUNCHER=ccache", "-DCMAKE_CXX_COMPILER_LAUNCHER=ccache")
 run("cmake", "--build", build, "--target", "cutwater_golden", "regenerate")
 print(run(os.path.join(build, "tests", "cutwater_golden")))

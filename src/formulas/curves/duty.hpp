@@ -18,7 +18,7 @@ inline NoValue no_duty(const Meetings& found, double first_flow, double last_flo
     const auto head = [](double y) { return number_in(Head::from_value(std::abs(y)), units::metre); };
     if (found.along)
         return {CUTWATER_SEVERAL_ANSWERS, "heads", "the pump curve and the system curve lie on each other from {0} to {1}: any flow between is a duty",
-                {flow(found.at[0]), flow(found.at[1])}};
+                {flow(found.along_from), flow(found.along_to)}};
     if (found.count == 2)
         return {CUTWATER_SEVERAL_ANSWERS, "heads",
                 "the pump curve meets the system curve twice, at {0} and at {1}: the pump may hunt between them or stay at the lower flow",

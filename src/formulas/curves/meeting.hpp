@@ -23,7 +23,9 @@ struct Parabola {
 struct Meetings {
     std::size_t count = 0;
     double at[3]{};            // the first three
-    bool along = false;        // they lie on each other from at[0] to at[1]
+    bool along = false;        // they lie on each other, first from along_from to along_to
+    double along_from = 0;
+    double along_to = 0;
     double first_gap = 0;      // curve less parabola at the first point
     double last_gap = 0;       // at the last point
     double nearest_gap = 0;    // the gap nearest to zero at any station
@@ -144,10 +146,12 @@ private:
         const double begin = found_.at[std::min<std::size_t>(found_.count, 3) - 1];
         if (x - begin <= 1e-5 * std::abs(x)) return;
         if (!found_.along) {
-            found_.at[0] = begin;
+            found_.along_from = begin;
             found_.along = true;
+        } else if (found_.along_to != before_.x) {
+            return;  // another stretch: the first is the one to tell of
         }
-        found_.at[1] = x;
+        found_.along_to = x;
     }
 
     double crossing(const Piece& piece, double from, double to) const

@@ -17,7 +17,10 @@ inline Outcome<Flow> similar_flow(const Series<Flow>& flows, const Series<Head>&
     const Meetings found = straight ? meetings(knots, {.linear = slope}) : meetings(knots, {.factor = slope / duty_flow.value()});
     const auto flow = [](double x) { return number_in(Flow::from_value(x), units::m3h); };
     if (found.count == 1 && !found.along) return Flow::from_value(found.at[0]);
-    if (found.count > 1 || found.along)
+    if (found.along)
+        return NoValue{CUTWATER_SEVERAL_ANSWERS, "heads", "the similarity line through the duty lies on the curve from {0} to {1}",
+                       {flow(found.along_from), flow(found.along_to)}};
+    if (found.count > 1)
         return NoValue{CUTWATER_SEVERAL_ANSWERS, "heads", "the similarity line through the duty meets the curve more than once, at {0} and at {1}",
                        {flow(found.at[0]), flow(found.at[1])}};
     if (found.last_gap > 0)
