@@ -83,7 +83,7 @@ def _tags(sheet, row, places, plant):
     sheet.put(row, 0, "Tag", "Head")
     sheet.put(row, 1, None, "Head")
     sheet.put(row, 2, None, "Head")
-    tags = [pump["tag"] for pump in plant["pumps"]] + [""] * SPARES
+    tags = [pump["tag"] for pump in plant["pumps"]] + [" "] * SPARES
     for index, tag in enumerate(tags):
         cell = reference("Data", places.input["tag"], FIRST + index)
         sheet.put(row, FIRST + index, f'=IF({cell}="";"";{cell})', "HeadCentre", known=tag)
