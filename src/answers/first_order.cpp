@@ -109,7 +109,7 @@ cutwater_status first_order(UncertainCall& call, FirstOrder& made, cutwater_refu
         const Slope slope = slope_at([&](double moved) { return x = moved, probe(); }, u.at, made.value, u.standard, false);
         x = u.at;
         if (std::isnan(slope.value)) {
-            refuse(CUTWATER_NO_ANSWER, "the function refuses the values beside it, so that its influence cannot be told", refusal);
+            refuse(CUTWATER_NO_ANSWER, "the function refuses the values beside it, so that its influence cannot be told.", refusal);
             blame(*call.function, u.input, u.in_series ? static_cast<std::int64_t>(u.point) : -1, refusal);
             return CUTWATER_NO_ANSWER;
         }

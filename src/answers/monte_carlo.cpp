@@ -161,9 +161,12 @@ void coverage_interval(std::vector<double>& y, double coverage, Trials& made)
 cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64_t seed, double coverage, Trials& made,
                             cutwater_refusal* refusal)
 {
-    const bool all_normal = std::all_of(call.variables.begin(), call.variables.end(), [](const Uncertain& u) { return u.spread == CUTWATER_NORMAL; });
+    const bool all_normal = std::all_of(call.variables.begin(), call.variables.end(),
+                                        [](const Uncertain& u) { return u.spread == CUTWATER_NORMAL; });
     if (call.correlated && !all_normal)
-        return refuse(CUTWATER_CONTRADICTION, "Monte Carlo with a correlation needs all inputs normal (JCGM 101, 6.4.8): leave the other spreads, or the trials.", refusal);
+        return refuse(CUTWATER_CONTRADICTION,
+                      "Monte Carlo with a correlation needs all inputs normal (JCGM 101, 6.4.8): leave the other spreads, or the trials.",
+                      refusal);
     Run run(call, seed);
     if (!run.correlate())
         return refuse(CUTWATER_CONTRADICTION, "The correlation coefficients contradict each other: no values can have them all.", refusal);
@@ -186,7 +189,10 @@ cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64
         kept += good;
     }
     if (kept < trials / 2)
-        return refuse(CUTWATER_NO_ANSWER, "More than half of the trials were refused by the function: the uncertainties reach too far beyond what it permits.", refusal);
+        return refuse(CUTWATER_NO_ANSWER,
+                      "More than half of the trials were refused by the function: the uncertainties reach too far beyond what it "
+                      "permits.",
+                      refusal);
     y.resize(kept);
     const auto n = static_cast<double>(kept);
     made.count = trials;

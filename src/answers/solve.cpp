@@ -33,8 +33,10 @@ public:
     Solutions run()
     {
         look(search_points(where_, whole_));
-        look(series_points());
-        sort();
+        if (const std::vector<double> along = series_points(); !along.empty()) {
+            look(along);
+            sort();
+        }
         for (int round = 0; round < 4 && !any_known(); ++round) look_between();
         Solutions& s = found_;
         s.computed = any_known();
@@ -52,6 +54,7 @@ public:
         if (!single_slope())
             for (int round = 0; round < 2; ++round) look_between();
         tell_range();
+        if (points_.size() == 1 && points_.front().g == 0) add(points_.front().x);
         const std::size_t turns = single_slope() ? 0 : points_.size();
         for (std::size_t i = 0; i + 1 < points_.size() && !s.flat; ++i) close_in(points_[i], points_[i + 1], 0);
         for (std::size_t i = 1; i + 1 < turns && !s.flat; ++i) turn(points_[i - 1], points_[i], points_[i + 1]);
@@ -210,12 +213,15 @@ private:
 
     void level(const Point& a, const Point& b)
     {
+        if (settled(a.x) && settled(b.x)) return;
         const Point between = at(middle(a.x, b.x));
         if (between.g == 0 && between.x > a.x && between.x < b.x) {
             found_.stretch = {a.x, b.x};
             stretch_out();
             found_.flat = !level_by_rounding();
-            if (!found_.flat) add(of_stretch());
+            if (found_.flat) return;
+            add(of_stretch());
+            settled_ = found_.stretch;  // its other points are the same answer
         } else {
             add(a.x);
             add(b.x);
@@ -245,21 +251,21 @@ private:
         if (before != points_.rend()) s.low = edge(s.low, before->x);
     }
 
+    bool settled(double x) const { return x >= settled_.low && x <= settled_.high; }
+
     /// Whether the stretch is level only because the last bit hides the slope, as about the vertex of a parabola: ten times
     /// further out the result has still hardly moved.
     bool level_by_rounding()
     {
         const Stretch s = found_.stretch;
-        const double far = 9 * (s.high - s.low);
-        bool looked = false;
-        for (const double x : {s.low - far, s.high + far}) {
-            if (!where_.contains(x)) continue;
-            const double y = g(x);
-            if (std::isnan(y)) continue;
-            if (y == 0 || std::abs(y) > 1e-9 * std::max(std::abs(target_), found_.results.high - found_.results.low)) return false;
-            looked = true;
-        }
-        return looked;
+        const auto rise = [&](double times) {
+            double most = -1;
+            for (const double x : {s.low - times * (s.high - s.low), s.high + times * (s.high - s.low)})
+                if (const double y = where_.contains(x) ? std::abs(g(x)) : -1; y > most) most = y;  // false for NaN
+            return most;
+        };
+        const double near = rise(9);
+        return near > 0 && near <= 1e-9 * std::max(std::abs(target_), rise(999));
     }
 
     /// The value that stands for such a stretch: an end of the interval, 0, or the middle.
@@ -344,7 +350,10 @@ private:
         }
     }
 
-    void add(double x) { found_.roots.push_back(x == 0 ? 0.0 : x); }
+    void add(double x)
+    {
+        if (!settled(x)) found_.roots.push_back(x == 0 ? 0.0 : x);
+    }
 
     /// Two brackets that share an end may both have found it.
     void gather()
@@ -362,6 +371,7 @@ private:
     bool whole_;
     Interval where_;
     std::vector<Point> points_;
+    Stretch settled_{HUGE_VAL, -HUGE_VAL};  // level by rounding, and has its answer; empty at first
     Solutions found_;
 };
 

@@ -31,7 +31,7 @@ std::string searched_text(const SolveQuestion& q, const Stretch& s)
 
 cutwater_status refuse_unknown(const SolveQuestion& q, cutwater_status status, const std::string& sentence, cutwater_refusal* refusal)
 {
-    refuse(status, sentence, refusal);
+    refuse(status, sentence.ends_with('.') ? sentence : sentence + '.', refusal);
     blame(*q.function, q.unknown, -1, refusal);
     if (refusal) {
         refusal->low = q.where.low;
@@ -93,7 +93,8 @@ cutwater_status ask_solve(const FunctionInfo& f, std::span<const cutwater_value>
         std::string names;
         for (const InputInfo& in : f.inputs)
             if (in.kind == Kind::quantity) (names += names.empty() ? "" : ", ") += in.full_name;
-        return refuse(CUTWATER_WRONG_KIND, std::string(f.name) + " has no input \"" + std::string(unknown ? unknown : "").substr(0, 60) + "\" to solve for; it has " + names + ".", refusal);
+        const std::string asked = std::string(unknown ? unknown : "").substr(0, 60);
+        return refuse(CUTWATER_WRONG_KIND, std::string(f.name) + " has no input \"" + asked + "\" to solve for; it has " + names + ".", refusal);
     }
     const InputInfo& in = f.inputs[q.unknown];
     if (in.kind != Kind::quantity) return refuse_unknown(q, CUTWATER_WRONG_KIND, "only an input that is a single number can be solved for", refusal);
@@ -119,13 +120,17 @@ cutwater_status refuse_solutions(const SolveQuestion& q, const Solutions& s, cut
         return static_cast<cutwater_status>(s.example.status);
     }
     if (!s.computed && s.example.status != CUTWATER_OK)
-        return refuse_unknown(q, CUTWATER_NO_ANSWER, "no value from " + searched_text(q, s.searched) + " can be computed; for one of them: " + s.example.message, refusal);
+        return refuse_unknown(q, CUTWATER_NO_ANSWER,
+                              "no value from " + searched_text(q, s.searched) + " can be computed; for one of them: " + s.example.message,
+                              refusal);
     if (!s.computed) return refuse_unknown(q, CUTWATER_NO_ANSWER, "there is no value to look at in the interval", refusal);
     const std::string searched = " (searched: " + searched_text(q, s.searched) +
                                  (s.skipped ? "; can be computed: " + searched_text(q, s.computable) : std::string()) + ")";
     if (s.flat)
         return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS,
-                              "every value from " + in_unit(s.stretch.low, in.unit) + " to " + in_unit(s.stretch.high, in.unit) + " gives " + target_text(q) + searched, refusal);
+                              "every value from " + in_unit(s.stretch.low, in.unit) + " to " + in_unit(s.stretch.high, in.unit) +
+                                  " gives " + target_text(q) + searched,
+                              refusal);
     if (s.roots.size() > 1) {
         std::string names;
         for (std::size_t i = 0; i < s.roots.size() && i < 8; ++i)
@@ -135,15 +140,20 @@ cutwater_status refuse_solutions(const SolveQuestion& q, const Solutions& s, cut
     }
     if (s.jump)
         return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                              (in.whole ? "no whole number gives " : "no value gives ") + target_text(q) + ": from " + in_unit(s.stretch.low, in.unit) + " to " +
-                                  (in.whole ? in_unit(s.stretch.high, in.unit) : std::string("the next number")) + " it leaps from " + in_unit(s.before, out.unit) +
-                                  " to " + in_unit(s.after, out.unit) + searched,
+                              (in.whole ? "no whole number gives " : "no value gives ") + target_text(q) + ": from " +
+                                  in_unit(s.stretch.low, in.unit) + " to " +
+                                  (in.whole ? in_unit(s.stretch.high, in.unit) : std::string("the next number")) +
+                                  " it leaps from " + in_unit(s.before, out.unit) + " to " + in_unit(s.after, out.unit) + searched,
                               refusal);
     if (s.results.low == s.results.high)
-        return refuse_unknown(q, CUTWATER_NO_ANSWER, std::string("no value gives ") + target_text(q) + ": " + out.name + " is " + in_unit(s.results.low, out.unit) + " whatever " + in.name + " is" + searched, refusal);
+        return refuse_unknown(q, CUTWATER_NO_ANSWER,
+                              "no value gives " + target_text(q) + ": " + out.name + " is " + in_unit(s.results.low, out.unit) +
+                                  " whatever " + in.name + " is" + searched,
+                              refusal);
     return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                          "no value gives " + target_text(q) + ": " + out.name + " runs from " + in_unit(s.results.low, out.unit) + " (at " + in_unit(s.least_at, in.unit) +
-                              ") to " + in_unit(s.results.high, out.unit) + " (at " + in_unit(s.greatest_at, in.unit) + ")" + searched,
+                          "no value gives " + target_text(q) + ": " + out.name + " runs from " + in_unit(s.results.low, out.unit) +
+                              " (at " + in_unit(s.least_at, in.unit) + ") to " + in_unit(s.results.high, out.unit) + " (at " +
+                              in_unit(s.greatest_at, in.unit) + ")" + searched,
                           refusal);
 }
 

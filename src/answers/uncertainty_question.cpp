@@ -20,7 +20,7 @@ constexpr double enough = 0.05;  // of the standard uncertainty: agreement to on
 cutwater_status refuse_uncertainty(const FunctionInfo& f, std::size_t input, cutwater_status status, const std::string& sentence,
                                    cutwater_refusal* refusal)
 {
-    refuse(status, "the uncertainty " + sentence, refusal);
+    refuse(status, "the uncertainty " + sentence + '.', refusal);
     blame(f, input, -1, refusal);
     return status;
 }
