@@ -137,22 +137,6 @@ bool whole_strides(PyArrayObject *array)
     return true;
 }
 
-bool set_series(const Function &f, std::size_t input, Argument &argument)
-{
-    PyArrayObject *array = argument.held.array();
-    if (PyArray_NDIM(array) != 1) {
-        const Place place(f, input);
-        PyErr_Format(PyExc_TypeError, "%s: %s must be a series of one dimension, not %d", place.call, place.name, PyArray_NDIM(array));
-        return false;
-    }
-    const npy_intp length = PyArray_DIM(array, 0);
-    argument.value.kind = CUTWATER_SERIES;
-    argument.value.series = static_cast<const double *>(PyArray_DATA(array));
-    argument.value.length = static_cast<std::size_t>(length);
-    argument.value.stride = length > 1 ? PyArray_STRIDE(array, 0) / static_cast<npy_intp>(sizeof(double)) : 1;
-    return true;
-}
-
 bool read_many(const Function &f, std::size_t input, PyObject *object, Argument &argument)
 {
     if (f.inputs[input] == CUTWATER_TEXT) {  // not a word: the library says so in its own terms
@@ -172,6 +156,22 @@ bool read_many(const Function &f, std::size_t input, PyObject *object, Argument 
 }
 
 }  // namespace
+
+bool set_series(const Function &f, std::size_t input, Argument &argument)
+{
+    PyArrayObject *array = argument.held.array();
+    if (PyArray_NDIM(array) != 1) {
+        const Place place(f, input);
+        PyErr_Format(PyExc_TypeError, "%s: %s must be a series of one dimension, not %d", place.call, place.name, PyArray_NDIM(array));
+        return false;
+    }
+    const npy_intp length = PyArray_DIM(array, 0);
+    argument.value.kind = CUTWATER_SERIES;
+    argument.value.series = static_cast<const double *>(PyArray_DATA(array));
+    argument.value.length = static_cast<std::size_t>(length);
+    argument.value.stride = length > 1 ? PyArray_STRIDE(array, 0) / static_cast<npy_intp>(sizeof(double)) : 1;
+    return true;
+}
 
 const char *text_of(const Place &place, PyObject *object)
 {

@@ -27,6 +27,9 @@ struct Place {
 
 bool read_argument(const Function &function, std::size_t input, PyObject *object, Argument &argument);
 
+/// An array that is held, as the series that the argument gives.
+bool set_series(const Function &function, std::size_t input, Argument &argument);
+
 /// A text without a null character in it; borrowed from the object.
 const char *text_of(const Place &place, PyObject *object);
 

@@ -27,4 +27,12 @@ Answer convert(Given value, Given from_unit, Given to_unit);
 Answer read(int position, int input, Given text);
 Answer self_test();
 
+// The four answers. arguments: a tuple, one an input; standard and spreads likewise; correlations: a tuple of (first, second, r).
+Answer working(Given function, Given arguments, int form);
+Answer solve(int position, Given arguments, Given unknown, Given target, Given result, double low, double high);
+Answer solutions(int position, Given arguments, Given unknown, Given target, Given result, double low, double high);
+Answer uncertainty(int position, Given arguments, Given standard, Given spreads, Given correlations, Given result, int monte_carlo,
+                   size_t trials, unsigned long long seed, double coverage);
+Answer sensitivity(int position, Given arguments, Given result);
+
 }  // namespace cutwater_door

@@ -50,7 +50,8 @@ target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="
 target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
 target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
   $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:include>)
-set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1)
+# $ORIGIN: where a package puts the library, its OpenMP runtime lies beside it.
+set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1 BUILD_RPATH "$ORIGIN" INSTALL_RPATH "$ORIGIN")
 
 # GCC's OpenMP runtime, for packages that must carry what they need (the wheel and the add-in).
 execute_process(COMMAND ${CMAKE_CXX_COMPILER} -print-file-name=libgomp.so.1 OUTPUT_VARIABLE cutwater_openmp_runtime OUTPUT_STRIP_TRAILING_WHITESPACE)

@@ -166,6 +166,9 @@ from typing import Any, Callable, Literal, NamedTuple, Sequence, SupportsFloat, 
 import numpy as np
 from numpy.typing import NDArray
 
+from .answers import Sensitivity as Sensitivity, Uncertainty as Uncertainty
+from .answers import sensitivity as sensitivity, solutions as solutions, solve as solve, uncertainty as uncertainty, working as working
+
 # A number in the unit that the input's name ends in, or a text with a unit.
 Quantity = SupportsFloat | str
 Numbers = NDArray[np.float64]

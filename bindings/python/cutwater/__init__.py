@@ -10,8 +10,10 @@ import functools as _functools
 import json as _json
 import typing as _typing
 
-from . import _cutwater
+from . import _cutwater, _lookup
 from ._cutwater import convert, interface, self_test, version
+from ._lookup import functions
+from .answers import Sensitivity, Uncertainty, sensitivity, solutions, solve, uncertainty, working
 from .refused import Refused
 from .status import Status
 
@@ -26,12 +28,6 @@ class Rows(_typing.NamedTuple):
     first: _typing.Any
 
 
-@_functools.lru_cache(maxsize=None)
-def functions():
-    """Every function's name, in the catalogue's order."""
-    return tuple(_cutwater.function_name(i) for i in range(_cutwater.function_count()))
-
-
 def catalogue():
     """All that the library knows of its functions and units, as read from its JSON."""
     return _json.loads(_cutwater.catalogue_json())
@@ -44,42 +40,19 @@ def rows(function, /, *arguments, out=None, threads=1, **named):
     several. out may be one of the inputs. threads is how many may compute, -1 for as many as there are processors.
     A text that cannot be read, or a word, still raises Refused.
     """
-    position = _position(function)
-    names = _input_names(position)
-    if len(arguments) > len(names):
-        raise TypeError(f"{functions()[position]}() takes {len(names)} inputs ({len(arguments)} given)")
-    given = list(arguments) + [None] * (len(names) - len(arguments))
-    for name, value in named.items():
-        index = names.get(name, -1)
-        if index < 0:
-            raise TypeError(f"{functions()[position]}() has no input {name!r}")
-        if index < len(arguments):
-            raise TypeError(f"{functions()[position]}() was given {name!r} twice")
-        given[index] = value
-    results, refused, first = _cutwater.rows(position, tuple(given), out, threads)
+    position = _lookup.position(function)
+    given = _lookup.in_order(position, arguments, named)
+    results, refused, first = _cutwater.rows(position, given, out, threads)
     return Rows(results, refused, first)
 
 
 def read(function, input, text):
     """A text as a number of that input, in the unit that the input's name ends in."""
-    position = _position(function)
-    index = _input_names(position).get(input, -1)
+    position = _lookup.position(function)
+    index = _lookup.inputs(position).get(input, -1)
     if index < 0:
         raise TypeError(f"{functions()[position]}() has no input {input!r}")
     return _cutwater.read(position, index, text)
-
-
-def _position(function):
-    name = function if isinstance(function, str) else getattr(function, "__name__", "")
-    position = _cutwater.find(name)
-    if position < 0:
-        raise LookupError(f"there is no function {name!r}" if name else f"{function!r} is no function of this package")
-    return position
-
-
-@_functools.lru_cache(maxsize=None)
-def _input_names(position):
-    return {_cutwater.input_name(position, i): i for i in range(_cutwater.input_count(position))}
 
 
 @_functools.lru_cache(maxsize=None)
@@ -97,4 +70,5 @@ globals().update((name, getattr(_cutwater, name)) for name in functions())
 globals().update((name, item) for name, item in vars(_cutwater).items() if isinstance(item, type))
 
 __all__ = list(functions()) + [
-    "Refused", "Rows", "Status", "catalogue", "convert", "functions", "interface", "read", "rows", "self_test", "version"]
+    "Refused", "Rows", "Sensitivity", "Status", "Uncertainty", "catalogue", "convert", "functions", "interface", "read", "rows",
+    "self_test", "sensitivity", "solutions", "solve", "uncertainty", "version", "working"]

@@ -23,7 +23,10 @@ class Package(unittest.TestCase):
 
     def test_names_do_not_meet(self):
         self.assertEqual(len(cutwater.__all__), len(set(cutwater.__all__)))
-        self.assertEqual({"out", "threads"} & {entry["name"] for function in FUNCTIONS for entry in function["inputs"]}, set())
+        inputs = {entry["name"] for function in FUNCTIONS for entry in function["inputs"]}
+        for call in (cutwater.rows, cutwater.working, cutwater.solve, cutwater.solutions, cutwater.uncertainty, cutwater.sensitivity):
+            named = {p.name for p in inspect.signature(call).parameters.values() if p.kind is inspect.Parameter.KEYWORD_ONLY}
+            self.assertEqual(named & inputs, set(), call.__name__)
 
     def test_self_test(self):
         self.assertIsNone(cutwater.self_test())
@@ -95,6 +98,8 @@ class Stub(unittest.TestCase):
 
     def test_everything_public_is_declared(self):
         declared = {node.name for node in self.tree.body if isinstance(node, (ast.FunctionDef, ast.ClassDef))}
+        # answers.py has its types in it: to a checker it is its own stub, and only `as` makes a name public.
+        declared |= {name.asname for node in self.tree.body if isinstance(node, ast.ImportFrom) for name in node.names}
         self.assertEqual(set(cutwater.__all__) - declared, set())
         status = next(node for node in self.tree.body if isinstance(node, ast.ClassDef) and node.name == "Status")
         self.assertEqual({n.targets[0].id: n.value.value for n in status.body}, {s.name: s.value for s in cutwater.Status})

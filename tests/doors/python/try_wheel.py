@@ -13,10 +13,23 @@ assert pathlib.Path(sys.prefix) in home.parents, home
 assert home.with_name("py.typed").exists() and home.with_name("__init__.pyi").exists()
 cutwater.self_test()
 assert cutwater.npsh_available([1.0, 1.1], 0.02, "998 kg/m3", 2, 0.5).shape == (2,)
-loaded = [line.split()[-1] for line in open("/proc/self/maps") if "libcutwater" in line] if sys.platform == "linux" else []
-assert all(pathlib.Path(path).parent == home.parent.resolve() for path in loaded), loaded
+if sys.platform == "linux":
+    loaded = {line.split()[-1] for line in open("/proc/self/maps") if "libcutwater" in line or "libgomp" in line}
+    assert {pathlib.Path(path).name.split(".")[0] for path in loaded} == {"libcutwater", "libgomp"}, loaded
+    assert all(pathlib.Path(path).parent == home.parent.resolve() for path in loaded), loaded
 print(cutwater.__version__, home)
 """
+
+
+def look_at_libraries(package):
+    """What the loader will do, by its own word: everything that the wheel carries is found there, nothing is missing."""
+    library, = package.glob("libcutwater.so.*")
+    dynamic = subprocess.run(["readelf", "-d", library], check=True, capture_output=True, encoding="utf-8").stdout
+    assert "[$ORIGIN]" in dynamic, dynamic
+    for user in (library, *package.glob("_cutwater*.so")):
+        found = subprocess.run(["ldd", user], check=True, capture_output=True, encoding="utf-8").stdout
+        assert "not found" not in found, found
+        assert f"libgomp.so.1 => {package.resolve() / 'libgomp.so.1'} " in found, found
 
 
 def main():
@@ -24,6 +37,7 @@ def main():
     with zipfile.ZipFile(wheel) as archive:
         names = archive.namelist()
     assert any(name.startswith("cutwater/libcutwater.so") for name in names), names
+    assert "cutwater/libgomp.so.1" in names, names
     assert "py3-none-any" not in wheel.name, wheel.name
     with tempfile.TemporaryDirectory() as folder:
         # NumPy alone is shared with the system; nothing of the source or build tree can be found.
@@ -32,6 +46,9 @@ def main():
         run(sys.executable, "-m", "venv", "--system-site-packages", "venv")
         python = str(pathlib.Path(folder, "venv", "bin", "python"))
         run(python, "-m", "pip", "install", "--quiet", "--no-index", "--no-deps", "--disable-pip-version-check", str(wheel.resolve()))
+        if sys.platform == "linux":
+            package, = pathlib.Path(folder, "venv").glob("lib/python*/site-packages/cutwater")
+            look_at_libraries(package)
         run(python, "-I", "-W", "error", "-c", TRIAL)
 
 
