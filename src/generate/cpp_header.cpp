@@ -1,4 +1,4 @@
-// include/cutwater/cutwater.hpp: the C API again, taking and giving quantities, refusing by an exception.
+// include/cutwater/cutwater.hpp and function_types.hpp: the C API again, taking and giving quantities, refusing by an exception.
 #include "generate/product.hpp"
 
 namespace cutwater::generate {
@@ -114,6 +114,29 @@ void write_function(std::string& to, const FunctionInfo& f)
     put(to, "    return {};\n}}\n", several ? "{" + results + "}" : results);
 }
 
+/// Type names parted by blanks, "-" for a word.
+template <class Entry>
+std::string type_list(std::span<const Entry> entries)
+{
+    std::string text;
+    for (const Entry& entry : entries) put(text, "{}{}", text.empty() ? "" : " ", entry.quantity ? entry.quantity->type : "-");
+    return text;
+}
+
+/// For calls by name that take quantities: a unit's symbol alone does not tell a temperature from a difference of two.
+std::string function_types()
+{
+    std::string text;
+    put(text, "// {}.\n// The quantities of every function, by their C++ types in the record's order; \"-\" stands for a word.\n", made_by);
+    put(text, "#pragma once\n\nnamespace cutwater::detail {{\n\nstruct FunctionTypes {{\n    const char* function;\n    const char* inputs;\n"
+              "    const char* results;\n}};\n\ninline constexpr FunctionTypes function_types[] = {{\n");
+    for (const Family* family : families())
+        for (const FunctionInfo* f : family->functions)
+            put(text, "    {{\"{}\", \"{}\", \"{}\"}},\n", f->name, type_list(f->inputs), type_list(f->results));
+    put(text, "}};\n\n}}  // namespace cutwater::detail\n");
+    return text;
+}
+
 }  // namespace
 
 std::vector<Product> cpp_header()
@@ -128,7 +151,7 @@ std::vector<Product> cpp_header()
         for (const FunctionInfo* f : family->functions) write_function(text, *f);
     }
     put(text, "\n}}  // namespace cutwater\n");
-    return {{"include/cutwater/cutwater.hpp", text}};
+    return {{"include/cutwater/cutwater.hpp", text}, {"include/cutwater/function_types.hpp", function_types()}};
 }
 
 }  // namespace cutwater::generate
