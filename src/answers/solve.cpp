@@ -264,6 +264,7 @@ private:
                 if (const double y = where_.contains(x) ? std::abs(g(x)) : -1; y > most) most = y;  // false for NaN
             return most;
         };
+        if (s.high - s.low <= 1e-6 * std::max(std::abs(s.low), std::abs(s.high))) return true;
         const double near = rise(9);
         return near > 0 && near <= 1e-9 * std::max(std::abs(target_), rise(999));
     }
@@ -355,13 +356,27 @@ private:
         if (!settled(x)) found_.roots.push_back(x == 0 ? 0.0 : x);
     }
 
-    /// Two brackets that share an end may both have found it.
+    /// Two brackets that share an end may both have found it, and rounding in the formula may cross the target more than once:
+    /// neighbours with nothing but rounding between them are one.
     void gather()
     {
         std::vector<double>& r = found_.roots;
         std::sort(r.begin(), r.end());
-        r.erase(std::unique(r.begin(), r.end(), [](double a, double b) { return b - a <= 8 * eps * std::max(std::abs(a), std::abs(b)); }),
-                r.end());
+        const double width = found_.searched.high - found_.searched.low;
+        const double noise = 1e-10 * (target_ != 0 ? std::abs(target_) : found_.results.high - found_.results.low);
+        const auto one = [&](double a, double b) {
+            const double largest = std::max(std::abs(a), std::abs(b));
+            if (b - a <= 8 * eps * largest) return true;
+            return b - a <= std::max(1e-6 * largest, 1e-12 * std::min(1.0, width)) && std::abs(g(a + (b - a) / 2)) <= noise;
+        };
+        std::size_t kept = 0;
+        for (std::size_t i = 1; i < r.size(); ++i) {
+            if (!one(r[kept], r[i]))
+                r[++kept] = r[i];
+            else if (std::abs(g(r[i])) < std::abs(g(r[kept])) || r[i] == 0)
+                r[kept] = r[i];
+        }
+        if (!r.empty()) r.resize(kept + 1);
     }
 
     const SolveQuestion* question_;

@@ -19,6 +19,7 @@ inline Ratio shelf(Ratio x) { return Ratio(std::max(0.0, x.value() - 5)); }
 inline Ratio square_root(Ratio x) { return Ratio(std::sqrt(x.value())); }
 inline Ratio resistance_curve(Ratio head, Ratio k, Ratio flow) { return head + k * flow * flow; }
 inline Ratio of_count(Ratio each, Count number) { return each * number.value; }
+inline Ratio power_of_one_plus(Ratio x) { return Ratio(std::pow(1 + x.value(), 10)); }
 inline Ratio wave(Ratio x) { return Ratio(std::sin(x.value())); }
 inline Outcome<Ratio> with_a_hole(Ratio x)
 {
@@ -60,6 +61,7 @@ CUTWATER_TEST_RECORD(shelf, plain("x", from(0)))
 CUTWATER_TEST_RECORD(square_root, plain("x", from(0)))
 CUTWATER_TEST_RECORD(resistance_curve, plain("head"), plain("k", from(0)), plain("flow", from(0)))
 CUTWATER_TEST_RECORD(of_count, plain("each"), input("number", "n", units::count, between(1, 50), "how many"))
+CUTWATER_TEST_RECORD(power_of_one_plus, plain("x", between(-0.2, 1)))
 CUTWATER_TEST_RECORD(wave, plain("x", between(0, 30)))
 CUTWATER_TEST_RECORD(with_a_hole, plain("x", from(0)))
 CUTWATER_TEST_RECORD(additive, plain("a"), plain("b"), plain("c"), plain("d"))

@@ -64,6 +64,7 @@ TEST_CASE("several answers are named", "[solve]")
     CHECK(solve_for(f<parabola_record>, "x", 8, {}, 2).value == Approx(7).epsilon(1e-14));
     // two that lie closer together than the points first looked at, and one that is only touched
     CHECK(solve_for(f<parabola_record>, "x", -0.9999).all.roots.size() == 2);
+    CHECK(solve_for(f<power_of_one_plus_record>, "x", 1).value == 0);  // rounding crosses the target about it
     CHECK(solve_for(f<parabola_record>, "x", -1).value == Approx(4).margin(1e-7));
     CHECK(solve_for(f<wave_record>, "x", 0.5).all.roots.size() == 10);
     CHECK(solve_for(f<wave_record>, "x", 0.999999).all.roots.size() == 10);
