@@ -3,33 +3,64 @@
 
 #include "formulas/curves/combined.hpp"
 
+#include <iterator>
+
 namespace cutwater::formulas {
 
-/// Solved for the common head: with it both pumps' flows fall, and the head the system takes for their sum falls too, so
+namespace curves {
+
+template <std::size_t N>
+struct Balance {
+    double head = 0;
+    double flows[N]{};
+};
+
+/// Solved for the common head: with it every pump's flow falls, and the head the system takes for their sum falls too, so
 /// there is one answer at most.
+template <std::size_t N>
+Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], Head static_head, SystemResistance resistance)
+{
+    const auto taken = [&](double head) {
+        double flow = 0;
+        for (const auto& pump : pumps) flow += delivered(pump, head);
+        return static_head.value() + resistance.value() * flow * flow;
+    };
+    double highest = pumps[0].y(0);
+    double lowest = pumps[0].y(pumps[0].size() - 1);
+    std::size_t shortest = 0;  // the pump whose curve ends at the highest head
+    for (std::size_t i = 1; i < N; ++i) {
+        highest = std::max(highest, pumps[i].y(0));
+        const double end = pumps[i].y(pumps[i].size() - 1);
+        if (end > lowest) {
+            lowest = end;
+            shortest = i;
+        }
+    }
+    constexpr const char* flows[] = {"flows_1", "flows_2", "flows_3"};
+    static_assert(N <= std::size(flows));
+    const auto in_metres = [](double head) { return number_in(Head::from_value(head), units::metre); };
+    if (static_head.value() >= highest)
+        return NoValue{CUTWATER_NO_ANSWER, "static_head", "the static head, {0}, is not below the highest closed-valve head, {1}: no pump delivers",
+                       {number_in(static_head, units::metre), in_metres(highest)}};
+    if (!(taken(lowest) >= lowest))
+        return NoValue{CUTWATER_NO_ANSWER, flows[shortest], "this curve is too short: at its last head, {0}, the system takes only {1}",
+                       {in_metres(lowest), in_metres(taken(lowest))}};
+    Balance<N> balance{.head = sign_change([&](double h) { return taken(h) - h; }, lowest, highest)};
+    for (std::size_t i = 0; i < N; ++i) balance.flows[i] = delivered(pumps[i], balance.head);
+    return balance;
+}
+
+}  // namespace curves
+
 inline Outcome<std::tuple<Flow, Head, Flow, Flow, Delivering>> flow_balance(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2,
                                                                             Series<Head> heads_2, Head static_head, SystemResistance resistance)
 {
-    const curves::Knots<Flow, Head> one(flows_1, heads_1), two(flows_2, heads_2);
-    const auto taken = [&](double head) {
-        const double flow = curves::delivered(one, head) + curves::delivered(two, head);
-        return static_head.value() + resistance.value() * flow * flow;
-    };
-    const double highest = std::max(one.y(0), two.y(0));
-    const double end_1 = one.y(one.size() - 1), end_2 = two.y(two.size() - 1);
-    const double lowest = std::max(end_1, end_2);
-    const auto in_metres = [](double head) { return number_in(Head::from_value(head), units::metre); };
-    if (taken(highest) > highest)
-        return NoValue{CUTWATER_NO_ANSWER, "static_head", "the static head, {0}, lies above the higher closed-valve head, {1}: neither pump delivers",
-                       {number_in(static_head, units::metre), in_metres(highest)}};
-    if (!(taken(lowest) >= lowest))
-        return NoValue{CUTWATER_NO_ANSWER, end_1 >= end_2 ? "flows_1" : "flows_2",
-                       "this curve is too short: at its last head, {0}, the system takes only {1}", {in_metres(lowest), in_metres(taken(lowest))}};
-    const double head = curves::sign_change([&](double h) { return taken(h) - h; }, lowest, highest);
-    const double flow_1 = curves::delivered(one, head);
-    const double flow_2 = curves::delivered(two, head);
-    const Delivering who = head >= two.y(0) ? Delivering::first : head >= one.y(0) ? Delivering::second : Delivering::both;
-    return std::tuple(Flow::from_value(flow_1 + flow_2), Head::from_value(head), Flow::from_value(flow_1), Flow::from_value(flow_2), who);
+    const curves::Knots<Flow, Head> pumps[] = {{flows_1, heads_1}, {flows_2, heads_2}};
+    const auto balance = curves::balanced(pumps, static_head, resistance);
+    if (!balance) return balance.why();
+    const auto& [head, flows] = *balance;
+    const Delivering who = head >= pumps[1].y(0) ? Delivering::first : head >= pumps[0].y(0) ? Delivering::second : Delivering::both;
+    return std::tuple(Flow::from_value(flows[0] + flows[1]), Head::from_value(head), Flow::from_value(flows[0]), Flow::from_value(flows[1]), who);
 }
 
 namespace curves {

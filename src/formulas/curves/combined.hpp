@@ -131,7 +131,9 @@ inline constexpr Record<&two_curves_in_parallel> two_curves_in_parallel_record{
          {"flows_1", [](Series<Flow> a, Series<Head>, Series<Flow>, Series<Head>) { return a.front() == Flow{}; }, curves::from_closed_valve},
          {"flows_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head>) { return a.front() == Flow{}; }, curves::from_closed_valve}},
     .source = curves::parallel_source,
-    .cautions = {curves::no_return, curves::own_losses},
+    .cautions = {curves::no_return, curves::own_losses,
+                 "Exact at its points only: a curve drawn through them smooths the kink where the weaker pump begins to deliver. For shares use flow_balance, "
+                 "flow_balance_of_three or flow_at_head."},
     .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30]", "[0, 50, 160], [40, 38, 30]", "hand calculation"}};
 
 /// One point for every flow that either curve lists and both reach.

@@ -28,6 +28,8 @@ constexpr const FunctionInfo* curves_functions[] = {
     entry<two_curves_in_parallel_record>,
     entry<two_curves_in_series_record>,
     entry<flow_balance_record>,
+    entry<flow_balance_of_three_record>,
+    entry<flow_at_head_record>,
     entry<flow_through_bore_record>,
     entry<shutoff_head_rise_record>,
     entry<curve_is_stable_record>,

@@ -30,6 +30,8 @@ constexpr const FunctionInfo* power_functions[] = {
     entry<life_cycle_cost_record>,
     entry<throttling_power_loss_record>,
     entry<speed_control_saving_record>,
+    entry<duty_profile_energy_record>,
+    entry<cube_law_power_record>,
 };
 
 extern const Family power_family;  // a const without this would stay inside this file

@@ -5,11 +5,14 @@
 #include "formulas/power/hydraulic.hpp"
 #include "formulas/system/resistance.hpp"
 
+#include <algorithm>
 #include <tuple>
 
 namespace cutwater::formulas {
 
 namespace saving {
+
+inline constexpr double rounding = 1e-9;  // a flow that is the duty but for rounding is not beyond it
 
 struct Throttled {
     Head pump_head;
@@ -27,6 +30,13 @@ inline Outcome<double> efficiency_at(const Series<Flow>& flows, const Series<Fra
     return read->value;
 }
 
+inline NoValue beyond_duty(Flow flow, Head given, Head asked)
+{
+    return {.status = CUTWATER_NO_ANSWER, .argument = "flow",
+            .sentence = "at {0} the pump gives {1} and the system asks for {2}: that flow is beyond the duty, there is nothing to control",
+            .numbers = {number_in(flow, units::m3h), number_in(given, units::metre), number_in(asked, units::metre)}};
+}
+
 /// The pump at full speed, throttled to a flow that the system would take with less head.
 inline Outcome<Throttled> throttled(const Series<Flow>& flows, const Series<Head>& heads, const Series<Fraction>& efficiencies, Head static_head,
                                     SystemResistance resistance, Flow flow)
@@ -34,13 +44,41 @@ inline Outcome<Throttled> throttled(const Series<Flow>& flows, const Series<Head
     const auto pump_head = curves::read(flows, heads, flow, "flow", units::m3h);
     if (!pump_head) return pump_head.why();
     const Head asked = system_head(static_head, resistance, flow);
-    if (*pump_head < asked)
-        return NoValue{.status = CUTWATER_NO_ANSWER, .argument = "flow",
-                       .sentence = "the pump gives {0} at that flow and the system asks for {1}: the flow is beyond the duty, there is nothing to throttle",
-                       .numbers = {number_in(*pump_head, units::metre), number_in(asked, units::metre)}};
+    if (*pump_head < asked * (1 - rounding)) return beyond_duty(flow, *pump_head, asked);
     const auto efficiency = efficiency_at(flows, efficiencies, flow);
     if (!efficiency) return efficiency.why();
-    return Throttled{*pump_head, asked, *efficiency};
+    return Throttled{std::max(*pump_head, asked), asked, *efficiency};
+}
+
+struct Slowed {
+    Head head;
+    Flow similar_flow;
+    double speed_ratio;
+    double efficiency;
+};
+
+/// The pump slowed down until it gives the flow with the valve open.
+inline Outcome<Slowed> slowed(const Series<Flow>& flows, const Series<Head>& heads, const Series<Fraction>& efficiencies, Head static_head,
+                              SystemResistance resistance, Flow flow)
+{
+    const auto pump_head = curves::read(flows, heads, flow, "flow", units::m3h);
+    if (!pump_head) return pump_head.why();
+    const Head asked = system_head(static_head, resistance, flow);
+    if (*pump_head < asked * (1 - rounding)) return beyond_duty(flow, *pump_head, asked);
+    if (!(asked.value() > 0))
+        return NoValue{.status = CUTWATER_NO_ANSWER, .argument = "static_head",
+                       .sentence = "the system takes {0} by itself, its head there being {1}: no pump is needed",
+                       .numbers = {number_in(flow, units::m3h), number_in(asked, units::metre)}};
+    const auto similar = curves::similar_flow(flows, heads, flow, asked, false);
+    if (!similar) return similar.why();
+    const double ratio = Ratio(flow / *similar).value();
+    if (ratio < affinity::least_ratio)
+        return NoValue{.status = CUTWATER_NO_ANSWER, .argument = "flow",
+                       .sentence = "for {0} the speed would have to fall to {1} of the full one; the affinity laws are relied upon down to 0.25 only",
+                       .numbers = {number_in(flow, units::m3h), {ratio, ""}}};
+    const auto efficiency = efficiency_at(flows, efficiencies, *similar);
+    if (!efficiency) return efficiency.why();
+    return Slowed{asked, *similar, ratio, *efficiency};
 }
 
 template <class... Rest>
@@ -108,24 +146,14 @@ inline Outcome<std::tuple<Power, RotationalSpeed, Power, Power>> speed_control_s
 {
     const auto full = saving::throttled(flows, heads, efficiencies, static_head, resistance, flow);
     if (!full) return full.why();
-    if (!(full->system_head.value() > 0))
-        return NoValue{.status = CUTWATER_NO_ANSWER, .argument = "static_head",
-                       .sentence = "the system takes that flow by itself, its head there being {0}: no pump is needed", .numbers = {number_in(full->system_head, units::metre)}};
-    const auto similar = curves::similar_flow(flows, heads, flow, full->system_head, false);
-    if (!similar) return similar.why();
-    const Ratio ratio = flow / *similar;
-    if (ratio.value() < affinity::least_ratio)
-        return NoValue{.status = CUTWATER_NO_ANSWER, .argument = "flow",
-                       .sentence = "the speed would have to fall to {0} of the full one; the affinity laws are relied upon down to 0.25 only",
-                       .numbers = {{ratio.value(), ""}}};
-    const auto slow_efficiency = saving::efficiency_at(flows, efficiencies, *similar);
-    if (!slow_efficiency) return slow_efficiency.why();
+    const auto slow = saving::slowed(flows, heads, efficiencies, static_head, resistance, flow);
+    if (!slow) return slow.why();
     const Power throttled = hydraulic_power(flow, full->pump_head, density) / full->efficiency;
-    const Power controlled = hydraulic_power(flow, full->system_head, density) / (*slow_efficiency * drive_efficiency.value);
+    const Power controlled = hydraulic_power(flow, full->system_head, density) / (slow->efficiency * drive_efficiency.value);
     steps("H_sys", "H_s + k Q^2", full->system_head, units::metre);
-    steps("Q_x", "flow at which the similarity parabola through the duty meets the curve", *similar, units::m3h);
-    steps("eta(Q_x)", "pump efficiency at the similar point", Fraction{*slow_efficiency}, units::fraction);
-    return std::tuple(Power(throttled - controlled), speed * ratio, throttled, controlled);
+    steps("Q_x", "flow at which the similarity parabola through the duty meets the curve", slow->similar_flow, units::m3h);
+    steps("eta(Q_x)", "pump efficiency at the similar point", Fraction{slow->efficiency}, units::fraction);
+    return std::tuple(Power(throttled - controlled), speed * Ratio(slow->speed_ratio), throttled, controlled);
 }
 
 inline constexpr Record<&speed_control_saving> speed_control_saving_record{

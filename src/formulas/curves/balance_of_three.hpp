@@ -1,0 +1,88 @@
+// How three unlike pumps in parallel share a system's flow.
+#pragma once
+
+#include "formulas/curves/balance.hpp"
+
+#include <algorithm>
+
+namespace cutwater::formulas {
+
+enum class DeliveringOfThree { first, second, first_second, third, first_third, second_third, all };  // bits 1, 2, 4, less one
+
+}  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+inline constexpr Words<7> words_of<formulas::DeliveringOfThree>{"pump 1 alone",  "pump 2 alone",  "pumps 1 and 2", "pump 3 alone",
+                                                                "pumps 1 and 3", "pumps 2 and 3", "all pumps"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+inline Outcome<std::tuple<Flow, Head, Flow, Flow, Flow, DeliveringOfThree>> flow_balance_of_three(Series<Flow> flows_1, Series<Head> heads_1,
+                                                                                                 Series<Flow> flows_2, Series<Head> heads_2,
+                                                                                                 Series<Flow> flows_3, Series<Head> heads_3,
+                                                                                                 Head static_head, SystemResistance resistance)
+{
+    const curves::Knots<Flow, Head> pumps[] = {{flows_1, heads_1}, {flows_2, heads_2}, {flows_3, heads_3}};
+    const auto balance = curves::balanced(pumps, static_head, resistance);
+    if (!balance) return balance.why();
+    const double highest = std::max({pumps[0].y(0), pumps[1].y(0), pumps[2].y(0)});
+    int who = 0;  // never nobody: the head may round to the highest closed-valve head
+    for (std::size_t i = 0; i < 3; ++i)
+        if (balance->head < pumps[i].y(0) || pumps[i].y(0) == highest) who |= 1 << i;
+    return std::tuple(Flow::from_value(balance->flows[0] + balance->flows[1] + balance->flows[2]), Head::from_value(balance->head),
+                      Flow::from_value(balance->flows[0]), Flow::from_value(balance->flows[1]), Flow::from_value(balance->flows[2]),
+                      static_cast<DeliveringOfThree>(who - 1));
+}
+
+namespace curves {
+
+inline bool begins_and_falls(const Series<Flow>& flows, const Series<Head>& heads) { return flows.front() == Flow{} && falls(heads); }
+
+inline bool as_long(const Series<Flow>& flows, const Series<Head>& heads) { return flows.size() == heads.size(); }
+
+/// A condition on one pump's curve.
+template <int Pump, bool (*Holds)(const Series<Flow>&, const Series<Head>&)>
+bool of_three(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2, Series<Head> heads_2, Series<Flow> flows_3, Series<Head> heads_3, Head,
+              SystemResistance)
+{
+    return Pump == 0 ? Holds(flows_1, heads_1) : Pump == 1 ? Holds(flows_2, heads_2) : Holds(flows_3, heads_3);
+}
+
+inline constexpr const char* from_closed_valve_and_falls =
+    "the curve must begin at closed valve, flow 0, and its head fall from point to point: on a drooping curve the flow at one head is not one; give the falling part";
+
+}  // namespace curves
+
+inline constexpr Record<&flow_balance_of_three> flow_balance_of_three_record{
+    .name = "flow_balance_of_three",
+    .meaning = "Duty of three unlike pumps in parallel on one system, and each pump's share",
+    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1, from 0 on", 2, Order::rising),
+               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1, falling", 2),
+               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2, from 0 on", 2, Order::rising),
+               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2, falling", 2),
+               series("flows_3", "Q_3,i", units::m3h, from(0), "flows of pump 3, from 0 on", 2, Order::rising),
+               series("heads_3", "H_3,i", units::metre, any, "heads of pump 3, falling", 2),
+               input("static_head", "H_s", units::metre, any, "head of the system at no flow"),
+               input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared")},
+    .results = {output("total_flow", "Q", units::m3h, "flow through the system"), output("head", "H", units::metre, "head common to all"),
+                output("flow_1", "Q_1", units::m3h, "flow of pump 1"), output("flow_2", "Q_2", units::m3h, "flow of pump 2"),
+                output("flow_3", "Q_3", units::m3h, "flow of pump 3"),
+                output_word<DeliveringOfThree>("delivering", "who", "the pumps that deliver; the head is above the closed-valve head of any other")},
+    .equation = "Q = Q_1(H) + Q_2(H) + Q_3(H), H = H_s + k Q^2; a pump gives nothing above its own closed-valve head",
+    .relations = {{"heads_1", &curves::of_three<0, &curves::as_long>, curves::same_length},
+                  {"heads_2", &curves::of_three<1, &curves::as_long>, curves::same_length},
+                  {"heads_3", &curves::of_three<2, &curves::as_long>, curves::same_length},
+                  {"heads_1", &curves::of_three<0, &curves::begins_and_falls>, curves::from_closed_valve_and_falls},
+                  {"heads_2", &curves::of_three<1, &curves::begins_and_falls>, curves::from_closed_valve_and_falls},
+                  {"heads_3", &curves::of_three<2, &curves::begins_and_falls>, curves::from_closed_valve_and_falls}},
+    .source = curves::parallel_source,
+    .cautions = {curves::no_return, curves::own_losses, caution::closed_valve,
+                 "More than three: combine with two_curves_in_parallel, find the duty_head, and read each share with flow_at_head."},
+    .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30], [0, 20], [29, 10], 30, 0", "160, 30, 100, 60, 0, \"pumps 1 and 2\"",
+                "hand calculation: the first two curves end at 30 m, above the third's closed-valve head"}};
+
+}  // namespace cutwater::formulas

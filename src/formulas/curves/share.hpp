@@ -1,0 +1,48 @@
+// The flow of one pump at a head that others set: its share of a parallel set of any number of pumps.
+#pragma once
+
+#include "formulas/curves/combined.hpp"
+
+namespace cutwater::formulas {
+
+enum class Share { delivering, pushed_back };
+
+}  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+inline constexpr Words<2> words_of<formulas::Share>{"delivering", "pushed back"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+inline Outcome<std::tuple<Flow, Share>> flow_at_head(Series<Flow> flows, Series<Head> heads, Head head)
+{
+    const curves::Knots<Flow, Head> pump(flows, heads);
+    const double last = pump.y(pump.size() - 1);
+    if (head.value() < last)
+        return NoValue{CUTWATER_OUT_OF_INTERVAL, "head", "{0} lies below the curve's last head, {1}: a curve is not extrapolated; give a curve that reaches so far",
+                       {number_in(head, units::metre), number_in(Head::from_value(last), units::metre)}};
+    const double flow = curves::delivered(pump, head.value());
+    return std::tuple(Flow::from_value(flow), flow > 0 ? Share::delivering : Share::pushed_back);
+}
+
+inline constexpr Record<&flow_at_head> flow_at_head_record{
+    .name = "flow_at_head",
+    .meaning = "Flow of a pump behind its non-return valve at a given head: its share when others in parallel set the head",
+    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the pump curve's points, from 0 on", 2, Order::rising),
+               series("heads", "H_i", units::metre, any, "heads of the curve's points, falling", 2),
+               input("head", "H", units::metre, any, "head that the pump works against; not below the curve's last")},
+    .results = {output("flow", "Q", units::m3h, "flow at that head; 0 from the closed-valve head on"),
+                output_word<Share>("share", "who", "whether the pump delivers or is pushed back to no flow")},
+    .equation = "H_pump(Q) = H; Q = 0 where H >= H_pump(0)",
+    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Head) { return x.size() == y.size(); }, curves::same_length},
+                  {"heads", [](Series<Flow>, Series<Head> y, Head) { return curves::falls(y); }, curves::must_fall},
+                  {"flows", [](Series<Flow> x, Series<Head>, Head) { return x.front() == Flow{}; }, curves::from_closed_valve}},
+    .source = curves::parallel_source,
+    .cautions = {curves::no_return, curves::own_losses, caution::closed_valve},
+    .example = {"[0, 50, 100], [40, 38, 30], 38", "50, \"delivering\"", "the curve goes through its points"}};
+
+}  // namespace cutwater::formulas
