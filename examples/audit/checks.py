@@ -1,0 +1,212 @@
+"""What is found for every pump, in the order and with the limits of the workbook's sheet Checks."""
+import numpy as np
+
+import cutwater as cw
+from writer.results import RESULT, WEIGHT  # the workbook's own list of checks: labels, senses, limits, gravest first
+
+from .asking import Columns, missing
+
+# Functions that a check's value rests upon, where it is not the one that was asked last.
+RESTS_UPON = {"greatest_power": "pump_power_input", "maker_flow": "operating_region", "pump_head": "duty_flow"}
+
+
+def liquid(c, altitude):
+    ambient = cw.barometric_pressure(altitude)
+    c.ask("surface_absolute", cw.absolute_from_gauge, "surface_pressure", ambient)
+    water, slurry = c.says("density_by", "water"), c.says("density_by", "slurry")
+    c.read("density_used", "density", "npsh_available", "density_kgm3", where=~water & ~slurry)
+    c.ask("density_used", cw.water_density, "temperature", "surface_absolute", where=water)
+    c.ask("density_used", cw.slurry_density, "density", "solids_density", "solids_fraction", where=slurry)
+    c.read("heat_used", "specific_heat", "temperature_rise", "specific_heat_kJkgK", where=~water)
+    c.ask("heat_used", cw.water_specific_heat, "temperature", "surface_absolute", where=water)
+    water, points = c.says("vapour_by", "water"), c.says("vapour_by", "two points")
+    c.read("vapour_used", "vapour_pressure", "npsh_available", "vapour_pressure_bara", where=~water & ~points)
+    c.ask("vapour_used", cw.water_vapour_pressure, "temperature", where=water)
+    c.ask("vapour_used", cw.vapour_pressure_two_point, "vapour_t1", "vapour_p1", "vapour_t2", "vapour_p2", "temperature", where=points)
+    water, points = c.says("viscosity_by", "water"), c.says("viscosity_by", "two points")
+    c.read("viscosity_used", "viscosity", "pipe_friction_head", "kinematic_viscosity_mm2s", where=~water & ~points)
+    c.ask("viscosity_used", cw.water_kinematic_viscosity, "temperature", "surface_absolute", where=water)
+    c.ask("viscosity_used", cw.viscosity_at_temperature, "viscosity_t1", "viscosity_1", "viscosity_t2", "viscosity_2", "temperature", where=points)
+
+
+def best_point(c):
+    def at_best(read, ordinates):
+        return lambda i: read(c.pumps[i].get("flows"), c.pumps[i].get(ordinates), c.pumps[i].get("best_flow"))
+
+    c.each("best_head", at_best(cw.curve_head, "heads"))
+    c.each("best_efficiency", at_best(cw.curve_efficiency, "efficiencies"))
+    c.each("best_npsh3", at_best(cw.curve_npsh3, "npsh3s"))
+    c.ask("specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", "eyes", "stages")
+    viscous = c.says("viscous", "yes")
+    best = ("best_flow", "best_head", "best_efficiency")
+    c.ask("viscous_b", cw.viscosity_parameter, "viscosity_used", "best_flow", "best_head", "speed", where=viscous)
+    c.ask("viscous_head", cw.viscous_head_ratio, "viscous_b", 1.0, where=viscous)
+    c.read("best_used", "best_flow", "operating_region", "best_efficiency_flow_m3h", where=~viscous)
+    c.ask("best_used", cw.viscous_performance, *best, *best, "speed", "viscosity_used", "density_used", where=viscous)
+
+
+def numbers(pump, name, function, its_input):
+    values = pump.get(name)
+    if values is None:
+        raise cw.Refused(f"{name} is not given.")
+    values = values if isinstance(values, list) else [values]
+    return np.array([cw.read(function, its_input, value) if isinstance(value, str) else float(value) for value in values])
+
+
+def curves_on_the_liquid(c):
+    """c.used: each pump's series on the liquid pumped, as far as they can be answered."""
+    c.used = [{} for _ in c.pumps]
+    viscous = c.says("viscous", "yes")
+    best = ("best_head", "best_efficiency", "viscous_head")
+
+    def keep(key, function, needs=(), needs_if_viscous=()):
+        def one(i):
+            function(c.pumps[i], c.used[i], i)
+            return 1.0
+
+        c.each(key, one, needs, np.flatnonzero(~viscous))
+        c.each(key, one, tuple(needs) + tuple(needs_if_viscous), np.flatnonzero(viscous))
+
+    def heads(pump, used, i):
+        flows, heads = numbers(pump, "flows", "curve_head", "flows_m3h"), numbers(pump, "heads", "curve_head", "heads_m")
+        cw.curve_head(flows, heads, flows[0])  # a curve that cannot be read is refused here, with its reason
+        used["water"] = flows, heads
+        if not viscous[i]:
+            used["flows"], used["heads"] = flows, heads
+            return
+        efficiencies = numbers(pump, "efficiencies", "curve_efficiency", "efficiencies")
+        cw.curve_efficiency(flows, efficiencies, flows[0])
+        corrected = [flows.copy(), heads.copy(), efficiencies.copy()]
+        runs = flows != 0  # at no flow the method leaves the head as it is
+        answer = cw.viscous_performance(flows[runs], heads[runs], efficiencies[runs], pump.get("best_flow"), c.found["best_head"][i],
+                                        c.found["best_efficiency"][i], pump.get("speed"), c.found["viscosity_used"][i], c.found["density_used"][i])
+        for series, values in zip(corrected, answer):
+            series[runs] = values
+        used["flows"], used["heads"], used["efficiencies"] = corrected
+
+    def efficiencies(pump, used, i):
+        if not viscous[i]:
+            used["efficiencies"] = numbers(pump, "efficiencies", "curve_efficiency", "efficiencies")
+        cw.curve_efficiency(used["flows"], used["efficiencies"], used["flows"][0])
+
+    def npsh3s(pump, used, i):
+        given = numbers(pump, "npsh3s", "curve_npsh3", "npsh3s_m")
+        cw.curve_npsh3(used["flows"], given, used["flows"][0])
+        if viscous[i]:
+            given = cw.npsh3_with_viscosity(given, c.found["best_npsh3"][i], c.found["viscous_head"][i], pump.get("best_flow"), pump.get("speed"),
+                                            pump.get("inlet"))
+        used["npsh3s"] = given
+
+    def powers(pump, used, i):
+        at_no_flow = numbers(pump, "shutoff_power", "thermal_minimum_flow", "shutoff_power_kW")
+        runs = used["efficiencies"] > 0
+        values = np.repeat(at_no_flow, len(runs))
+        values[runs] = cw.pump_power_input(used["flows"][runs], used["heads"][runs], c.found["density_used"][i], used["efficiencies"][runs])
+        used["powers"] = values
+
+    keep("used_heads", heads, needs_if_viscous=best + ("viscosity_used", "density_used"))
+    keep("used_efficiencies", efficiencies, needs=("used_heads",))
+    keep("used_npsh3s", npsh3s, needs=("used_heads",), needs_if_viscous=("best_npsh3", "viscous_head"))
+    keep("used_powers", powers, needs=("used_heads", "used_efficiencies", "density_used"))
+
+
+def system_and_duty(c):
+    def plus(key, head, more):
+        """The sum of two heads at the flow wanted, as the sheet takes it, so that the last bit is the same."""
+        c.ask("added", cw.system_resistance, "flow", more)
+        c.ask(key, cw.system_head, head, "added", "flow")
+
+    for line in ("suction", "discharge"):
+        c.ask(f"{line}_pipe", cw.pipe_friction_head, "flow", f"{line}_bore", f"{line}_length", "roughness", "viscosity_used")
+        c.ask(f"{line}_fittings", cw.fitting_head, "flow", f"{line}_bore", f"{line}_k")
+    plus("suction_loss", "suction_pipe", "suction_fittings")
+    plus("with_pipe", "suction_loss", "discharge_pipe")
+    plus("line_loss", "with_pipe", "discharge_fittings")
+    plus("all_losses", "line_loss", "equipment_loss")
+    c.ask("resistance", cw.system_resistance, "flow", "all_losses")
+    c.ask("suction_resistance", cw.system_resistance, "flow", "suction_loss")
+    c.ask("system_head", cw.system_head, "static_head", "resistance", "flow")
+
+    def meet(find):
+        return lambda i: find(c.used[i]["flows"], c.used[i]["heads"], c.pumps[i].get("static_head"), c.found["resistance"][i])
+
+    c.each("pump_head", lambda i: cw.curve_head(c.used[i]["flows"], c.used[i]["heads"], c.pumps[i].get("flow")), needs=("used_heads",))
+    c.each("duty_flow", meet(cw.duty_flow), needs=("used_heads", "resistance"))
+    c.each("duty_head", meet(cw.duty_head), needs=("used_heads", "resistance"))
+    c.ask("discharge_velocity", cw.pipe_velocity, "duty_flow", "discharge_bore")
+
+
+def suction(c):
+    c.ask("suction_velocity", cw.pipe_velocity, "duty_flow", "suction_bore")
+    c.ask("suction_duty_loss", cw.system_head, 0.0, "suction_resistance", "duty_flow")
+    c.ask("npsh_available", cw.npsh_available, "surface_absolute", "vapour_used", "density_used", "liquid_level", "suction_duty_loss")
+    c.each("npsh3", lambda i: cw.curve_npsh3(c.used[i]["flows"], c.used[i]["npsh3s"], c.found["duty_flow"][i]), needs=("used_npsh3s", "duty_flow"))
+    c.ask("npsh_margin", cw.npsh_margin, "npsh_available", "npsh3")
+    c.ask("npsh_ratio", cw.npsh_margin_ratio, "npsh_available", "npsh3")
+    bell = np.array([value is not None for value in c.given("bell_diameter")])
+    c.ask("submergence_needed", cw.minimum_submergence, "duty_flow", "bell_diameter", where=bell)
+    c.ask("suction_speed", cw.suction_specific_speed, "speed", "best_flow", "best_npsh3", "eyes")
+
+
+def power_region_heat(c):
+    c.ask(("region", "least_preferred", "greatest_preferred"), cw.operating_region, "duty_flow", "best_used", "specific_speed", "least_allowed", "greatest_allowed")
+    c.each("efficiency", lambda i: cw.curve_efficiency(c.used[i]["flows"], c.used[i]["efficiencies"], c.found["duty_flow"][i]), needs=("used_efficiencies", "duty_flow"))
+    c.ask("power_input", cw.pump_power_input, "duty_flow", "duty_head", "density_used", "efficiency")
+    c.read("motor_fitted", "motor_rating", "motor_rating_needed", "power_input_kW")
+    c.ask("motor_needed", cw.motor_rating_needed, "power_input", "motor_rule", "motor_series")
+    c.each("greatest_power", lambda i: c.used[i]["powers"].max(), needs=("used_powers",))
+    c.ask("rise", cw.temperature_rise, "duty_head", "efficiency", "heat_used")
+    c.read("least_read", "least_flow", "operating_region", "flow_m3h")
+    c.each("shutoff_head", lambda i: cw.curve_head(c.used[i]["flows"], c.used[i]["heads"], 0), needs=("used_heads",))
+    c.ask("thermal_flow", cw.thermal_minimum_flow, "shutoff_power", "shutoff_head", "density_used", "heat_used", "rise_allowed")
+    c.read("maker_flow", "least_allowed", "operating_region", "allowable_minimum_flow_m3h")
+    c.read("greatest_read", "greatest_allowed", "operating_region", "allowable_maximum_flow_m3h")
+    c.ask("heating", cw.closed_valve_heating_rate, "shutoff_power", "casing_volume", "density_used", "heat_used", "metal_mass")
+    c.ask("shutoff_rise", cw.pressure_from_head, "shutoff_head", "density_used")
+
+
+def run(plant):
+    c = Columns(plant["pumps"])
+    c.read("wanted", "flow", "operating_region", "flow_m3h")
+    liquid(c, plant["altitude"])
+    best_point(c)
+    curves_on_the_liquid(c)
+    system_and_duty(c)
+    suction(c)
+    power_region_heat(c)
+    judge(c)
+    return c
+
+
+def limit_of(c, key, i):
+    """The number that a check is held against, of the data or an earlier result; None when it is none."""
+    name = RESULT[key].limit[1].strip("{}")
+    value = c.column(name)[i]
+    return float(value) if isinstance(value, (int, float)) and not np.isnan(value) else None
+
+
+def verdict(c, key, i):
+    if i in c.why.get(key, ()):
+        return "refused"
+    one, value = RESULT[key], c.column(key)[i]
+    if one.failing == "REGION":
+        return {"preferred": "meets", "allowable": "WATCH"}.get(value, "FAILS")
+    if missing(value):
+        return "–"
+    limit = limit_of(c, key, i)
+    if limit is None:
+        cause = c.why.get(one.limit[1].strip("{}"), {}).get(i)
+        c.why.setdefault(key, {})[i] = cause or (key, f"the limit of the check '{one.text}' is not a number.")
+        return "refused"
+    return "meets" if (value >= limit if one.limit[0] == "≥" else value <= limit) else one.failing
+
+
+def judge(c):
+    """Every check's word, then the worst one of each pump: refused before FAILS before WATCH, of equals the one that weighs most."""
+    c.verdicts = [{key: verdict(c, key, i) for key in WEIGHT} for i in range(len(c.pumps))]
+    c.worst = []
+    for words in c.verdicts:
+        word = next((one for one in ("refused", "FAILS", "WATCH") if one in words.values()), "meets")
+        c.worst.append((word, next((key for key in WEIGHT if words[key] == word), None) if word != "meets" else None))
+    order = ("refused", "FAILS", "WATCH", "meets")
+    c.order = sorted(range(len(c.pumps)), key=lambda i: order.index(c.worst[i][0]))
