@@ -94,6 +94,51 @@ void rows(std::size_t count)
     report(fmt::format("pipe_friction_head, {} rows: array form / loop on doubles", count).c_str(), friction_rows, loop, "us", 1e6);
 }
 
+void report_alone(const char* what, double ours, const char* unit, double scale) { fmt::print("{:<62} {:>9.2f} {:<13}\n", what, ours * scale, unit); }
+
+void answers()
+{
+    const cutwater_value values[] = {{CUTWATER_NUMBER, 1.01, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 0.02, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 998, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 2, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 0.5, nullptr, nullptr, 0, 0}};
+    std::vector<char> text(1 << 16);
+    std::size_t needed = 0;
+    cutwater_refusal refusal;
+    report_alone("working shown of npsh_available, UTF-8", seconds([&] {
+        cutwater_working("npsh_available", values, 5, CUTWATER_TEXT_UTF8, text.data(), text.size(), &needed, &refusal);
+    }), "us", 1e6);
+}
+
+void threads(std::size_t count)
+{
+    const auto flow = random_column(count, 10, 300, 6);
+    std::vector<double> out(count);
+    const double bore = 150, length = 200, roughness = 0.0457, viscosity = 1.0034;
+    const auto run = [&](int asked) {
+        cutwater_rows_report told{};
+        told.threads = asked;
+        return seconds([&] {
+            cutwater_pipe_friction_head_rows(count, {flow.data(), 1}, {&bore, 0}, {&length, 0}, {&roughness, 0}, {&viscosity, 0}, {out.data(), 1}, &told);
+        }, 3);
+    };
+    report(fmt::format("pipe_friction_head, {} rows: all processors / one thread", count).c_str(), run(-1), run(1), "us", 1e6);
+}
+
+/// A hundred million rows, a chunk at a time: memory stays that of one chunk.
+void chunks()
+{
+    constexpr std::size_t chunk = 1'000'000;
+    constexpr std::size_t all = 100'000'000;
+    std::vector<double> level = random_column(chunk, -3, 3, 4), out(chunk);
+    const double surface = 1.01, vapour = 0.02, density = 998, friction = 0.5;
+    const auto start = std::chrono::steady_clock::now();
+    cutwater_rows_report told{};
+    for (std::size_t begin = 0; begin < all; begin += chunk)
+        cutwater_npsh_available_rows(chunk, {&surface, 0}, {&vapour, 0}, {&density, 0}, {level.data(), 1}, {&friction, 0}, {out.data(), 1}, &told);
+    const double took = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    report_alone("npsh_available, 1e8 rows by chunks of 1e6, one column varying", took, "s", 1);
+}
+
 }  // namespace
 
 int main()
@@ -101,4 +146,7 @@ int main()
     fmt::print("{:<62} {:>9} {:>9}\n", "", "cutwater", "by hand");
     scalar();
     for (const std::size_t count : {1000u, 100000u, 1000000u}) rows(count);
+    threads(200000);
+    chunks();
+    answers();
 }
