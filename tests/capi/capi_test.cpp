@@ -65,7 +65,7 @@ TEST_CASE("a refusal is whole in the call that made it", "[capi]")
     CHECK(refusal.argument == 2);
     CHECK(npsh(1, 0.02, 998, 2, -1, &out, nullptr) == CUTWATER_OUT_OF_INTERVAL);
     CHECK(std::isnan(out));
-    CHECK(npsh(1, 0.02, 1e-320, 2, 1, &out, &refusal) == CUTWATER_OVERFLOW);
+    CHECK(cutwater_fitting_head(1e300, 100, 1, &out, &refusal) == CUTWATER_OVERFLOW);
     CHECK(std::isnan(out));
     CHECK(npsh(1, 0.02, 998, 2, 1, &out, &refusal) == CUTWATER_OK);
     CHECK(refusal.status == CUTWATER_OK);
@@ -131,7 +131,7 @@ TEST_CASE("texts with units in the by-name call", "[capi]")
     CHECK(refused(3, "2 kg") == CUTWATER_WRONG_QUANTITY);
     CHECK(refused(3, "2 furlong") == CUTWATER_UNKNOWN_UNIT);
     CHECK(refused(3, "1,5 m") == CUTWATER_BAD_TEXT);
-    CHECK(refused(3, "nan") == CUTWATER_BAD_TEXT);
+    CHECK(refused(3, "nan") == CUTWATER_NOT_FINITE);
     CHECK(refused(4, "-3 ft") == CUTWATER_OUT_OF_INTERVAL);
 }
 
@@ -261,7 +261,7 @@ TEST_CASE("the array form gives the same bits on any number of threads", "[capi]
         return report;
     };
     const cutwater_rows_report alone = run(one, one_bitmap, 0);
-    CHECK(alone.refused == 4);
+    CHECK(alone.refused == 3);
     CHECK(alone.first.element == 50000);
     for (const int threads : {2, 3, 7, -1, 1000}) {
         const cutwater_rows_report shared = run(several, several_bitmap, threads);
