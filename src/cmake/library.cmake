@@ -28,9 +28,13 @@ else()
   add_executable(cutwater-generate ${generator_sources} $<TARGET_OBJECTS:cutwater_core>)
   target_link_libraries(cutwater-generate PRIVATE cutwater_flags fmt::fmt-header-only)
   target_compile_definitions(cutwater-generate PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
-  list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/ OUTPUT_VARIABLE cutwater_body_files)
+  # Everything that a target builds from, so that Ninja knows who makes it.
+  set(cutwater_product_files ${cutwater_body_names} catalogue.json include/cutwater/cutwater.h include/cutwater/cutwater.hpp
+    calc/calc.idl calc/CalcAddIns.xcu calc/functions.hpp swig/functions.i swig/python_docstrings.i python/__init__.pyi python/status.py
+    tests/flat_calls.c tests/typed_calls.cpp)
+  list(TRANSFORM cutwater_product_files PREPEND ${cutwater_products}/)
   add_custom_command(OUTPUT ${PROJECT_BINARY_DIR}/generated.stamp
-    BYPRODUCTS ${cutwater_body_files}
+    BYPRODUCTS ${cutwater_product_files}
     COMMAND cutwater-generate ${cutwater_products}
     COMMAND ${CMAKE_COMMAND} -E touch ${PROJECT_BINARY_DIR}/generated.stamp
     DEPENDS cutwater-generate COMMENT "Generating from the catalogue")
@@ -51,7 +55,8 @@ target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
 target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
   $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:include>)
 # $ORIGIN: where a package puts the library, its OpenMP runtime lies beside it.
-set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1 BUILD_RPATH "$ORIGIN" INSTALL_RPATH "$ORIGIN")
+set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1
+  BUILD_WITH_INSTALL_RPATH ON INSTALL_RPATH "$ORIGIN")
 
 # GCC's OpenMP runtime, for packages that must carry what they need (the wheel and the add-in).
 execute_process(COMMAND ${CMAKE_CXX_COMPILER} -print-file-name=libgomp.so.1 OUTPUT_VARIABLE cutwater_openmp_runtime OUTPUT_STRIP_TRAILING_WHITESPACE)
