@@ -1,10 +1,11 @@
 #!/usr/bin/env python3
 """Audits every pump of the worked plant from Python: a call for all pumps at once wherever there is an array form.
 
-    python3 examples/audit.py                      the table, the findings, and the pictures in out/audit
+    python3 examples/audit.py                             the table, the findings, and the pictures in out/audit
     python3 examples/audit.py --workbook out/plant.ods    the same, held against the recalculated workbook
 
-Needs the package cutwater, NumPy and Matplotlib. The verdicts, their limits and their order are those of the workbook's register.
+Needs the package cutwater (built in a tree but not installed: PYTHONPATH=build/python), NumPy and Matplotlib.
+The verdicts, their limits and their order are those of the workbook's register.
 """
 import argparse
 import json
