@@ -124,10 +124,11 @@ def compare(year):
     for load in (0.1, 0.3, 0.42, 0.6, 0.9, 1.0):  # fluids rounds to 4 places
         hold(f"converter at {load}", fluids.pump.VFD_efficiency(RATING * 1000, load), cutwater.drive_efficiency(RATING, load), 1e-4)
     for point in year.points:
-        part_load = MOTOR * fluids.pump.motor_efficiency_underloaded(RATING * 1000, point["shaft"] / RATING)  # a published curve of 1993
-        hold("motor's part-load law", part_load, cutwater.annual_energy_from_power([point["shaft"]], [1]) / point["throttling"], 0.01)
         flow = point["flow"]
         at = f" at {flow:g} m3/h"
+        part_load = MOTOR * fluids.pump.motor_efficiency_underloaded(RATING * 1000, point["shaft"] / RATING)  # a published curve of 1993
+        an_hour = cutwater.duty_profile_energy(*whole, *loss, [flow], [1], "throttling", RATING, MOTOR, DENSITY, DRIVE, CONSTANT)
+        hold("motor at part load" + at, part_load, point["shaft"] / an_hour.energy_kWh, 0.01)
         power_loss, valve_head = cutwater.throttling_power_loss(*whole, *loss, flow, DENSITY)
         hold("valve's head" + at, point["valve_head"], valve_head, tight)
         hold("valve's power" + at, point["shaft"] * point["valve_head"] / head_of(flow), power_loss, tight)
