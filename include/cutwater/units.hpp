@@ -5,7 +5,6 @@
 #include <boost/units/systems/si.hpp>
 
 #include <cmath>
-#include <compare>
 
 namespace cutwater {
 
@@ -67,7 +66,11 @@ public:
     friend constexpr Point operator+(Point a, Difference d) { return Point(a.above_zero_ + d); }
     friend constexpr Point operator-(Point a, Difference d) { return Point(a.above_zero_ - d); }
     friend constexpr bool operator==(Point a, Point b) { return a.above_zero_ == b.above_zero_; }
-    friend constexpr auto operator<=>(Point a, Point b) { return a.above_zero_.value() <=> b.above_zero_.value(); }
+    // Written out: one comparison each, where <=> would cost a row of an array four.
+    friend constexpr bool operator<(Point a, Point b) { return a.above_zero_.value() < b.above_zero_.value(); }
+    friend constexpr bool operator<=(Point a, Point b) { return a.above_zero_.value() <= b.above_zero_.value(); }
+    friend constexpr bool operator>(Point a, Point b) { return a.above_zero_.value() > b.above_zero_.value(); }
+    friend constexpr bool operator>=(Point a, Point b) { return a.above_zero_.value() >= b.above_zero_.value(); }
 
 private:
     constexpr explicit Point(Difference above_zero) : above_zero_(above_zero) {}
@@ -109,10 +112,10 @@ public:
     friend constexpr Ratio operator/(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_ / b.revolutions_; }
     friend constexpr RotationalSpeed operator*(RotationalSpeed a, Ratio r) { return RotationalSpeed(a.revolutions_ * r); }
     friend constexpr bool operator==(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_ == b.revolutions_; }
-    friend constexpr auto operator<=>(RotationalSpeed a, RotationalSpeed b)
-    {
-        return a.revolutions_.value() <=> b.revolutions_.value();
-    }
+    friend constexpr bool operator<(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() < b.revolutions_.value(); }
+    friend constexpr bool operator<=(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() <= b.revolutions_.value(); }
+    friend constexpr bool operator>(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() > b.revolutions_.value(); }
+    friend constexpr bool operator>=(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() >= b.revolutions_.value(); }
 
 private:
     constexpr explicit RotationalSpeed(Frequency f) : revolutions_(f) {}
@@ -123,7 +126,11 @@ private:
 template <class Tag>
 struct Conventional {
     double value = 0;
-    friend constexpr auto operator<=>(Conventional, Conventional) = default;
+    friend constexpr bool operator==(Conventional a, Conventional b) { return a.value == b.value; }
+    friend constexpr bool operator<(Conventional a, Conventional b) { return a.value < b.value; }
+    friend constexpr bool operator<=(Conventional a, Conventional b) { return a.value <= b.value; }
+    friend constexpr bool operator>(Conventional a, Conventional b) { return a.value > b.value; }
+    friend constexpr bool operator>=(Conventional a, Conventional b) { return a.value >= b.value; }
 };
 
 using SpecificSpeed = Conventional<struct SpecificSpeedTag>;      // n Q^(1/2)/H^(3/4) in 1/min, m3/s, m
