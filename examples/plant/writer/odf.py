@@ -58,6 +58,7 @@ class Sheet:
     def __init__(self, name, widths, page, height=0.46):
         self.name, self.widths, self.page, self.height = name, widths, page, height
         self.cells, self.known, self.heights, self.spans, self.breaks = {}, {}, {}, {}, set()
+        self.blocks = {}
         self.frames, self.names, self.header_rows = [], [], 0
         self.last_column = len(widths) - 1
 
@@ -73,6 +74,14 @@ class Sheet:
                 for c in range(column, column + across):
                     if (r, c) != (row, column):
                         self.cells[r, c] = (None, style, "covered")
+
+    def block(self, row, column, rows, columns, formula, styles):
+        """One formula whose answer fills a block of cells; a style for each column."""
+        for r in range(row, row + rows):
+            for c in range(column, column + columns):
+                self.put(r, c, None, styles[c - column])
+        self.put(row, column, formula, styles[0])
+        self.blocks[row, column] = (rows, columns)
 
     def name_range(self, name, row, column, last_row=None):
         self.names.append((name, row, column, row if last_row is None else last_row))
@@ -92,6 +101,9 @@ class Sheet:
         if (row, column) in self.spans:
             across, down = self.spans[row, column]
             attributes += f' table:number-columns-spanned="{across}" table:number-rows-spanned="{down}"'
+        if (row, column) in self.blocks:
+            rows, columns = self.blocks[row, column]
+            attributes += f' table:number-matrix-columns-spanned="{columns}" table:number-matrix-rows-spanned="{rows}"'
         if content is None:
             return f"<{tag}{attributes}/>"
         if isinstance(content, (int, float)):

@@ -62,6 +62,7 @@ _cells = [
     _style("NoteInset", "Note", paragraph=_edge, text='fo:font-size="7.5pt" fo:color="#5d6e6a"'),
     _style("NoteBold", "Note", text='fo:font-weight="bold"'),
     _style("Input", cell=_input, paragraph=_right),
+    _style("Input1", "Input", data="N1"),
     _style("InputText", cell=_input, paragraph=_edge),
     _style("InputTag", cell=_input, paragraph=_edge, text='fo:font-size="11pt" fo:font-weight="bold"'),
     _style("InputSmall", cell=_input + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'),
@@ -86,7 +87,8 @@ def _conditional(sheets):
 
 
 # name: width, height, margins (left, right), orientation, left footer
-_PAGES = {"Service": (21.0, 29.7, 2.2, 1.4), "Wide": (29.7, 21.0, 1.4, 1.4)}
+_UPRIGHT = (21.0, 29.7, 2.2, 1.4)
+_PAGES = {"Service": _UPRIGHT, "Energy": _UPRIGHT, "Acceptance": _UPRIGHT, "Wide": (29.7, 21.0, 1.4, 1.4)}
 
 
 def _layout(name):

@@ -1,0 +1,172 @@
+"""The energy case: one pump over a year's duty profile, throttled and by speed control."""
+from . import chart
+from .odf import reference
+from .upright import Upright
+
+POINTS = 6
+WIDTHS = [4.7, 1.7, 1.3, 1.3, 1.3, 1.3, 1.3, 1.3, 3.1]
+UNIT, P1, PN, NAME = 1, 2, 2 + POINTS - 1, 8
+
+COSTS = (("purchase", "Purchase: pump, motor, drive"), ("installation", "Installation and commissioning"), ("operation", "Operation, a year"),
+         ("maintenance", "Maintenance, a year"), ("downtime", "Loss of production, a year"), ("environment", "Environment, a year"),
+         ("disposal", "Decommissioning at the end"))
+MONEY = (("price", "Price of energy", "a kWh"), ("emission_factor", "Emission factor of the supply", "kg CO₂/kWh"), ("interest", "Interest, a year", "–"),
+         ("years", "Years of life", "–"), ("inflation", "Rise of prices, a year", "–"), ("energy_rise", "Energy price over and above it", "–"))
+
+SOURCES = (
+    "Duty at each flow: energy balance on the pump's and the system's curves; speed by the similarity parabola, efficiency taken along it. ISO 17769-1 for the quantities.",
+    "Cost: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs, 2001, compounding exactly. Pages in docs/functions tell what was read.",
+)
+CAUTIONS = (
+    "The cube law alone is wrong with static head: the flow then falls faster than the speed, head does not fall with its square, and the law promises a saving that does not come.",
+    "Efficiencies of motor and drive are the makers' at that load, and an input: they fall as the load falls. Flow, hours, prices and the emission factor are the engineer's to state.",
+    "At low speed mind the motor's cooling, seal, bearings and resonances; near the static head a small change of speed shifts the flow a lot, and below it the pump gives nothing.",
+    "One pump alone on the system; its resistance is that of the register, control valve open. Peak demand and reactive power are not in the cost. All sums in one currency.",
+)
+
+
+class Energy(Upright):
+    def __init__(self, plant, places):
+        self.case = plant["energy"]
+        super().__init__("Energy", "Energy: throttling or speed", WIDTHS, "Over its life", plant, places, self.case["tag"])
+
+    def inputs(self, row):
+        """Left the pump and its system, right the money; where each stands is returned."""
+        put, at = self.sheet.put, {}
+        self.head(row, (0, "Pump and system", "Head", 1), (3, "Prices", "Head", 4))
+        left = (("static_head", "Static head", "m", None), ("resistance", "Resistance, valve open", "h²/m⁵", "Value8"), ("speed", "Full speed", "1/min", None),
+                ("density_used", "Density", "kg/m³", "Value1"), ("duty_flow", "Duty, unthrottled: flow", "m³/h", "Value1"),
+                ("power_input", "Duty, unthrottled: shaft power", "kW", "Value1"))
+        for index, (key, text, unit, style) in enumerate(left, row + 1):
+            put(index, 0, text, "Label")
+            put(index, 1, "=" + self.looked_up(key), style or "Input")
+            put(index, 2, unit, "Unit")
+            at[key] = reference("", index, 1, index, 1) if style is None else reference("", index, 1)
+        for index, (key, text, unit) in enumerate(MONEY, row + 1):
+            put(index, 3, text, "Label", across=4)
+            put(index, 7, self.case[key], "Input")
+            put(index, 8, unit, "Unit")
+            at[key] = reference("", index, 7, index, 7)
+        return at, row + 1 + len(left)
+
+    def profile(self, row, at):
+        put, rows = self.sheet.put, {}
+        curve = f'{self.looked_up("used_flows")};{self.looked_up("used_heads")};{self.looked_up("used_efficiencies")}'
+        system = f'{at["static_head"]};{at["resistance"]}'
+        # key, text, unit, places, formula or the data's key, functions
+        saving = f'CW.SPEED_CONTROL_SAVING({curve};{at["speed"]};{system};{{flow}};{at["density_used"]};{{drive}})'
+        loss = f'CW.THROTTLING_POWER_LOSS({curve};{system};{{flow}};{at["density_used"]})'
+        along = f'{self.looked_up("used_flows")};{self.looked_up("used_efficiencies")}'
+        similar = f'CW.FLOW_AT_SPEED({{flow}};{{speed}};{at["speed"]})'
+        full = f'CW.ELECTRICAL_POWER({at["power_input"]};{reference("", row + 18, P1)};{reference("", row + 19, P1)})'
+        lines = (
+            ("Duty profile",),
+            ("flow", "Flow", "m³/h", "flows"), ("hours", "Hours a year", "h", "hours"),
+            ("system_head", "Head the system takes", "m", 2, f"CW.SYSTEM_HEAD({system};{{flow}})", "system_head"),
+            ("Throttled, at full speed",),
+            ("head", "Pump head", "m", 2, f'CW.CURVE_HEAD({self.looked_up("used_flows")};{self.looked_up("used_heads")};{{flow}})', "curve_head"),
+            ("valve_head", "  of which lost in the valve", "m", 2, f"INDEX({loss};1;2)", "throttling_power_loss"),
+            ("efficiency", "Pump efficiency", "–", 3, f"CW.CURVE_EFFICIENCY({along};{{flow}})", "curve_efficiency"),
+            ("throttled", "Shaft power", "kW", 1, f"INDEX({saving};1;3)", "speed_control_saving"),
+            ("loss", "  of which spent in the valve", "kW", 1, f"INDEX({loss};1;1)", "throttling_power_loss"),
+            ("motor", "Motor efficiency at that load", "–", "motor_throttled"),
+            ("overall", "Overall efficiency", "–", 3, "CW.OVERALL_EFFICIENCY({efficiency};{motor};1)", "overall_efficiency"),
+            ("mains", "Power from the mains", "kW", 1, "CW.ELECTRICAL_POWER({throttled};{motor};1)", "electrical_power"),
+            ("Speed control, valve open",),
+            ("speed", "Speed", "1/min", 0, f"INDEX({saving};1;2)", "speed_control_saving"),
+            ("slow_efficiency", "Pump efficiency, at the similar flow", "–", 3, f"CW.CURVE_EFFICIENCY({along};{similar})", "curve_efficiency"),
+            ("controlled", "Shaft power over drive efficiency", "kW", 1, f"INDEX({saving};1;4)", "speed_control_saving"),
+            ("saved", "Saving, before the motor's losses", "kW", 1, f"INDEX({saving};1;1)", "speed_control_saving"),
+            ("slow_motor", "Motor efficiency at that load", "–", "motor_speed"), ("drive", "Drive efficiency at that load", "–", "drive"),
+            ("slow_overall", "Overall efficiency", "–", 3, "CW.OVERALL_EFFICIENCY({slow_efficiency};{slow_motor};{drive})", "overall_efficiency"),
+            ("slow_mains", "Power from the mains", "kW", 1, "CW.ELECTRICAL_POWER({controlled};{slow_motor};1)", "electrical_power"),
+            ("cube", "Cube law alone: wrong here", "kW", 1, f'CW.CUBE_LAW_POWER({full};{at["duty_flow"]};{{flow}};0)', "cube_law_power"),
+        )
+        for index, line in enumerate(lines, row):
+            if len(line) > 1:
+                rows[line[0]] = index
+        for index, line in enumerate(lines, row):
+            if len(line) == 1:
+                self.head(index, (0, line[0], "Head", 1), *([(NAME, "Function", "Head", 1)] if index == row else []))
+                continue
+            _, text, unit, *rest = line
+            put(index, 0, text, "Label")
+            put(index, UNIT, unit, "Unit")
+            for point in range(POINTS):
+                column = P1 + point
+                cell = {key: reference("", r, column, fixed=False) for key, r in rows.items()}
+                if len(rest) == 1:
+                    given = self.case[rest[0]]
+                    put(index, column, given[point] if point < len(given) else None, "Input")
+                else:
+                    put(index, column, f'=IF({cell["flow"]}="";"";{rest[1].format_map(cell)})', f"Value{rest[0]}")
+            put(index, NAME, rest[2] if len(rest) > 1 else "given", "Small")
+        row += len(lines)
+        refusals = [f'IF({reference("", rows["flow"], c)}="";"";' + saving.replace("CW.SPEED_CONTROL_SAVING(", 'CW.REFUSAL("speed_control_saving";').format(
+            flow=reference("", rows["flow"], c), drive=reference("", rows["drive"], c)) + '&" ")' for c in range(P1, PN + 1)]
+        put(row, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";IF(TRIM({"&".join(refusals)})="";"Nothing was refused.";"Refused: "&TRIM({"&".join(refusals)})))',
+            "NoteBold", across=NAME + 1)
+        cube = f'CW.REFUSAL("cube_law_power";{at["power_input"]};{at["duty_flow"]};{reference("", rows["flow"], P1 + 1)};{at["static_head"]})'
+        self.sheet.heights[row + 1] = 0.98
+        put(row + 1, 0, f'=IF({cube}="";"No static head: the cube law holds, but for the losses of motor and drive.";"The cube law, asked with the static head, is refused: "&{cube})',
+            "Note", across=NAME + 1)
+        return rows, row + 2
+
+    def sums(self, row, at, rows):
+        """Both ways side by side, each in two columns joined."""
+        put, cells = self.sheet.put, {}
+        ways = (("throttling", 2, "head", "overall"), ("speed", 4, "system_head", "slow_overall"))
+        self.head(row, (0, '=[.$A$3]&", a year and the pump\'s life"', "Head", 2), (2, "Throttled", "HeadRight", 2), (4, "By speed", "HeadRight", 2), (7, "Function", "Head", 2))
+        series = {key: reference("", rows[key], P1, rows[key], PN) for key in ("flow", "hours", "head", "system_head", "overall", "slow_overall")}
+        row += 1
+
+        def line(key, text, unit, style, value, functions):
+            nonlocal row
+            put(row, 0, text, "Label")
+            put(row, 1, unit, "Unit")
+            for way, column, *_ in ways:
+                put(row, column, value(way, column), style, across=2)
+                cells[key, way] = reference("", row, column)
+            put(row, 6, None, "Small")
+            put(row, 7, functions, "Small", across=2)
+            row += 1
+
+        def energy(way, column):
+            _, _, head, overall = next(one for one in ways if one[0] == way)
+            return f'=INDEX(CW.ANNUAL_ENERGY({series["flow"]};{series[head]};{series[overall]};{series["hours"]};{at["density_used"]});1;{{}})'
+
+        line("energy", "Energy", "kWh", "Value0", lambda way, c: energy(way, c).format(1), "annual_energy")
+        line("specific", "Energy for each volume, mean", "kWh/m³", "Value4", lambda way, c: energy(way, c).format(3), "annual_energy")
+        line("cost", "Cost of the energy", "", "Value0", lambda way, c: f'=CW.ANNUAL_ENERGY_COST({cells["energy", way]};{at["price"]})', "annual_energy_cost")
+        line("carbon", "Carbon dioxide", "kg", "Value0", lambda way, c: f'=CW.CARBON_EMISSION({cells["energy", way]};{at["emission_factor"]})', "carbon_emission")
+        for key, text in COSTS:
+            line(key, text, "", "Input", lambda way, c, key=key: self.case[way][key], "given")
+
+        def life(way, part):
+            c = {key: cells[key, way] for key, _ in COSTS}
+            return (f'=INDEX(CW.LIFE_CYCLE_COST({c["purchase"]};{c["installation"]};{cells["cost", way]};{c["operation"]};{c["maintenance"]};{c["downtime"]};{c["environment"]};'
+                    f'{c["disposal"]};{at["interest"]};{at["years"]};{at["inflation"]};{at["energy_rise"]});1;{part})')
+
+        line("life", "Life-cycle cost, present value", "", "Value0", lambda way, c: life(way, 1), "life_cycle_cost")
+        line("of_energy", "  of which energy", "", "Value0", lambda way, c: life(way, 2), "life_cycle_cost")
+        one, two = cells["life", "throttling"], cells["life", "speed"]
+        put(5, 1, f'=IF(OR(ISERROR({one});ISERROR({two}));"refused: see below";IF({two}<{one};"Speed control costs less than throttling";"Throttling costs less than speed control"))',
+            "BoxValue", across=8)
+        return row
+
+    def build(self):
+        at, row = self.inputs(7)
+        rows, row = self.profile(row, at)
+        height = 6.6
+        flow = self.area(rows["flow"], P1, None, PN)
+        self.sheet.frames.append(chart.frame(0, 0, self.top(row) + 0.1, 17.3, height, "Power from the mains against flow, with the static head", "Flow, m³/h", "Power, kW", [
+            (self.label(rows["head"] - 1, 0), flow, self.area(rows["mains"], P1, None, PN), "system", False),
+            (self.label(rows["speed"] - 1, 0), flow, self.area(rows["slow_mains"], P1, None, PN), "pump", False),
+            (self.label(rows["cube"], 0), flow, self.area(rows["cube"], P1, None, PN), "water", False)]))
+        self.sheet.heights[row] = height + 0.2
+        self.sheet.put(row, 0, None)
+        self.sheet.breaks.add(row + 1)
+        row = self.sums(row + 1, at, rows)
+        self.sheet.put(row, 0, None)
+        self.foot(row + 1, SOURCES, CAUTIONS)
+        return self.sheet
