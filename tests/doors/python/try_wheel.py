@@ -14,7 +14,7 @@ assert home.with_name("py.typed").exists() and home.with_name("__init__.pyi").ex
 cutwater.self_test()
 assert cutwater.npsh_available([1.0, 1.1], 0.02, "998 kg/m3", 2, 0.5).shape == (2,)
 if sys.platform == "linux":
-    loaded = {line.split()[-1] for line in open("/proc/self/maps") if "libcutwater" in line or "libgomp" in line}
+    loaded = {line.split()[-1] for line in pathlib.Path("/proc/self/maps").read_text().splitlines() if "libcutwater" in line or "libgomp" in line}
     assert {pathlib.Path(path).name.split(".")[0] for path in loaded} == {"libcutwater", "libgomp"}, loaded
     assert all(pathlib.Path(path).parent == home.parent.resolve() for path in loaded), loaded
 print(cutwater.__version__, home)
