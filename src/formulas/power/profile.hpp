@@ -212,6 +212,6 @@ inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
                  "Nothing is counted while the pump stands still; converters and controls on standby take a little.",
                  "Mind the least speed of the motor's cooling, the seal and the bearings, and the pump's least flow when throttled."},
     .example = {R"([0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 10, 0.001, [60, 0], [4000, 2000], "throttling", 15, 0.92, 998.2, 0.96, 0.36)",
-                "48513.47, 240000, 0.202139, 4000, 1", "hand calculation: x = 11.18743/15, P_el = 11.18743 + 15 (1/0.92 - 1)(0.36 + 0.64 x^2)"}};
+                "48485.39, 240000, 0.202022, 4000, 1", "hand calculation: x = 11.18743/15, P_el = 11.18743 + 15 (1/0.92 - 1)(0.36 + 0.64 x^2)"}};
 
 }  // namespace cutwater::formulas
