@@ -22,10 +22,11 @@ inline Outcome<std::tuple<Flow, Share>> flow_at_head(Series<Flow> flows, Series<
 {
     const curves::Knots<Flow, Head> pump(flows, heads);
     const double last = pump.y(pump.size() - 1);
-    if (head.value() < last)
+    const double asked = curves::snapped_to(last, head.value());
+    if (asked < last)
         return NoValue{CUTWATER_OUT_OF_INTERVAL, "head", "{0} lies below the curve's last head, {1}: a curve is not extrapolated; give a curve that reaches so far",
                        {number_in(head, units::metre), number_in(Head::from_value(last), units::metre)}};
-    const double flow = curves::delivered(pump, head.value());
+    const double flow = curves::delivered(pump, asked);
     return std::tuple(Flow::from_value(flow), flow > 0 ? Share::delivering : Share::pushed_back);
 }
 

@@ -6,6 +6,9 @@
 #include "catalogue/record.hpp"
 #include "formulas/curves/interpolation.hpp"
 
+#include <cmath>
+#include <limits>
+
 namespace cutwater::formulas {
 
 namespace curves {
@@ -21,11 +24,17 @@ NoValue outside(double x, double first, double last, const char* argument, Unit<
     return why;
 }
 
+/// A curve made from another one comes back through its units, and its end with a last bit changed: that is still the end.
+inline double snapped_to(double end, double x)
+{
+    return std::abs(x - end) <= 4 * std::numeric_limits<double>::epsilon() * std::abs(end) ? end : x;
+}
+
 template <class X, class Y>
 Outcome<Y> read(const Series<X>& xs, const Series<Y>& ys, X at, const char* argument, Unit<X> unit)
 {
     const Knots<X, Y> knots(xs, ys);
-    const double x = Si<X>::value(at);
+    const double x = snapped_to(knots.last(), snapped_to(knots.first(), Si<X>::value(at)));
     if (!(x >= knots.first() && x <= knots.last())) return outside(x, knots.first(), knots.last(), argument, unit);
     return Si<Y>::make(value_at(knots, x));
 }
@@ -59,7 +68,7 @@ inline constexpr Record<&curve_value> curve_value_record{
 inline Outcome<Ratio> curve_slope(Series<Ratio> xs, Series<Ratio> ys, Ratio at)
 {
     const curves::Knots<Ratio, Ratio> knots(xs, ys);
-    const double x = at.value();
+    const double x = curves::snapped_to(knots.last(), curves::snapped_to(knots.first(), at.value()));
     if (!(x >= knots.first() && x <= knots.last())) return curves::outside(x, knots.first(), knots.last(), "x", units::number);
     return Ratio(curves::slope_of(knots, x));
 }
