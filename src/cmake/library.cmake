@@ -29,7 +29,7 @@ else()
   target_link_libraries(cutwater-generate PRIVATE cutwater_flags fmt::fmt-header-only)
   target_compile_definitions(cutwater-generate PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
   # Everything that a target builds from, so that Ninja knows who makes it.
-  set(cutwater_product_files ${cutwater_body_names} catalogue.json include/cutwater/cutwater.h include/cutwater/cutwater.hpp
+  set(cutwater_product_files ${cutwater_body_names} catalogue.json include/cutwater/cutwater.h include/cutwater/cutwater.hpp include/cutwater/function_types.hpp
     calc/calc.idl calc/CalcAddIns.xcu calc/functions.hpp swig/functions.i swig/python_docstrings.i python/__init__.pyi python/status.py
     tests/flat_calls.c tests/typed_calls.cpp)
   list(TRANSFORM cutwater_product_files PREPEND ${cutwater_products}/)
