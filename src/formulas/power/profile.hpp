@@ -151,9 +151,9 @@ inline Outcome<std::tuple<Energy, Volume, EnergyPerVolume, Time, Ratio>> duty_pr
                                        number_in(Power(motor_rating * running->speed_ratio), units::kW)}};
         const Power motor_input = machine.motor_input(*running);
         const Power mains = control == FlowControl::speed ? machine.drive_input(motor_input) : motor_input;
-        steps("Q_i", "flow of the profile", flow, units::m3h);
-        steps("P_i", "shaft power while the pump runs", running->shaft_power, units::kW);
-        steps("P_el,i", "power from the mains while the pump runs", mains, units::kW);
+        steps("Q_j", "flow of the profile", flow, units::m3h);
+        steps("P_j", "shaft power while the pump runs", running->shaft_power, units::kW);
+        steps("P_el,j", "power from the mains while the pump runs", mains, units::kW);
         const Time time = hours[i] * running->share_of_time;
         energy += mains * time;
         volume += flow * hours[i];
@@ -168,7 +168,7 @@ inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
     .meaning = "Energy of a year's duty profile, the pump throttled, speed-controlled or switched on and off",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(),
                series("profile_flows", "Q_j", units::m3h, from(0), "flow wanted at each point of the duty profile; 0 while the pump stands still", 1),
-               energy::hours(),
+               series("hours", "t_j", units::hour, from(0), "hours a year at each point of the profile", 1),
                choice<FlowControl>("control", "control", "throttling at full speed; speed, by a frequency converter; on-off, at the unthrottled duty into a tank"),
                input("motor_rating", "P_N", units::kW, between(0.12, 1000), "rated output of the motor"),
                input("motor_efficiency", "eta_N", units::fraction, above_up_to(0, 1), "efficiency of the motor at its rated output"), saving::density(),
