@@ -55,6 +55,10 @@ target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
 target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
   $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:include>)
 # $ORIGIN: where a package puts the library, its OpenMP runtime lies beside it.
+if(UNIX AND NOT APPLE)  # nothing of Boost's or the compiler's leaves the library
+  target_link_options(cutwater PRIVATE -Wl,--version-script=${PROJECT_SOURCE_DIR}/src/capi/exports.map)
+  set_target_properties(cutwater PROPERTIES LINK_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/exports.map)
+endif()
 set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1
   BUILD_WITH_INSTALL_RPATH ON INSTALL_RPATH "$ORIGIN")
 
