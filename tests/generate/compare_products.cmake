@@ -1,3 +1,5 @@
+cmake_minimum_required(VERSION 3.25)
+
 set(stale)
 foreach(folder include docs/functions)
   file(GLOB_RECURSE products RELATIVE ${FROM} ${FROM}/${folder}/*)

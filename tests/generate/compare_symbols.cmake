@@ -1,3 +1,5 @@
+cmake_minimum_required(VERSION 3.25)
+
 execute_process(COMMAND ${NM} -D --defined-only ${LIBRARY} OUTPUT_VARIABLE table COMMAND_ERROR_IS_FATAL ANY)
 string(REPLACE "\n" ";" lines "${table}")
 set(symbols)
