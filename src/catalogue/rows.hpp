@@ -38,7 +38,7 @@ struct Block {
     double* out[results];
     double in_stage[inputs][block_rows];
     double out_stage[results][block_rows];
-    std::int64_t bad[block_rows];  // as wide as a double, so that one vector of rows is one vector of marks
+    std::int64_t refused;  // of this block; a refused row's results are NaN, and no other row's are
 };
 
 template <const auto& R, std::size_t... I, std::size_t... J>
@@ -46,7 +46,7 @@ template <const auto& R, std::size_t... I, std::size_t... J>
 {
     const double* const in[] = {block.in[I]...};
     double* const out[] = {block.out[J]...};
-    std::int64_t* const bad = block.bad;
+    std::int64_t refused = 0;  // as wide as a double, so that it is counted in vectors
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 #if defined(__clang__)
 #pragma clang loop vectorize(assume_safety)
@@ -64,8 +64,9 @@ template <const auto& R, std::size_t... I, std::size_t... J>
         const double numbers[] = {column_number<R, J>(values)...};
         ok = ok & ((numbers[J] - numbers[J] == 0) & ...);
         ((out[J][r] = ok ? numbers[J] : nan), ...);
-        bad[r] = !ok;
+        refused += !ok;
     }
+    block.refused = refused;
 }
 
 template <const auto& R>
@@ -99,6 +100,7 @@ template <const auto& R, std::size_t... I, std::size_t... J>
 void branching_block(Block<R>& block, std::size_t rows, const Given* shared, std::index_sequence<I...>,
                      std::index_sequence<J...>)
 {
+    block.refused = 0;
     for (std::size_t r = 0; r < rows; ++r) {
         const auto raw = [&]<std::size_t K>(std::integral_constant<std::size_t, K>) {
             using Raw = std::tuple_element_t<K, Raws<R>>;
@@ -116,7 +118,7 @@ void branching_block(Block<R>& block, std::size_t rows, const Given* shared, std
             return CUTWATER_OK;
         });
         ((block.out[J][r] = numbers[J]), ...);
-        block.bad[r] = status != CUTWATER_OK;
+        block.refused += status != CUTWATER_OK;
     }
 }
 
@@ -129,11 +131,9 @@ inline void stage(double* to, cutwater_column column, std::size_t begin, std::si
 template <const auto& R>
 void count_refused(RowsJob& job, const Block<R>& block, std::size_t begin, std::size_t rows)
 {
-    std::int64_t count = 0;
-    for (std::size_t r = 0; r < rows; ++r) count += block.bad[r];
-    if (!count) return;
+    if (!block.refused) return;
     for (std::size_t r = 0; r < rows; ++r) {
-        if (!block.bad[r]) continue;
+        if (!std::isnan(block.out[0][r])) continue;
         if (job.refused++ == 0) {
             job.first_refused = begin + r;
             for (std::size_t i = 0; i < input_count<R>; ++i)
