@@ -107,6 +107,25 @@ void answers()
     report_alone("working shown of npsh_available, UTF-8", seconds([&] {
         cutwater_working("npsh_available", values, 5, CUTWATER_TEXT_UTF8, text.data(), text.size(), &needed, &refusal);
     }), "us", 1e6);
+    const cutwater_value target{CUTWATER_NUMBER, 11.0, nullptr, nullptr, 0, 0};
+    double found = 0;
+    report_alone("solved backwards for its liquid level, -50 to 50 m given", seconds([&] {
+        cutwater_solve("npsh_available", values, 5, "liquid_level", nullptr, &target, -50, 50, &found, &refusal);
+        sink = found;
+    }), "us", 1e6);
+    const cutwater_value uncertainties[] = {{CUTWATER_NUMBER, 0.01, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 0.001, nullptr, nullptr, 0, 0},
+                                            {CUTWATER_NUMBER, 5, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 0.05, nullptr, nullptr, 0, 0},
+                                            {CUTWATER_NUMBER, 0.05, nullptr, nullptr, 0, 0}};
+    cutwater_uncertainty_options options{};
+    options.size = sizeof options;
+    options.monte_carlo = CUTWATER_ALWAYS;
+    options.trials = 1'000'000;
+    cutwater_uncertainty_report told{};
+    told.size = sizeof told;
+    report_alone("a million Monte Carlo trials, five uncertain inputs", seconds([&] {
+        cutwater_uncertainty("npsh_available", values, 5, uncertainties, 5, &options, &told, &refusal);
+        sink = told.deviation;
+    }, 5), "ms", 1e3);
 }
 
 void threads(std::size_t count)
