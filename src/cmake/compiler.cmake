@@ -3,14 +3,13 @@ add_library(cutwater_flags INTERFACE)
 target_compile_options(cutwater_flags INTERFACE
   -Wall -Wextra -Wpedantic -Wconversion -Wshadow
   $<$<BOOL:${CUTWATER_WERROR}>:-Werror>
+  # Judging a row uses & where && would branch.
+  $<$<COMPILE_LANG_AND_ID:CXX,Clang>:-Wno-bitwise-instead-of-logical>
   # One value for one input at every door: a contracted multiply-add would give other bits in the vector loops.
   -ffp-contract=off
   # Neither changes a bit of a result; both are needed to compute a row first and judge it after.
   -fno-trapping-math -fno-math-errno)
 target_include_directories(cutwater_flags INTERFACE ${PROJECT_SOURCE_DIR}/src ${PROJECT_SOURCE_DIR}/include)
 target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS})
-if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
-  set(cutwater_vector_flags -O3)
-else()
-  set(cutwater_vector_flags -O3)
-endif()
+# The families hold the array form's loops; a debug build leaves them as they are.
+set(cutwater_vector_flags $<$<NOT:$<CONFIG:Debug>>:-O3>)
