@@ -2637,6 +2637,38 @@ CUTWATER_API cutwater_status cutwater_slurry_power_rows(size_t rows, cutwater_co
                                            cutwater_result_column slurry_efficiency, cutwater_rows_report *report);
 
 /*
+ * Curves of head and efficiency on a slurry, from those on water.
+ *
+ *   flows_m3h                    flows of the points on water; at least 2 points, rising; at least 0 m3/h
+ *   heads_m                      heads of the points on water; at least 2 points; any
+ *   efficiencies                 efficiencies of the points on water; at least 2 points; from 0 to 1
+ *   head_ratio                   as from slurry_head_ratio, or from the pump maker's tests; above 0 up to 1
+ *   efficiency_ratio             as from slurry_efficiency_ratio, or from the pump maker's tests; above 0 up to 1
+ *   -> slurry_flows_m3h          flows of the points on the slurry: those on water
+ *   -> slurry_heads_m            heads in metres of slurry
+ *   -> slurry_efficiencies       efficiencies on the slurry
+ *
+ *   Equation: Q = Q; H_m = HR H_w; eta_m = ER eta_w
+ *   Must hold: both series must have the same number of points
+ *   Must hold: both series must have the same number of points
+ *   Source: definition of the head and efficiency ratios at equal flow and speed, ANSI/HI 12.1-12.6 (from memory of it);
+ *           the same at every flow: common practice
+ *   Caution: The head is in metres of slurry: do not multiply it by the relative density again.
+ *   Caution: One pair of ratios for the whole curve is a simplification: at small flows the loss may be greater. NPSH3
+ *            on the slurry is not found here; it is no less than on water.
+ *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
+ *            judgement go before it.
+ */
+CUTWATER_API cutwater_status cutwater_curve_slurry(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
+                                      size_t heads_m_count, const double *efficiencies, size_t efficiencies_count,
+                                      double head_ratio, double efficiency_ratio, double *slurry_flows_m3h,
+                                      size_t slurry_flows_m3h_capacity, size_t *slurry_flows_m3h_count,
+                                      double *slurry_heads_m, size_t slurry_heads_m_capacity,
+                                      size_t *slurry_heads_m_count, double *slurry_efficiencies,
+                                      size_t slurry_efficiencies_capacity, size_t *slurry_efficiencies_count,
+                                      cutwater_refusal *refusal);
+
+/*
  * Velocity at which a single sphere sinks in still liquid.
  *
  *   particle_size_mm             diameter of the sphere; above 0 up to 1000 mm

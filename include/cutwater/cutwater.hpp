@@ -1116,6 +1116,36 @@ inline slurry_power_results slurry_power(Flow flow, Length water_head, Fraction 
     return {detail::quantity_of(unit<Power>("kW"), power_out), detail::quantity_of(unit<Length>("m"), slurry_head_out), detail::quantity_of(unit<Fraction>(""), slurry_efficiency_out)};
 }
 
+struct curve_slurry_results {
+    std::vector<Flow> slurry_flows;  // flows of the points on the slurry: those on water
+    std::vector<Length> slurry_heads;  // heads in metres of slurry
+    std::vector<Fraction> slurry_efficiencies;  // efficiencies on the slurry
+};
+
+/// Curves of head and efficiency on a slurry, from those on water: Q = Q; H_m = HR H_w; eta_m = ER eta_w. Source: definition of the head and efficiency ratios at equal flow and speed, ANSI/HI 12.1-12.6 (from memory of it); the same at every flow: common practice.
+inline curve_slurry_results curve_slurry(const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, Ratio head_ratio, Ratio efficiency_ratio)
+{
+    const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
+    const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
+    const std::vector<double> efficiencies_numbers = detail::numbers(unit<Fraction>(""), efficiencies);
+    cutwater_refusal refusal;
+    std::vector<double> slurry_flows_out;
+    std::size_t slurry_flows_count = 0;
+    std::vector<double> slurry_heads_out;
+    std::size_t slurry_heads_count = 0;
+    std::vector<double> slurry_efficiencies_out;
+    std::size_t slurry_efficiencies_count = 0;
+    cutwater_status status = cutwater_curve_slurry(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<Ratio>(""), head_ratio), detail::number_in(unit<Ratio>(""), efficiency_ratio), slurry_flows_out.data(), slurry_flows_out.size(), &slurry_flows_count, slurry_heads_out.data(), slurry_heads_out.size(), &slurry_heads_count, slurry_efficiencies_out.data(), slurry_efficiencies_out.size(), &slurry_efficiencies_count, &refusal);
+    if (status == CUTWATER_BUFFER_TOO_SMALL) {  // the first call told the lengths
+        slurry_flows_out.resize(slurry_flows_count);
+        slurry_heads_out.resize(slurry_heads_count);
+        slurry_efficiencies_out.resize(slurry_efficiencies_count);
+        status = cutwater_curve_slurry(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<Ratio>(""), head_ratio), detail::number_in(unit<Ratio>(""), efficiency_ratio), slurry_flows_out.data(), slurry_flows_out.size(), &slurry_flows_count, slurry_heads_out.data(), slurry_heads_out.size(), &slurry_heads_count, slurry_efficiencies_out.data(), slurry_efficiencies_out.size(), &slurry_efficiencies_count, &refusal);
+    }
+    detail::check(status, refusal);
+    return {detail::quantities(unit<Flow>("m3/h"), slurry_flows_out), detail::quantities(unit<Length>("m"), slurry_heads_out), detail::quantities(unit<Fraction>(""), slurry_efficiencies_out)};
+}
+
 struct settling_velocity_results {
     Velocity velocity;  // velocity of sinking, alone and far from walls
     Ratio reynolds_number;  // Reynolds number of the sphere

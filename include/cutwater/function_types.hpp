@@ -121,6 +121,7 @@ inline constexpr FunctionTypes function_types[] = {
     {"slurry_head_ratio", "Fraction Ratio Length Length -", "Ratio"},
     {"slurry_efficiency_ratio", "Fraction Ratio Length Length -", "Ratio"},
     {"slurry_power", "Flow Length Fraction Density Ratio Ratio", "Power Length Fraction"},
+    {"curve_slurry", "Flow Length Fraction Ratio Ratio", "Flow Length Fraction"},
     {"settling_velocity", "Length Density Density DynamicViscosity", "Velocity Ratio Ratio"},
     {"hindered_settling_velocity", "Velocity Fraction Ratio", "Velocity"},
     {"deposition_velocity", "Length Ratio Fraction Length Ratio", "Velocity Ratio"},

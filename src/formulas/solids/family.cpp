@@ -9,6 +9,7 @@ constexpr const FunctionInfo* solids_functions[] = {
     entry<slurry_head_ratio_record>,
     entry<slurry_efficiency_ratio_record>,
     entry<slurry_power_record>,
+    entry<curve_slurry_record>,
     entry<settling_velocity_record>,
     entry<hindered_settling_velocity_record>,
     entry<deposition_velocity_record>,

@@ -3,3 +3,4 @@
 
 #include "formulas/solids/settling.hpp"
 #include "formulas/solids/slurry.hpp"
+#include "formulas/solids/slurry_curve.hpp"
