@@ -3,7 +3,7 @@ import numpy as np
 
 import cutwater
 
-WORDS = ("motor_rule", "motor_series", "inlet")  # choices, which an array call takes once only
+WORDS = ("motor_rule", "motor_series", "inlet", "slurry_by")  # choices, which an array call takes once only
 
 
 def missing(value):

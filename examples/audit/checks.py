@@ -37,12 +37,25 @@ def best_point(c):
     c.each("best_efficiency", at_best(cw.curve_efficiency, "efficiencies"))
     c.each("best_npsh3", at_best(cw.curve_npsh3, "npsh3s"))
     c.ask("specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", "eyes", "stages")
-    viscous = c.says("viscous", "yes")
+    viscous = c.says("correct_for", "viscosity")
     best = ("best_flow", "best_head", "best_efficiency")
     c.ask("viscous_b", cw.viscosity_parameter, "viscosity_used", "best_flow", "best_head", "speed", where=viscous)
     c.ask("viscous_head", cw.viscous_head_ratio, "viscous_b", 1.0, where=viscous)
     c.read("best_used", "best_flow", "operating_region", "best_efficiency_flow_m3h", where=~viscous)
     c.ask("best_used", cw.viscous_performance, *best, *best, "speed", "viscosity_used", "density_used", where=viscous)
+
+
+def solids(c):
+    """What the solids take from head and efficiency, and the velocities that keep them on the move."""
+    where = c.says("correct_for", "solids")
+    c.ask("solids_relative", cw.relative_density, "solids_density", "density", where=where)
+    c.ask("solids_volume", cw.slurry_volume_fraction, "density", "solids_density", "solids_fraction", where=where)
+    slurry = ("solids_fraction", "solids_relative", "solids_size", "impeller_diameter", "slurry_by")
+    c.ask("slurry_head", cw.slurry_head_ratio, *slurry, where=where)
+    c.ask("slurry_efficiency", cw.slurry_efficiency_ratio, *slurry, where=where)
+    for line in ("suction", "discharge"):
+        c.ask(f"{line}_least", cw.pipe_velocity, "least_flow", f"{line}_bore", where=where)
+        c.ask((f"deposition_{line}", "durand_factor"), cw.deposition_velocity, f"{line}_bore", "solids_relative", "solids_volume", "solids_size", where=where)
 
 
 def numbers(pump, name, function, its_input):
@@ -56,21 +69,26 @@ def numbers(pump, name, function, its_input):
 def curves_on_the_liquid(c):
     """c.used: each pump's series on the liquid pumped, as far as they can be answered."""
     c.used = [{} for _ in c.pumps]
-    viscous = c.says("viscous", "yes")
+    viscous, slurry = c.says("correct_for", "viscosity"), c.says("correct_for", "solids")
     best = ("best_head", "best_efficiency", "viscous_head")
 
-    def keep(key, function, needs=(), needs_if_viscous=()):
+    def keep(key, function, needs=(), needs_if_viscous=(), needs_if_slurry=()):
         def one(i):
             function(c.pumps[i], c.used[i], i)
             return 1.0
 
-        c.each(key, one, needs, np.flatnonzero(~viscous))
+        c.each(key, one, needs, np.flatnonzero(~viscous & ~slurry))
+        c.each(key, one, tuple(needs) + tuple(needs_if_slurry), np.flatnonzero(slurry))
         c.each(key, one, tuple(needs) + tuple(needs_if_viscous), np.flatnonzero(viscous))
 
     def heads(pump, used, i):
         flows, heads = numbers(pump, "flows", "curve_head", "flows_m3h"), numbers(pump, "heads", "curve_head", "heads_m")
         cw.curve_head(flows, heads, flows[0])  # a curve that cannot be read is refused here, with its reason
         used["water"] = flows, heads
+        if slurry[i]:
+            used["flows"], used["heads"], used["efficiencies"] = cw.curve_slurry(
+                flows, heads, numbers(pump, "efficiencies", "curve_efficiency", "efficiencies"), c.found["slurry_head"][i], c.found["slurry_efficiency"][i])
+            return
         if not viscous[i]:
             used["flows"], used["heads"] = flows, heads
             return
@@ -85,7 +103,7 @@ def curves_on_the_liquid(c):
         used["flows"], used["heads"], used["efficiencies"] = corrected
 
     def efficiencies(pump, used, i):
-        if not viscous[i]:
+        if not viscous[i] and not slurry[i]:
             used["efficiencies"] = numbers(pump, "efficiencies", "curve_efficiency", "efficiencies")
         cw.curve_efficiency(used["flows"], used["efficiencies"], used["flows"][0])
 
@@ -104,7 +122,7 @@ def curves_on_the_liquid(c):
         values[runs] = cw.pump_power_input(used["flows"][runs], used["heads"][runs], c.found["density_used"][i], used["efficiencies"][runs])
         used["powers"] = values
 
-    keep("used_heads", heads, needs_if_viscous=best + ("viscosity_used", "density_used"))
+    keep("used_heads", heads, needs_if_viscous=best + ("viscosity_used", "density_used"), needs_if_slurry=("slurry_head", "slurry_efficiency"))
     keep("used_efficiencies", efficiencies, needs=("used_heads",))
     keep("used_npsh3s", npsh3s, needs=("used_heads",), needs_if_viscous=("best_npsh3", "viscous_head"))
     keep("used_powers", powers, needs=("used_heads", "used_efficiencies", "density_used"))
@@ -170,6 +188,7 @@ def run(plant):
     c.read("wanted", "flow", "operating_region", "flow_m3h")
     liquid(c, plant["altitude"])
     best_point(c)
+    solids(c)
     curves_on_the_liquid(c)
     system_and_duty(c)
     suction(c)

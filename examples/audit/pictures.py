@@ -33,7 +33,7 @@ def _heads(axes, c, i):
     _regions(axes, c, i)
     if _known(c, "used_heads", i):
         flows = np.linspace(used["flows"][0], used["flows"][-1], POINTS)
-        if pump.get("viscous") == "yes":
+        if pump.get("correct_for") in ("viscosity", "solids"):
             on_water = np.linspace(used["water"][0][0], used["water"][0][-1], POINTS)
             axes.plot(on_water, cw.curve_head(*used["water"], on_water), color=WATER, lw=1.2, label="pump on water")
         axes.plot(flows, cw.curve_head(used["flows"], used["heads"], flows), color=PUMP, lw=2, label="pump on the liquid")

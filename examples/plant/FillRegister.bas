@@ -50,7 +50,7 @@ End Sub
 
 ' A refused call leaves its variable empty; what needs it is then refused as well.
 Function OnePump()
-  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, head_ratio, best_flow
+  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow
   Dim wanted, suction_pipe, suction_fittings, suction_loss, discharge_pipe, discharge_fittings, line_loss, resistance, system_head
   Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, needed, region, shape, inner
   Dim left_out  ' never set: an optional argument that is not given
@@ -79,8 +79,14 @@ Function OnePump()
   best_head = Calc.CURVE_HEAD(flows, heads, Given("best_flow"))
   best_efficiency = Calc.CURVE_EFFICIENCY(flows, efficiencies, Given("best_flow"))
   best_flow = Calc.FLOW_AT_SPEED(Given("best_flow"), Given("speed"), Given("speed"))
+  If Word("correct_for") = "solids" Then
+    solids = Calc.RELATIVE_DENSITY(Given("solids_density"), Given("density"))
+    head_ratio = Calc.SLURRY_HEAD_RATIO(Given("solids_fraction"), solids, Given("solids_size"), Given("impeller_diameter"), Given("slurry_by"))
+    efficiency_ratio = Calc.SLURRY_EFFICIENCY_RATIO(Given("solids_fraction"), solids, Given("solids_size"), Given("impeller_diameter"), Given("slurry_by"))
+    corrected = Calc.CURVE_SLURRY(flows, heads, efficiencies, head_ratio, efficiency_ratio)
+  End If
   Dim used_flows(POINTS - 1), used_heads(POINTS - 1), used_efficiencies(POINTS - 1), used_npsh3s(POINTS - 1)
-  If Word("viscous") = "yes" Then
+  If Word("correct_for") = "viscosity" Then
     b = Calc.VISCOSITY_PARAMETER(viscosity, Given("best_flow"), best_head, Given("speed"))
     head_ratio = Calc.VISCOUS_HEAD_RATIO(b, 1)
     corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
@@ -93,7 +99,9 @@ Function OnePump()
       used_heads(point) = Calc.HEAD_AT_SPEED(heads(point)(0), Given("speed"), Given("speed"))
       used_efficiencies(point) = efficiencies(point)(0)
       used_npsh3s(point) = npsh3s(point)(0)
-      If Word("viscous") = "yes" Then
+      If Word("correct_for") = "solids" Then
+        used_heads(point) = corrected(point)(1) : used_efficiencies(point) = corrected(point)(2)
+      ElseIf Word("correct_for") = "viscosity" Then
         If used_flows(point) <> 0 Then
           corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
           used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)

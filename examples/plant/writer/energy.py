@@ -1,4 +1,4 @@
-"""The energy case: one pump over a year's duty profile, throttled and by speed control."""
+"""The energy case: one pump over a year's duty profile, throttled, by speed control, and switched on and off."""
 from . import chart
 from .odf import reference
 from .upright import Upright
@@ -21,6 +21,7 @@ CAUTIONS = (
     "The cube law alone is wrong with static head: the flow then falls faster than the speed, head does not fall with its square, and the law promises a saving that does not come.",
     "Efficiencies of motor and drive are the makers' at that load, and an input: they fall as the load falls. Flow, hours, prices and the emission factor are the engineer's to state.",
     "At low speed mind the motor's cooling, seal, bearings and resonances; near the static head a small change of speed shifts the flow a lot, and below it the pump gives nothing.",
+    "On and off needs a tank that takes up the difference; its change of level, losses of starting and the starts an hour that motor and switchgear stand are left out.",
     "One pump alone on the system; its resistance is that of the register, control valve open. Peak demand and reactive power are not in the cost. All sums in one currency.",
 )
 
@@ -28,7 +29,7 @@ CAUTIONS = (
 class Energy(Upright):
     def __init__(self, plant, places):
         self.case = plant["energy"]
-        super().__init__("Energy", "Energy: throttling or speed", WIDTHS, "Over its life", plant, places, self.case["tag"])
+        super().__init__("Energy", "Energy and flow control", WIDTHS, "Over its life", plant, places, self.case["tag"])
 
     def inputs(self, row):
         """Left the pump and its system, right the money; where each stands is returned."""
@@ -36,7 +37,7 @@ class Energy(Upright):
         self.head(row, (0, "Pump and system", "Head", 1), (3, "Prices", "Head", 4))
         left = (("static_head", "Static head", "m", None), ("resistance", "Resistance, valve open", "h²/m⁵", "Value8"), ("speed", "Full speed", "1/min", None),
                 ("density_used", "Density", "kg/m³", "Value1"), ("duty_flow", "Duty, unthrottled: flow", "m³/h", "Value1"),
-                ("power_input", "Duty, unthrottled: shaft power", "kW", "Value1"))
+                ("power_input", "Duty, unthrottled: shaft power", "kW", "Value1"), ("motor_fitted", "Motor's rating", "kW", "Value1"))
         for index, (key, text, unit, style) in enumerate(left, row + 1):
             put(index, 0, text, "Label")
             put(index, 1, "=" + self.looked_up(key), style or "Input")
@@ -47,7 +48,18 @@ class Energy(Upright):
             put(index, 7, self.case[key], "Input")
             put(index, 8, unit, "Unit")
             at[key] = reference("", index, 7, index, 7)
-        return at, row + 1 + len(left)
+        for index, (key, text) in enumerate((("motor_full", "Motor efficiency at its rating"), ("drive_full", "Drive efficiency at full load")), row + 1 + len(left)):
+            put(index, 0, text, "Label")
+            put(index, 1, self.case[key], "Input")
+            put(index, 2, "–", "Unit")
+            at[key] = reference("", index, 1, index, 1)
+        return at, row + 3 + len(left)
+
+    def year(self, at, flow, hours, control):
+        """The call that finds a whole year, the losses at part load by a model."""
+        curve = f'{self.looked_up("used_flows")};{self.looked_up("used_heads")};{self.looked_up("used_efficiencies")}'
+        return (f'CW.DUTY_PROFILE_ENERGY({curve};{at["static_head"]};{at["resistance"]};{flow};{hours};"{control}";{at["motor_fitted"]};{at["motor_full"]};'
+                f'{at["density_used"]};{at["drive_full"]})')
 
     def profile(self, row, at):
         put, rows = self.sheet.put, {}
@@ -80,6 +92,10 @@ class Energy(Upright):
             ("slow_motor", "Motor efficiency at that load", "–", "motor_speed"), ("drive", "Drive efficiency at that load", "–", "drive"),
             ("slow_overall", "Overall efficiency", "–", 3, "CW.OVERALL_EFFICIENCY({slow_efficiency};{slow_motor};{drive})", "overall_efficiency"),
             ("slow_mains", "Power from the mains", "kW", 1, "CW.ELECTRICAL_POWER({controlled};{slow_motor};1)", "electrical_power"),
+            ("On and off at the unthrottled duty, into a tank",),
+            ("share", "Part of the time running", "–", 3, f"INDEX({self.year(at, '{flow}', 1, 'on-off')};1;4)", "duty_profile_energy"),
+            ("on_off_mains", "Mean power from the mains", "kW", 1, f"INDEX({self.year(at, '{flow}', 1, 'on-off')};1;1)", "  over one hour"),
+            ("For comparison",),
             ("cube", "Cube law alone: wrong here", "kW", 1, f'CW.CUBE_LAW_POWER({full};{at["duty_flow"]};{{flow}};0)', "cube_law_power"),
         )
         for index, line in enumerate(lines, row):
@@ -115,8 +131,9 @@ class Energy(Upright):
     def sums(self, row, at, rows):
         """Both ways side by side, each in two columns joined."""
         put, cells = self.sheet.put, {}
-        ways = (("throttling", 2, "head", "overall"), ("speed", 4, "system_head", "slow_overall"))
-        self.head(row, (0, '=[.$A$3]&", a year and the pump\'s life"', "Head", 2), (2, "Throttled", "HeadRight", 2), (4, "By speed", "HeadRight", 2), (7, "Function", "Head", 2))
+        ways = (("throttling", 2, "head", "overall"), ("speed", 4, "system_head", "slow_overall"), ("on-off", 6))
+        self.head(row, (0, '=[.$A$3]&", a year and the pump\'s life"', "Head", 2), (2, "Throttled", "HeadRight", 2), (4, "By speed", "HeadRight", 2), (6, "On and off", "HeadRight", 2),
+                  (NAME, "Function", "Head", 1))
         series = {key: reference("", rows[key], P1, rows[key], PN) for key in ("flow", "hours", "head", "system_head", "overall", "slow_overall")}
         row += 1
 
@@ -127,16 +144,20 @@ class Energy(Upright):
             for way, column, *_ in ways:
                 put(row, column, value(way, column), style, across=2)
                 cells[key, way] = reference("", row, column)
-            put(row, 6, None, "Small")
-            put(row, 7, functions, "Small", across=2)
+            put(row, NAME, functions, "Small")
             row += 1
 
         def energy(way, column):
+            if way == "on-off":
+                return f'=INDEX({self.year(at, series["flow"], series["hours"], way)};1;{{}})'
             _, _, head, overall = next(one for one in ways if one[0] == way)
             return f'=INDEX(CW.ANNUAL_ENERGY({series["flow"]};{series[head]};{series[overall]};{series["hours"]};{at["density_used"]});1;{{}})'
 
         line("energy", "Energy", "kWh", "Value0", lambda way, c: energy(way, c).format(1), "annual_energy")
+        line("modelled", "  losses at part load by a model", "kWh", "Value0", lambda way, c: f'=INDEX({self.year(at, series["flow"], series["hours"], way)};1;1)',
+             "duty_profile_energy")
         line("specific", "Energy for each volume, mean", "kWh/m³", "Value4", lambda way, c: energy(way, c).format(3), "annual_energy")
+        line("running", "Hours running", "h", "Value0", lambda way, c: f'=INDEX({self.year(at, series["flow"], series["hours"], way)};1;4)', "duty_profile_energy")
         line("cost", "Cost of the energy", "", "Value0", lambda way, c: f'=CW.ANNUAL_ENERGY_COST({cells["energy", way]};{at["price"]})', "annual_energy_cost")
         line("carbon", "Carbon dioxide", "kg", "Value0", lambda way, c: f'=CW.CARBON_EMISSION({cells["energy", way]};{at["emission_factor"]})', "carbon_emission")
         for key, text in COSTS:
@@ -149,19 +170,20 @@ class Energy(Upright):
 
         line("life", "Life-cycle cost, present value", "", "Value0", lambda way, c: life(way, 1), "life_cycle_cost")
         line("of_energy", "  of which energy", "", "Value0", lambda way, c: life(way, 2), "life_cycle_cost")
-        one, two = cells["life", "throttling"], cells["life", "speed"]
-        put(5, 1, f'=IF(OR(ISERROR({one});ISERROR({two}));"refused: see below";IF({two}<{one};"Speed control costs less than throttling";"Throttling costs less than speed control"))',
-            "BoxValue", across=8)
+        one, two, three = (cells["life", way] for way, *_ in ways)
+        put(5, 1, f'=IF(OR(ISERROR({one});ISERROR({two});ISERROR({three}));"refused: see below";IF({two}<MIN({one};{three});"Speed control costs least";'
+                  f'IF({one}<={three};"Throttling costs least";"On and off costs least")))', "BoxValue", across=8)
         return row
 
     def build(self):
         at, row = self.inputs(7)
         rows, row = self.profile(row, at)
-        height = 6.6
+        height = 5.3
         flow = self.area(rows["flow"], P1, None, PN)
         self.sheet.frames.append(chart.frame(0, 0, self.top(row) + 0.1, 17.3, height, "Power from the mains against flow, with the static head", "Flow, m³/h", "Power, kW", [
             (self.label(rows["head"] - 1, 0), flow, self.area(rows["mains"], P1, None, PN), "system", False),
             (self.label(rows["speed"] - 1, 0), flow, self.area(rows["slow_mains"], P1, None, PN), "pump", False),
+            (self.label(rows["share"] - 1, 0), flow, self.area(rows["on_off_mains"], P1, None, PN), "power", False),
             (self.label(rows["cube"], 0), flow, self.area(rows["cube"], P1, None, PN), "water", False)]))
         self.sheet.heights[row] = height + 0.2
         self.sheet.put(row, 0, None)

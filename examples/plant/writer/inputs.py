@@ -24,6 +24,7 @@ INPUTS = (
              ("density", "Density; of the carrier of a slurry", "kg/m³"),
              ("solids_density", "Density of the solids", "kg/m³"),
              ("solids_fraction", "Solids, share by mass", "–"),
+             ("solids_size", "Solids, median size", "mm"),
              ("vapour_by", "Vapour pressure from", "choose"),
              ("vapour_pressure", "Vapour pressure", "bar(a)"),
              ("vapour_t1", "  first point: temperature", "°C"),
@@ -60,7 +61,9 @@ INPUTS = (
              ("best_flow", "Best efficiency flow", "m³/h"),
              ("least_allowed", "Maker's least flow", "m³/h"),
              ("greatest_allowed", "Maker's greatest flow", "m³/h"),
-             ("viscous", "Correct for viscosity", "choose"),
+             ("correct_for", "Correct the curve for", "choose"),
+             ("impeller_diameter", "Impeller diameter; for solids", "mm"),
+             ("slurry_by", "Loss by solids after", "choose"),
              ("shutoff_power", "Power at closed valve", "kW"),
              ("casing_volume", "Liquid in the casing", "L"),
              ("metal_mass", "Metal that is heated with it", "kg"))
@@ -85,7 +88,8 @@ CHOICES = {
     "vapour_by": ("value", "water", "two points"),
     "viscosity_by": ("value", "water", "two points"),
     "inlet": ("end suction", "side suction"),
-    "viscous": ("no", "yes"),
+    "correct_for": ("nothing", "viscosity", "solids"),
+    "slurry_by": ("Engin and Gur", "Cave"),
     "motor_rule": ("process", "ISO 13709"),
     "motor_series": ("trade", "primary", "secondary"),
 }

@@ -138,7 +138,7 @@ POINT_OF = {"flow_i": "flows", "head_i": "heads", "efficiency_i": "efficiencies"
 
 def curves_sheet(plant, places):
     sheet = _start("Curves", places, "Pump curves on the liquid pumped",
-                   "From the points on the sheet Data: as they are, or corrected for viscosity by ISO/TR 17766 where that is asked for.")
+                   "From the points on the sheet Data: as they are, or corrected for viscosity (ISO/TR 17766) or for solids where that is asked for.")
     _tags(sheet, 2, places, plant)
     row = 3
     for series in USED:
@@ -163,6 +163,8 @@ def fill_curves(sheet, places):
                 column = FIRST + index
 
                 def find(name):
+                    if name == "i":
+                        return str(point + 1)
                     if name in POINT_OF:
                         home, first, _ = places.of(POINT_OF[name])
                         return reference(home, first + point, column)

@@ -6,7 +6,7 @@ from collections import namedtuple
 # limit: (sense, formula); failing: the verdict when the limit is not kept. choose: several formulas, the first whose condition holds.
 # words: the names of the functions used, as a formula.
 Result = namedtuple("Result", "key text unit places group formula refusal limit failing words")
-GROUPS = ("Liquid", "System and duty", "Suction at the duty", "Shape and region", "Viscous liquid", "Power and motor", "Least flow and heating")
+GROUPS = ("Liquid", "System and duty", "Suction at the duty", "Shape and region", "Viscous or solids-bearing liquid", "Power and motor", "Least flow and heating")
 
 
 def _refusal(call):
@@ -40,12 +40,14 @@ def _choose(key, text, unit, places, group, choices, otherwise):
     return Result(key, text, unit, places, group, formula, refusal, None, None, words)
 
 
-_VISCOUS = '{viscous}="yes"'
+_VISCOUS = '{correct_for}="viscosity"'
+_SOLIDS = '{correct_for}="solids"'
 _BEST = "{best_flow};{best_head};{best_efficiency}"
+_SLURRY = "{solids_fraction};{solids_relative};{solids_size};{impeller_diameter};{slurry_by}"
 
 
 def point(series):
-    """One point of the curve on the liquid pumped; at no flow the method leaves the head as it is."""
+    """One point, the i-th, of the curve on the liquid pumped; at no flow the viscous method leaves the head as it is."""
     corrected = f"CW.VISCOUS_PERFORMANCE({{flow_i}};{{head_i}};{{efficiency_i}};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})"
     plain = {"used_flows": "CW.FLOW_AT_SPEED({flow_i};{speed};{speed})", "used_heads": "CW.HEAD_AT_SPEED({head_i};{speed};{speed})",
              "used_efficiencies": "{efficiency_i}", "used_npsh3s": "{npsh3_i}"}
@@ -56,7 +58,9 @@ def point(series):
         other = ("CW.NPSH3_WITH_VISCOSITY({npsh3_i};CW.CURVE_NPSH3({flows};{npsh3s};{best_flow});{viscous_head};{best_flow};{speed};{inlet})")
         return f'IF({{flow_i}}="";"";IF({_VISCOUS};{other};{plain[series]}))'
     pick = ("used_flows", "used_heads", "used_efficiencies").index(series) + 1
-    return (f'IF({{flow_i}}="";"";IF(AND({_VISCOUS};{{flow_i}}<>0);INDEX({corrected};1;{pick});{plain[series]}))')
+    slurry = "CW.CURVE_SLURRY({flows};{heads};{efficiencies};{slurry_head};{slurry_efficiency})"
+    other = plain[series] if series == "used_flows" else f"IF({_SOLIDS};INDEX({slurry};{{i}};{pick});{plain[series]})"
+    return f'IF({{flow_i}}="";"";IF(AND({_VISCOUS};{{flow_i}}<>0);INDEX({corrected};1;{pick});{other}))'
 
 
 L, S, U, R, V, P, H = GROUPS
@@ -91,6 +95,17 @@ RESULTS = (
     _when("best_used", "Best efficiency flow on the liquid", "m³/h", 1, R, _VISCOUS,
           f"CW.VISCOUS_PERFORMANCE({_BEST};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})",
           otherwise="CW.FLOW_AT_SPEED({best_flow};{speed};{speed})"),
+    # -- solids-bearing liquid; whether the solids stay on the move is asked at the least flow
+    _when("solids_relative", "Solids over liquid, relative density", "–", 3, V, _SOLIDS, "CW.RELATIVE_DENSITY({solids_density};{density})"),
+    _when("solids_volume", "Solids, share by volume", "–", 4, V, _SOLIDS, "CW.SLURRY_VOLUME_FRACTION({density};{solids_density};{solids_fraction})"),
+    _when("slurry_head", "Head ratio with solids", "–", 4, V, _SOLIDS, f"CW.SLURRY_HEAD_RATIO({_SLURRY})"),
+    _when("slurry_efficiency", "Efficiency ratio with solids", "–", 4, V, _SOLIDS, f"CW.SLURRY_EFFICIENCY_RATIO({_SLURRY})"),
+    _when("suction_least", "Suction velocity at the least flow", "m/s", 2, V, _SOLIDS, "CW.PIPE_VELOCITY({least_flow};{suction_bore})"),
+    _when("deposition_suction", "Deposition velocity, suction line", "m/s", 2, V, _SOLIDS,
+          "CW.DEPOSITION_VELOCITY({suction_bore};{solids_relative};{solids_volume};{solids_size})", ("≤", "{suction_least}"), "FAILS"),
+    _when("discharge_least", "Discharge velocity at the least flow", "m/s", 2, V, _SOLIDS, "CW.PIPE_VELOCITY({least_flow};{discharge_bore})"),
+    _when("deposition_discharge", "Deposition velocity, discharge line", "m/s", 2, V, _SOLIDS,
+          "CW.DEPOSITION_VELOCITY({discharge_bore};{solids_relative};{solids_volume};{solids_size})", ("≤", "{discharge_least}"), "FAILS"),
     # -- system at the flow wanted, then the duty
     _result("wanted", "Flow wanted, as read", "m³/h", 1, S, "CW.FLOW_AT_SPEED({flow};{speed};{speed})"),
     _result("suction_pipe", "Suction line, friction", "m", 3, S,
@@ -160,6 +175,7 @@ RESULT = {one.key: one for one in RESULTS}
 CHECKS = [one for one in RESULTS if one.limit]
 # The order in which findings of the same weight are named.
 WEIGHT = ("npsh_margin", "npsh_ratio", "pump_head", "motor_needed", "region", "maker_flow", "thermal_flow", "submergence_needed", "shutoff_rise",
+          "deposition_suction", "deposition_discharge",
           "greatest_power", "suction_velocity", "discharge_velocity", "suction_speed", "rise")
 assert sorted(WEIGHT) == sorted(one.key for one in CHECKS)
 

@@ -9,7 +9,7 @@ A, B, C, D, E, F, G, H, I = range(9)
 ACROSS = len(WIDTHS)
 LEFT = ("Duty and liquid", "Suction")
 RIGHT = ("System", "Pump data", "Motor", "Limits applied")
-RESULT_HEIGHT = 0.385
+RESULT_HEIGHT = 0.345
 
 HOW_TO = ("Choose a tag in its cell above (a list drops down): the cream cells then look the pump up on the sheet Data. For a pump of your own type over the cream cells, or fill "
           "in one of the last columns of Data and choose its tag. To keep a pump's sheet print it, or save the workbook under another name: in a copy of this sheet the charts go on "
@@ -19,12 +19,13 @@ SOURCES = (
     "Liquid: IAPWS R7-97(2012) and R12-08 for water; Clausius-Clapeyron between two points for vapour pressure; ASTM D341 for viscosity; ISO 2533 for the ambient pressure.",
     "System: Darcy-Weisbach with Colebrook-White; losses taken as the square of the flow, from those at the flow wanted. Curve between its points: shape-preserving cubic.",
     "Suction: NPSH as ISO 17769-1 and ANSI/HI 9.6.1 define it; submergence ANSI/HI 9.8. Region: ANSI/HI 9.6.3. Viscous liquid: ISO/TR 17766 (ANSI/HI 9.6.7).",
+    "Solids: Engin and Gur 2003 or Cave 1976 for head and efficiency; Durand with the factor of Schiller and Herbich for the deposition velocity.",
     "Motor: ISO 13709 or common practice for the margin, IEC 60072-1 for the ratings. Edition and clause, and whether they were read: docs/functions, a page for each function.",
 )
 CAUTIONS = (
     "NPSH3 is the head at which the pump has already lost 3 % of its head; hot, gassy, toxic or boiling liquids and high suction energy ask for more margin than the limit here.",
     "A thermal least flow says nothing of hydraulic stability: the maker's least flow counts too. Never run a pump against a closed valve; the heating shown leaves out all losses.",
-    "The viscous correction is for one stage of conventional design. Power is found at the density shown: check the heaviest and coldest liquid, starting included.",
+    "The viscous correction is for one stage of conventional design, that for solids for settling grains only; keep a margin above the deposition velocity. Power is found at the density shown: check the heaviest and coldest liquid, starting included.",
     "Limits are inputs of this sheet, to be set by the engineer for the service. Results support a judgement; they replace neither the maker's guarantee nor the site's rules.",
 )
 
@@ -199,6 +200,8 @@ class Service:
             sheet.heights[row + 2 + point] = 0.42
 
             def find(name):
+                if name == "i":
+                    return str(point + 1)
                 if name in places:
                     first, column = self.row_of[places[name]]
                     return reference("", first + point, column, fixed=False)
