@@ -1621,9 +1621,10 @@ CUTWATER_API cutwater_status cutwater_impeller_form_rows(size_t rows, cutwater_c
  *   Must hold: the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)
  *   Must hold: the regulation's formula gives no efficiency between 0 and 1 for this flow and head
  *   Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read);
- *           coefficients of the formula, 0.947 and 0.985 (from memory of it)
- *   Caution: No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, clean water
- *            of -10 to 120 degC; check the regulation in force and its exceptions.
+ *           coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR
+ *           431, subpart Y, appendix A, turned into US units)
+ *   Caution: No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, 4 and 6 in
+ *            and 90 degC for MSS, clean water of -10 to 120 degC; check the regulation in force and its exceptions.
  */
 CUTWATER_API cutwater_status cutwater_minimum_efficiency_eu(double flow_m3h, double head_m, double nominal_speed_rpm,
                                                const char *pump_type, double minimum_efficiency_index, double stages,
@@ -1741,14 +1742,15 @@ CUTWATER_API cutwater_status cutwater_shaft_torque_rows(size_t rows, cutwater_co
  * Least ratio of a motor's rating to the pump's power input.
  *
  *   motor_rating_kW              rated output of the motor; above 0 up to 100000 kW
- *   rule                         "ISO 13709": 1.25 up to 22 kW, 1.15 up to 55 kW, 1.10 above; "process": 1.20 up to 7.5
- *                                kW, 1.15 up to 40 kW, 1.10 above: one of "ISO 13709" "process"; usually "ISO 13709"
+ *   rule                         "ISO 13709": 1.25 below 22 kW, 1.15 from 22 to 55 kW, 1.10 above; "process": 1.20 up to
+ *                                7.5 kW, 1.15 up to 40 kW, 1.10 above: one of "ISO 13709" "process"; usually "ISO 13709"
  *   -> margin                    rated motor output over pump power input at the rated duty, at least
  *
- *   Equation: ISO 13709: 1.25 for P_N <= 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15
+ *   Equation: ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15
  *             for P_N <= 40 kW; 1.10 above
- *   Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it); "process": common practice for pumps
- *           to ISO 5199, ISO 9905 and ISO 9908, whose own curve could not be read
+ *   Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it; its brackets below 22, 22 to 55, above
+ *           55 kW read in a public program); "process": common practice for pumps to ISO 5199, ISO 9905 and ISO 9908,
+ *           whose own curve could not be read
  *   Caution: The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.
  *   Caution: Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet,
  *            starting cold included.
@@ -1762,8 +1764,8 @@ CUTWATER_API cutwater_status cutwater_motor_power_margin_rows(size_t rows, cutwa
  * Smallest listed motor rating that leaves the margin over the pump's power input.
  *
  *   power_input_kW               pump power input at the rated duty; above 0 kW
- *   rule                         "ISO 13709": 1.25 up to 22 kW, 1.15 up to 55 kW, 1.10 above; "process": 1.20 up to 7.5
- *                                kW, 1.15 up to 40 kW, 1.10 above: one of "ISO 13709" "process"; usually "ISO 13709"
+ *   rule                         "ISO 13709": 1.25 below 22 kW, 1.15 from 22 to 55 kW, 1.10 above; "process": 1.20 up to
+ *                                7.5 kW, 1.15 up to 40 kW, 1.10 above: one of "ISO 13709" "process"; usually "ISO 13709"
  *   series                       "primary": first series of IEC 60072-1; "secondary": both its series; "trade": ratings
  *                                kept in stock: one of "primary" "secondary" "trade"; usually "primary"
  *   -> motor_rating_kW           rated output of the motor
@@ -1799,7 +1801,8 @@ CUTWATER_API cutwater_status cutwater_motor_rating_needed_rows(size_t rows, cutw
  *   Must hold: the classes are set for 50 Hz and 60 Hz only
  *   Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU)
  *           2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables
- *           (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25 and 431.446)
+ *           (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25, 10 CFR 431.446 and
+ *           42 U.S.C. 6313). The edition of 2025 was not read
  *   Caution: The class's least nominal value at full load: real motors differ, are less efficient at low load, and may
  *            be off by the tolerance of IEC 60034-1.
  */
@@ -2078,9 +2081,9 @@ CUTWATER_API cutwater_status cutwater_carbon_emission_rows(size_t rows, cutwater
  *
  *   Equation: F = q + q^2 + ... + q^n, q = (1 + p)/(1 + i)
  *   Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis
- *           for Pumping Systems, 2001 (from memory of it)
- *   Caution: Exact compounding, payments at the ends of the years. The guide's own example works with interest less
- *            inflation instead, which gives a little less.
+ *           for Pumping Systems, 2001 (from memory of it; the four results of its example come out to the unit)
+ *   Caution: Exact compounding, payments at the ends of the years, as in the guide's own example. Interest less
+ *            inflation taken for one rate gives a little less.
  */
 CUTWATER_API cutwater_status cutwater_present_value_factor(double interest_rate, double years, double inflation_rate,
                                               double *present_value_factor, cutwater_refusal *refusal);
@@ -2110,9 +2113,9 @@ CUTWATER_API cutwater_status cutwater_present_value_factor_rows(size_t rows, cut
  *   Equation: LCC = C_ic + C_in + F_e C_e + F (C_o + C_m + C_s + C_env) + q^n C_d; F = q + ... + q^n, q = (1 + p)/(1 +
  *             i); F_e the same with q (1 + p_e)
  *   Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis
- *           for Pumping Systems, 2001 (from memory of it)
- *   Caution: Exact compounding, payments at the ends of the years. The guide's own example works with interest less
- *            inflation instead, which gives a little less.
+ *           for Pumping Systems, 2001 (from memory of it; the four results of its example come out to the unit)
+ *   Caution: Exact compounding, payments at the ends of the years, as in the guide's own example. Interest less
+ *            inflation taken for one rate gives a little less.
  *   Caution: All sums in one currency, at the prices of the same day.
  */
 CUTWATER_API cutwater_status cutwater_life_cycle_cost(double purchase, double installation, double energy, double operation,
@@ -2563,6 +2566,9 @@ CUTWATER_API cutwater_status cutwater_water_equivalent_duty_rows(size_t rows, cu
  *           Hydrotransport 4, BHRA 1976, paper H3 (from memory)
  *   Caution: Settling, narrowly graded solids in a thin liquid only; Engin and Gur report a mean deviation of 8 % of the
  *            head ratio and 12 % of the efficiency ratio. Not for pastes, clays or fibres.
+ *   Caution: Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 %
+ *            by volume in an impeller of 625 mm it takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A.
+ *            Sellgren et al. 2000, excerpt read).
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -2593,6 +2599,11 @@ CUTWATER_API cutwater_status cutwater_slurry_head_ratio_rows(size_t rows, cutwat
  *           Hydrotransport 4, BHRA 1976, paper H3 (from memory)
  *   Caution: Settling, narrowly graded solids in a thin liquid only; Engin and Gur report a mean deviation of 8 % of the
  *            head ratio and 12 % of the efficiency ratio. Not for pastes, clays or fibres.
+ *   Caution: Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 %
+ *            by volume in an impeller of 625 mm it takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A.
+ *            Sellgren et al. 2000, excerpt read).
+ *   Caution: Impellers above about 0.4 m usually lose less efficiency than head; above about 20 % by volume efficiency
+ *            may fall more than head (Pump Handbook, excerpt read).
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -2709,6 +2720,7 @@ CUTWATER_API cutwater_status cutwater_settling_velocity_rows(size_t rows, cutwat
  *   Equation: w_h = w (1 - C_v)^m, m = (4.7 + 0.41 Re^0.75)/(1 + 0.175 Re^0.75)
  *   Source: J. F. Richardson and W. N. Zaki 1954, exponent by P. N. Rowe, Chem. Eng. Sci. 42 (1987) 2795 (from memory of
  *           both)
+ *   Caution: For solids of one size, far from walls; fine or flocculating ones sink otherwise.
  */
 CUTWATER_API cutwater_status cutwater_hindered_settling_velocity(double settling_velocity_ms, double volume_fraction,
                                                     double reynolds_number, double *velocity_ms,
@@ -2738,6 +2750,8 @@ CUTWATER_API cutwater_status cutwater_hindered_settling_velocity_rows(size_t row
  *           example 4-2)
  *   Caution: Keep the line above it by a margin, commonly 0.3 m/s or 10 to 20 %; for narrow grading in a horizontal
  *            pipe.
+ *   Caution: The fit lies below Durand's own chart, whose factor for coarse sand of one size reaches 1.34 (from memory
+ *            of it): give that factor to be safe.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -2785,6 +2799,8 @@ CUTWATER_API cutwater_status cutwater_wear_life_ratio_rows(size_t rows, cutwater
  *   Caution: Leaves out the heating by compression, which may be the larger part at high head: add
  *            compression_temperature_rise.
  *   Caution: Warmed liquid that comes back to the inlet lowers NPSH available: see allowed_temperature_rise.
+ *   Caution: With one specific heat, and for a liquid that stays liquid: a rise of tens of kelvin tells that the flow is
+ *            too small, not how hot it gets.
  */
 CUTWATER_API cutwater_status cutwater_temperature_rise(double head_m, double efficiency, double specific_heat_kJkgK,
                                           double *temperature_rise_K, cutwater_refusal *refusal);
@@ -2860,6 +2876,8 @@ CUTWATER_API cutwater_status cutwater_total_temperature_rise_rows(size_t rows, c
  *   Caution: Leaves out the heating by compression, which may be the larger part at high head: add
  *            compression_temperature_rise.
  *   Caution: Warmed liquid that comes back to the inlet lowers NPSH available: see allowed_temperature_rise.
+ *   Caution: With one specific heat, and for a liquid that stays liquid: a rise of tens of kelvin tells that the flow is
+ *            too small, not how hot it gets.
  */
 CUTWATER_API cutwater_status cutwater_temperature_rise_at_flow(double power_input_kW, double flow_m3h, double head_m,
                                                   double density_kgm3, double specific_heat_kJkgK,
@@ -3045,16 +3063,20 @@ CUTWATER_API cutwater_status cutwater_time_to_temperature_rows(size_t rows, cutw
                                                   cutwater_result_column time_min, cutwater_rows_report *report);
 
 /*
- * Flow of the greatest head, below which a drooping curve is unstable.
+ * Flow from which the head falls all the way: below it a drooping curve, or one with a dip, is unstable.
  *
  *   flows_m3h                    flows of the curve's points, from closed valve on; at least 3 points, rising; at least
  *                                0 m3/h
  *   heads_m                      heads of the curve's points; at least 3 points; above 0 m
- *   -> flow_m3h                  flow of the greatest listed head; 0 for a curve that falls from closed valve on
+ *   -> flow_m3h                  listed flow from which every head is less than the one before it; 0 for a curve that
+ *                                falls from closed valve on
  *
- *   Equation: Q_st = Q_i of the greatest H_i; the larger flow when two are equal
+ *   Equation: Q_st = least Q_i from which every further H is less than the one before it
  *   Must hold: both series must have the same number of points
- *   Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both)
+ *   Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI
+ *           9.6.3-2012 treats drooping curves and curves with a dip (notice of it read)
+ *   Caution: Judged by the listed points: a droop or a dip between them is not seen, and a measured point that is a
+ *            little high counts as a rise.
  *   Caution: No published rule turns suction specific speed into a least flow by formula; above about 213 (1/min, m3/s,
  *            m, per eye; 11 000 in US units) the stable range is narrower (J. L. Hallam, Hydrocarbon Processing, April
  *            1982; from memory).
@@ -3230,15 +3252,20 @@ CUTWATER_API cutwater_status cutwater_bypass_orifice_bore_rows(size_t rows, cutw
  *   vapour_pressure_bara         vapour pressure at the liquid's temperature; at least 0 bara
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   viscosity_mm2s               kinematic viscosity of the liquid; from 0.01 to 1000000 mm2/s
+ *   discharge_coefficient        0: by ISO 5167-2, within its limits; else that of a plain orifice, 0.5 to below 1
+ *                                (sharp about 0.61, thick plate about 0.8); from 0 to below 1; usually 0
  *   -> pressure_ratio            share of the pressure above vapour pressure that the plate takes
  *   -> onset_ratio               that share at which cavitation is expected to begin
  *   -> cavitation                none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)
  *
- *   Equation: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate
+ *   Equation: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate;
+ *             choked when p_1 - dp <= p_v
+ *   Must hold: it must not exceed 0.75 of the pipe bore
  *   Must hold: it must be lower than the upstream pressure
  *   Must hold: it must be lower than the upstream pressure: the liquid would boil before the plate
- *   Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), applied to a plate
- *           with the pressure loss of ISO 5167-2:2003
+ *   Must hold: it must be 0, for ISO 5167-2, or from 0.5 to below 1
+ *   Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), with F_d = 1 for one
+ *           round hole, applied to a plate with the pressure loss of ISO 5167-2:2003
  *   Caution: A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
@@ -3246,7 +3273,8 @@ CUTWATER_API cutwater_status cutwater_bypass_orifice_bore_rows(size_t rows, cutw
 CUTWATER_API cutwater_status cutwater_bypass_orifice_cavitation(double orifice_bore_mm, double pipe_bore_mm,
                                                    double upstream_pressure_bara, double downstream_pressure_bara,
                                                    double vapour_pressure_bara, double density_kgm3,
-                                                   double viscosity_mm2s, double *pressure_ratio, double *onset_ratio,
+                                                   double viscosity_mm2s, double discharge_coefficient,
+                                                   double *pressure_ratio, double *onset_ratio,
                                                    const char **cavitation, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_bypass_orifice_cavitation_rows(size_t rows, cutwater_column orifice_bore_mm,
                                                         cutwater_column pipe_bore_mm,
@@ -3254,6 +3282,7 @@ CUTWATER_API cutwater_status cutwater_bypass_orifice_cavitation_rows(size_t rows
                                                         cutwater_column downstream_pressure_bara,
                                                         cutwater_column vapour_pressure_bara,
                                                         cutwater_column density_kgm3, cutwater_column viscosity_mm2s,
+                                                        cutwater_column discharge_coefficient,
                                                         cutwater_result_column pressure_ratio,
                                                         cutwater_result_column onset_ratio,
                                                         cutwater_result_column cavitation,
@@ -3400,8 +3429,8 @@ CUTWATER_API cutwater_status cutwater_curve_npsh3_rows(size_t rows, const double
  *   Equation: H_pump(Q) = H_s + k Q^2; all meetings over the curve's range are looked for
  *   Must hold: both series must have the same number of points
  *   Source: definition of the duty point, common practice; the pump curve between its points as in curve_head
- *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, and pumps in parallel may
- *            hunt: see curve_is_stable.
+ *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
+ *            and pumps in parallel may hunt: see curve_is_stable.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -3425,8 +3454,8 @@ CUTWATER_API cutwater_status cutwater_duty_flow_rows(size_t rows, const double *
  *   Equation: H_pump(Q) = H_s + k Q^2; all meetings over the curve's range are looked for
  *   Must hold: both series must have the same number of points
  *   Source: definition of the duty point, common practice; the pump curve between its points as in curve_head
- *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, and pumps in parallel may
- *            hunt: see curve_is_stable.
+ *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
+ *            and pumps in parallel may hunt: see curve_is_stable.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -3879,7 +3908,7 @@ CUTWATER_API cutwater_status cutwater_flow_balance_rows(size_t rows, const doubl
  *   Caution: Losses between each pump and the common pipe are left out: take them off each pump's curve first.
  *   Caution: Never run a pump against a closed valve: the liquid heats, may boil and can burst the casing.
  *   Caution: More than three: combine with two_curves_in_parallel, find the duty_head, and read each share with
- *            flow_at_head.
+ *            flow_at_head; near a kink of the sum its rounding shows, so give the curves many points.
  */
 CUTWATER_API cutwater_status cutwater_flow_balance_of_three(const double *flows_1_m3h, size_t flows_1_m3h_count,
                                                const double *heads_1_m, size_t heads_1_m_count,
@@ -3975,8 +4004,8 @@ CUTWATER_API cutwater_status cutwater_shutoff_head_rise_rows(size_t rows, const 
  *
  *   flows_m3h                    flows of the curve's points; at least 2 points, rising; at least 0 m3/h
  *   heads_m                      heads of the curve's points; at least 2 points; any
- *   -> shape                     stable: falls from point to point; flat: level between some; drooping: rises first,
- *                                then falls; dipping: falls and rises again
+ *   -> shape                     stable: falls from point to point; flat: level between some; drooping: rises first;
+ *                                dipping: rises after it has fallen
  *   -> top_flow_m3h              flow of the greatest listed head
  *   -> top_head_m                greatest listed head
  *
@@ -4064,6 +4093,8 @@ CUTWATER_API cutwater_status cutwater_fitted_value_rows(size_t rows, const doubl
  *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -4095,6 +4126,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_tolerances_rows(size_t rows, co
  *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -4131,6 +4164,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_limits_rows(size_t rows, const 
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -4164,7 +4199,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const
  *   -> verdict                   pass when the efficiency there is not below its limit
  *   -> efficiency                measured efficiency there
  *   -> flow_m3h                  flow at which the line from the origin through the guaranteed point meets the head
- *                                curve
+ *                                curve, the nearest to Q_G if it meets it more than once
  *
  *   Equation: eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G
  *   Must hold: both series must have the same number of points
@@ -4174,6 +4209,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -4216,16 +4253,19 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t 
  *   -> verdict                   pass when the power there is not above its limit
  *   -> power_kW                  measured power input there
  *   -> flow_m3h                  flow at which the line from the origin through the guaranteed point meets the head
- *                                curve
+ *                                curve, the nearest to Q_G if it meets it more than once
  *
  *   Equation: P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G
  *   Must hold: both series must have the same number of points
  *   Must hold: both series must have the same number of points
  *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold: the greatest power input over the range cannot be less than the guaranteed one
  *   Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -4266,6 +4306,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_power_rows(size_t rows,
  *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  *   Caution: Flow and head need not both keep their tolerances: it is enough that the curve touches one bar of the
@@ -4305,6 +4347,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_margin_rows(size_t rows, const 
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
+ *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
+ *            place of the grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -4346,6 +4390,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_margins_rows(size_t rows, const
  *   Must hold: a test of NPSH must run at 80 to 120 % of the rated speed
  *   Source: ISO 9906:2012, 6.1.2, translation of the test results (from memory of it)
  *   Caution: For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.
+ *   Caution: More than 20 % from the rated speed the efficiency itself shifts, and with it the translated power (ISO
+ *            9906, from memory).
  */
 CUTWATER_API cutwater_status cutwater_test_to_rated_speed(double flow_m3h, double head_m, double power_kW, double npsh3_m,
                                              double test_speed_rpm, double rated_speed_rpm, double test_density_kgm3,
@@ -4385,6 +4431,8 @@ CUTWATER_API cutwater_status cutwater_test_to_rated_speed_rows(size_t rows, cutw
  *   Source: ISO 9906:2012, 6.1.2, translation of the test results (from memory of it); efficiency by ISO 17769-1 (from
  *           memory of it)
  *   Caution: For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.
+ *   Caution: More than 20 % from the rated speed the efficiency itself shifts, and with it the translated power (ISO
+ *            9906, from memory).
  *   Caution: The power is the pump's power input, not what the motor takes from the mains.
  */
 CUTWATER_API cutwater_status cutwater_test_points_to_rated_speed(const double *flows_m3h, size_t flows_m3h_count,

@@ -677,7 +677,7 @@ struct minimum_efficiency_eu_results {
     Fraction overload_limit;  // least efficiency at 110 % of that flow
 };
 
-/// Least hydraulic efficiency of a water pump under Regulation (EU) No 547/2012: eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q m3/s)/(H/z)^(3/4); y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP. Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, 0.947 and 0.985 (from memory of it).
+/// Least hydraulic efficiency of a water pump under Regulation (EU) No 547/2012: eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q m3/s)/(H/z)^(3/4); y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP. Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR 431, subpart Y, appendix A, turned into US units).
 inline minimum_efficiency_eu_results minimum_efficiency_eu(Flow flow, Length head, RotationalSpeed nominal_speed, const char* pump_type, Ratio minimum_efficiency_index = unit<Ratio>("")(0.4), Count stages = unit<Count>("")(1))
 {
     cutwater_refusal refusal;
@@ -735,7 +735,7 @@ inline Torque shaft_torque(Power power_input, RotationalSpeed speed)
     return detail::quantity_of(unit<Torque>("N m"), torque_out);
 }
 
-/// Least ratio of a motor's rating to the pump's power input: ISO 13709: 1.25 for P_N <= 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above. Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it); "process": common practice for pumps to ISO 5199, ISO 9905 and ISO 9908, whose own curve could not be read.
+/// Least ratio of a motor's rating to the pump's power input: ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above. Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it; its brackets below 22, 22 to 55, above 55 kW read in a public program); "process": common practice for pumps to ISO 5199, ISO 9905 and ISO 9908, whose own curve could not be read.
 inline Ratio motor_power_margin(Power motor_rating, const char* rule = "ISO 13709")
 {
     cutwater_refusal refusal;
@@ -759,7 +759,7 @@ inline motor_rating_needed_results motor_rating_needed(Power power_input, const 
     return {detail::quantity_of(unit<Power>("kW"), motor_rating_out), detail::quantity_of(unit<Ratio>(""), margin_obtained_out)};
 }
 
-/// Nominal full-load efficiency that a motor of an efficiency class has at least: 50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1, above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating. Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU) 2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25 and 431.446).
+/// Nominal full-load efficiency that a motor of an efficiency class has at least: 50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1, above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating. Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU) 2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25, 10 CFR 431.446 and 42 U.S.C. 6313). The edition of 2025 was not read.
 inline Fraction motor_efficiency(Power rated_power, Count poles, Frequency frequency = unit<Frequency>("Hz")(50), const char* efficiency_class = "IE3")
 {
     cutwater_refusal refusal;
@@ -899,7 +899,7 @@ inline Mass carbon_emission(Energy energy, MassPerEnergy emission_factor)
     return detail::quantity_of(unit<Mass>("kg"), emission_out);
 }
 
-/// Present value of a cost that returns every year, for one unit of it at today's prices: F = q + q^2 + ... + q^n, q = (1 + p)/(1 + i). Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it).
+/// Present value of a cost that returns every year, for one unit of it at today's prices: F = q + q^2 + ... + q^n, q = (1 + p)/(1 + i). Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it; the four results of its example come out to the unit).
 inline Ratio present_value_factor(Fraction interest_rate, Count years, Fraction inflation_rate = unit<Fraction>("")(0))
 {
     cutwater_refusal refusal;
@@ -913,7 +913,7 @@ struct life_cycle_cost_results {
     Money energy_present_value;  // of which energy
 };
 
-/// Present value of all that a pump costs over its life: LCC = C_ic + C_in + F_e C_e + F (C_o + C_m + C_s + C_env) + q^n C_d; F = q + ... + q^n, q = (1 + p)/(1 + i); F_e the same with q (1 + p_e). Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it).
+/// Present value of all that a pump costs over its life: LCC = C_ic + C_in + F_e C_e + F (C_o + C_m + C_s + C_env) + q^n C_d; F = q + ... + q^n, q = (1 + p)/(1 + i); F_e the same with q (1 + p_e). Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it; the four results of its example come out to the unit).
 inline life_cycle_cost_results life_cycle_cost(Money purchase, Money installation, Money energy, Money operation, Money maintenance, Money downtime, Money environment, Money disposal, Fraction interest_rate, Count years, Fraction inflation_rate = unit<Fraction>("")(0), Fraction energy_price_rise = unit<Fraction>("")(0))
 {
     cutwater_refusal refusal;
@@ -1283,7 +1283,7 @@ inline Time time_to_temperature(TemperatureRate heating_rate, Temperature start_
     return detail::quantity_of(unit<Time>("min"), time_out);
 }
 
-/// Flow of the greatest head, below which a drooping curve is unstable: Q_st = Q_i of the greatest H_i; the larger flow when two are equal. Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both).
+/// Flow from which the head falls all the way: below it a drooping curve, or one with a dip, is unstable: Q_st = least Q_i from which every further H is less than the one before it. Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI 9.6.3-2012 treats drooping curves and curves with a dip (notice of it read).
 inline Flow stable_minimum_flow(const std::vector<Flow>& flows, const std::vector<Length>& heads)
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
@@ -1367,14 +1367,14 @@ struct bypass_orifice_cavitation_results {
     const char* cavitation;  // none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)
 };
 
-/// Whether a bypass's orifice plate cavitates: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate. Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), applied to a plate with the pressure loss of ISO 5167-2:2003.
-inline bypass_orifice_cavitation_results bypass_orifice_cavitation(Length orifice_bore, Length pipe_bore, AbsolutePressure upstream_pressure, AbsolutePressure downstream_pressure, AbsolutePressure vapour_pressure, Density density, KinematicViscosity viscosity)
+/// Whether a bypass's orifice plate cavitates: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v. Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), with F_d = 1 for one round hole, applied to a plate with the pressure loss of ISO 5167-2:2003.
+inline bypass_orifice_cavitation_results bypass_orifice_cavitation(Length orifice_bore, Length pipe_bore, AbsolutePressure upstream_pressure, AbsolutePressure downstream_pressure, AbsolutePressure vapour_pressure, Density density, KinematicViscosity viscosity, Ratio discharge_coefficient = unit<Ratio>("")(0))
 {
     cutwater_refusal refusal;
     double pressure_ratio_out;
     double onset_ratio_out;
     const char* cavitation_out;
-    detail::check(cutwater_bypass_orifice_cavitation(detail::number_in(unit<Length>("mm"), orifice_bore), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<AbsolutePressure>("bara"), upstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), downstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), vapour_pressure), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), &pressure_ratio_out, &onset_ratio_out, &cavitation_out, &refusal), refusal);
+    detail::check(cutwater_bypass_orifice_cavitation(detail::number_in(unit<Length>("mm"), orifice_bore), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<AbsolutePressure>("bara"), upstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), downstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), vapour_pressure), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Ratio>(""), discharge_coefficient), &pressure_ratio_out, &onset_ratio_out, &cavitation_out, &refusal), refusal);
     return {detail::quantity_of(unit<Ratio>(""), pressure_ratio_out), detail::quantity_of(unit<Ratio>(""), onset_ratio_out), cavitation_out};
 }
 
@@ -1838,7 +1838,7 @@ inline Ratio shutoff_head_rise(const std::vector<Flow>& flows, const std::vector
 }
 
 struct curve_is_stable_results {
-    const char* shape;  // stable: falls from point to point; flat: level between some; drooping: rises first, then falls; dipping: falls and rises again
+    const char* shape;  // stable: falls from point to point; flat: level between some; drooping: rises first; dipping: rises after it has fallen
     Flow top_flow;  // flow of the greatest listed head
     Length top_head;  // greatest listed head
 };
@@ -1954,7 +1954,7 @@ inline acceptance_verdict_results acceptance_verdict(const char* grade, Flow gua
 struct acceptance_verdict_efficiency_results {
     const char* verdict;  // pass when the efficiency there is not below its limit
     Fraction efficiency;  // measured efficiency there
-    Flow flow;  // flow at which the line from the origin through the guaranteed point meets the head curve
+    Flow flow;  // flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once
 };
 
 /// Whether measured curves keep the guaranteed efficiency: eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G. Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it).
@@ -1974,7 +1974,7 @@ inline acceptance_verdict_efficiency_results acceptance_verdict_efficiency(const
 struct acceptance_verdict_power_results {
     const char* verdict;  // pass when the power there is not above its limit
     Power power;  // measured power input there
-    Flow flow;  // flow at which the line from the origin through the guaranteed point meets the head curve
+    Flow flow;  // flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once
 };
 
 /// Whether measured curves keep the guaranteed power input: P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G. Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it).

@@ -141,7 +141,7 @@ inline constexpr FunctionTypes function_types[] = {
     {"operating_region", "Flow Flow SpecificSpeed Flow Flow", "- Flow Flow"},
     {"bypass_flow", "Length Length PressureDifference Density KinematicViscosity Ratio", "Flow Ratio Ratio"},
     {"bypass_orifice_bore", "Flow Length PressureDifference Density KinematicViscosity Ratio", "Length"},
-    {"bypass_orifice_cavitation", "Length Length AbsolutePressure AbsolutePressure AbsolutePressure Density KinematicViscosity", "Ratio Ratio -"},
+    {"bypass_orifice_cavitation", "Length Length AbsolutePressure AbsolutePressure AbsolutePressure Density KinematicViscosity Ratio", "Ratio Ratio -"},
     {"curve_value", "Ratio Ratio Ratio", "Ratio"},
     {"curve_slope", "Ratio Ratio Ratio", "Ratio"},
     {"curve_head", "Flow Length Flow", "Length"},

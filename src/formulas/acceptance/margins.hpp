@@ -52,7 +52,7 @@ inline constexpr Record<&acceptance_margin> acceptance_margin_record{
                   {"power_input", [](AcceptanceGrade, GuaranteedQuantity, Ratio, Ratio, Power p) { return acceptance::small_enough(p); },
                    acceptance::below_small}},
     .source = acceptance::source,
-    .cautions = {acceptance::no_second_addition, acceptance::contract,
+    .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract,
                  "Flow and head need not both keep their tolerances: it is enough that the curve touches one bar of the cross, see acceptance_verdict."},
     .example = {"\"1B\", \"head\", 50, 49", "-0.02, 0.01", "hand calculation"}};
 
@@ -90,7 +90,7 @@ inline constexpr Record<&acceptance_margins> acceptance_margins_record{
                   {"power_input", [](AcceptanceGrade, Flow, Head, Series<Flow>, Series<Head>, Power p) { return acceptance::small_enough(p); },
                    acceptance::below_small}},
     .source = acceptance::cross_source,
-    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::contract},
+    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "-0.024390, 0.0056098, -0.05, 0",
                 "hand calculation on the straight line H = 60 - 0.2 Q"}};
 

@@ -39,6 +39,8 @@ inline bool speed_within(RotationalSpeed test, RotationalSpeed rated, double low
 }
 
 inline constexpr const char* uncertainty_source = "ISO 9906:2012, 4.3 (from memory of it)";
+inline constexpr const char* thin_liquids = "For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.";
+inline constexpr const char* near_speed = "More than 20 % from the rated speed the efficiency itself shifts, and with it the translated power (ISO 9906, from memory).";
 inline constexpr Interval percentages = between(0, 100);
 
 }  // namespace acceptance
@@ -78,7 +80,7 @@ inline constexpr Record<&test_to_rated_speed> test_to_rated_speed_record{
                    },
                    "a test of NPSH must run at 80 to 120 % of the rated speed"}},
     .source = "ISO 9906:2012, 6.1.2, translation of the test results (from memory of it)",
-    .cautions = {"For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction."},
+    .cautions = {acceptance::thin_liquids, acceptance::near_speed},
     .example = {"100, 50, 20, 3, 1480, 1450, 998, 998", "97.973, 47.994, 18.808, 2.8796", "independent computation"}};
 
 /// Student's t for 95 % of both sides together.
@@ -87,15 +89,18 @@ inline Ratio random_uncertainty(Series<Ratio> readings, Steps steps)
     const double count = static_cast<double>(readings.size());
     double mean = 0, squares = 0;
     for (std::size_t i = 0; i < readings.size(); ++i) mean += readings[i].value() / count;
-    for (std::size_t i = 0; i < readings.size(); ++i) squares += (readings[i].value() - mean) * (readings[i].value() - mean);
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        const double apart = (readings[i].value() - mean) / mean;  // in parts of the mean, lest squares of tiny readings vanish
+        squares += apart * apart;
+    }
     const double deviation = std::sqrt(squares / (count - 1));
     using namespace boost::math::policies;
     using Quiet = policy<domain_error<ignore_error>, overflow_error<ignore_error>, evaluation_error<ignore_error>>;
     const double t = boost::math::quantile(boost::math::students_t_distribution<double, Quiet>(count - 1), 0.975);
     steps("mean", "mean of the readings", Ratio(mean), units::number);
-    steps("s", "standard deviation of the readings", Ratio(deviation), units::number);
+    steps("s", "standard deviation of the readings", Ratio(deviation * std::abs(mean)), units::number);
     steps("t", "Student's t, 95 %, two-sided", Ratio(t), units::number);
-    return Ratio(t * deviation / (std::abs(mean) * std::sqrt(count)));
+    return Ratio(t * deviation / std::sqrt(count));
 }
 
 inline constexpr Record<&random_uncertainty> random_uncertainty_record{
@@ -106,9 +111,13 @@ inline constexpr Record<&random_uncertainty> random_uncertainty_record{
     .equation = "e_R = 100 t s/(mean sqrt(N)), t by Student, 95 %, N - 1 degrees of freedom",
     .relations = {{"readings",
                    [](Series<Ratio> x) {
-                       double sum = 0;
-                       for (std::size_t i = 0; i < x.size(); ++i) sum += x[i].value();
-                       return sum != 0;
+                       const double count = static_cast<double>(x.size());
+                       double mean = 0, size = 0;
+                       for (std::size_t i = 0; i < x.size(); ++i) {
+                           mean += x[i].value() / count;
+                           size += std::abs(x[i].value()) / count;
+                       }
+                       return std::abs(mean) > 1e-12 * size;  // 0.1 + 0.2 - 0.3 is 0 but for rounding
                    },
                    "the mean of the readings must not be 0: the uncertainty is a part of it"}},
     .source = acceptance::uncertainty_source,

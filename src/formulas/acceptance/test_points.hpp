@@ -65,7 +65,7 @@ inline constexpr Record<&test_points_to_rated_speed> test_points_to_rated_speed_
                    },
                    "every point must be measured at 50 to 120 % of the rated speed"}},
     .source = "ISO 9906:2012, 6.1.2, translation of the test results (from memory of it); efficiency by ISO 17769-1 (from memory of it)",
-    .cautions = {"For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.",
+    .cautions = {acceptance::thin_liquids, acceptance::near_speed,
                  "The power is the pump's power input, not what the motor takes from the mains."},
     .example = {"[0, 50, 100], [60, 55, 42], [8, 12, 16], [1490, 1486, 1480], 1450, 998, 998",
                 "[0, 48.79, 97.97], [56.82, 52.37, 40.31], [7.373, 11.149, 15.047], [0, 0.6230, 0.7136]", "independent computation"}};

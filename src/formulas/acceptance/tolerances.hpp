@@ -68,6 +68,8 @@ inline constexpr const char* below_small = "the rule for small pumps begins at 1
 inline constexpr const char* source = "ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)";
 inline constexpr const char* no_second_addition =
     "The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to them.";
+inline constexpr const char* small_rule =
+    "Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in place of the grade.";
 inline constexpr const char* contract = "What was agreed in the contract goes before: grade, rated point and whether power or efficiency is guaranteed.";
 
 }  // namespace acceptance
@@ -89,7 +91,7 @@ inline constexpr Record<&acceptance_tolerances> acceptance_tolerances_record{
     .equation = "by the grade; up to 10 kW, when asked for: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %",
     .relations = {{"power_input", [](AcceptanceGrade, Power p) { return acceptance::small_enough(p); }, acceptance::below_small}},
     .source = acceptance::source,
-    .cautions = {acceptance::no_second_addition, acceptance::contract},
+    .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\"", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}};
 
 inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, GuaranteedQuantity quantity, Ratio guaranteed, Power small)
@@ -118,7 +120,7 @@ inline constexpr Record<&acceptance_limits> acceptance_limits_record{
                    "an efficiency must be given as a fraction, up to 1"},
                   {"power_input", [](AcceptanceGrade, GuaranteedQuantity, Ratio, Power p) { return acceptance::small_enough(p); }, acceptance::below_small}},
     .source = acceptance::source,
-    .cautions = {acceptance::no_second_addition, acceptance::contract},
+    .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\", \"head\", 50", "48.5, 51.5", "hand calculation"}};
 
 }  // namespace cutwater::formulas

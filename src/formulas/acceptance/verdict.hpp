@@ -134,7 +134,7 @@ inline constexpr Record<&acceptance_verdict> acceptance_verdict_record{
                   {"power_input", [](AcceptanceGrade, Flow, Head, Series<Flow>, Series<Head>, Power p) { return acceptance::small_enough(p); },
                    acceptance::below_small}},
     .source = acceptance::cross_source,
-    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::contract},
+    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "\"pass\", 40, 95", "hand calculation on the straight line H = 60 - 0.2 Q"}};
 
 inline Outcome<std::tuple<Verdict, Fraction, Flow>> acceptance_verdict_efficiency(AcceptanceGrade grade, Flow flow, Head head, Fraction guaranteed,
@@ -158,7 +158,7 @@ inline constexpr Record<&acceptance_verdict_efficiency> acceptance_verdict_effic
                acceptance::small_power()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the efficiency there is not below its limit"),
                 output("efficiency", "eta", units::fraction, "measured efficiency there"),
-                output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve")},
+                output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once")},
     .equation = "eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G",
     .relations = {{"heads",
                    [](AcceptanceGrade, Flow, Head, Fraction, Series<Flow> x, Series<Head> y, Series<Fraction>, Power) { return x.size() == y.size(); },
@@ -170,7 +170,7 @@ inline constexpr Record<&acceptance_verdict_efficiency> acceptance_verdict_effic
                    [](AcceptanceGrade, Flow, Head, Fraction, Series<Flow>, Series<Head>, Series<Fraction>, Power p) { return acceptance::small_enough(p); },
                    acceptance::below_small}},
     .source = acceptance::line_source,
-    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::contract},
+    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\", 100, 40, 0.8, [0, 50, 100, 150], [60, 50, 40, 30], [0, 0.6, 0.78, 0.7]", "\"pass\", 0.78, 100", "by inspection: 0.78 against 0.776"}};
 
 inline Outcome<std::tuple<Verdict, Power, Flow>> acceptance_verdict_power(AcceptanceGrade grade, Flow flow, Head head, Power guaranteed,
@@ -194,7 +194,7 @@ inline constexpr Record<&acceptance_verdict_power> acceptance_verdict_power_reco
                acceptance::small_power()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the power there is not above its limit"),
                 output("power", "P", units::kW, "measured power input there"),
-                output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve")},
+                output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once")},
     .equation = "P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G",
     .relations = {{"heads",
                    [](AcceptanceGrade, Flow, Head, Power, Series<Flow> x, Series<Head> y, Series<Power>, Power) { return x.size() == y.size(); },
@@ -204,9 +204,14 @@ inline constexpr Record<&acceptance_verdict_power> acceptance_verdict_power_reco
                    curves::same_length},
                   {"power_input",
                    [](AcceptanceGrade, Flow, Head, Power, Series<Flow>, Series<Head>, Series<Power>, Power p) { return acceptance::small_enough(p); },
-                   acceptance::below_small}},
+                   acceptance::below_small},
+                  {"power_input",
+                   [](AcceptanceGrade, Flow, Head, Power guaranteed, Series<Flow>, Series<Head>, Series<Power>, Power p) {
+                       return p == Power{} || p >= guaranteed * (1 - 1e-12);
+                   },
+                   "the greatest power input over the range cannot be less than the guaranteed one"}},
     .source = acceptance::line_source,
-    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::contract},
+    .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\", 100, 40, 14, [0, 50, 100, 150], [60, 50, 40, 30], [8, 12, 14.5, 16]", "\"pass\", 14.5, 100", "by inspection: 14.5 against 14.56"}};
 
 }  // namespace cutwater::formulas

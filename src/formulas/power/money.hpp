@@ -13,9 +13,9 @@ namespace money {
 
 inline constexpr Interval rate = between(-0.2, 1);
 inline constexpr const char* exact_rate =
-    "Exact compounding, payments at the ends of the years. The guide's own example works with interest less inflation instead, which gives a little less.";
+    "Exact compounding, payments at the ends of the years, as in the guide's own example. Interest less inflation taken for one rate gives a little less.";
 inline constexpr const char* source =
-    "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it)";
+    "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it; the four results of its example come out to the unit)";
 
 /// Sum of q + q^2 + … + q^years: no difference of near numbers, at 60 years at most.
 inline double annuity(double growth, double interest, Count years)

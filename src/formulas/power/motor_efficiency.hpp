@@ -116,7 +116,7 @@ inline constexpr Record<&motor_efficiency> motor_efficiency_record{
                   {"frequency", [](Power, Count, Frequency f, EfficiencyClass) { return motor::is_mains(f); }, "the classes are set for 50 Hz and 60 Hz only"}},
     .source = "IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU) 2019/1781, Annex I, read as retained in "
               "UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against "
-              "10 CFR 431.25 and 431.446)",
+              "10 CFR 431.25, 10 CFR 431.446 and 42 U.S.C. 6313). The edition of 2025 was not read",
     .cautions = {"The class's least nominal value at full load: real motors differ, are less efficient at low load, and may be off by the tolerance of IEC 60034-1."},
     .example = {R"(11, 4, 50, "IE3")", "0.914", "IEC 60034-30-1:2014, table (from memory): 91.4 %"}};
 

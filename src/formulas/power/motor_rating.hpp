@@ -50,7 +50,7 @@ constexpr std::span<const double> list(RatingSeries series)
 /// Least ratio of the motor's rating to the pump's power, by the motor's rating.
 constexpr double margin(double rating_kw, MarginRule rule)
 {
-    if (rule == MarginRule::iso_13709) return rating_kw <= 22 ? 1.25 : rating_kw <= 55 ? 1.15 : 1.10;
+    if (rule == MarginRule::iso_13709) return rating_kw < 22 ? 1.25 : rating_kw <= 55 ? 1.15 : 1.10;
     return rating_kw <= 7.5 ? 1.20 : rating_kw <= 40 ? 1.15 : 1.10;
 }
 
@@ -58,13 +58,13 @@ inline constexpr const char* by_rating = "The bracket goes by the motor's rating
 inline constexpr const char* whole_range =
     "Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet, starting cold included.";
 inline constexpr const char* source_margin =
-    "\"ISO 13709\": ISO 13709:2009, 7.1.5, driver margin (from memory of it); \"process\": common practice for pumps to ISO 5199, ISO 9905 and "
+    "\"ISO 13709\": ISO 13709:2009, 7.1.5, driver margin (from memory of it; its brackets below 22, 22 to 55, above 55 kW read in a public program); \"process\": common practice for pumps to ISO 5199, ISO 9905 and "
     "ISO 9908, whose own curve could not be read";
 
 constexpr auto rule()
 {
     return choice<MarginRule>("rule", "rule",
-                              "\"ISO 13709\": 1.25 up to 22 kW, 1.15 up to 55 kW, 1.10 above; \"process\": 1.20 up to 7.5 kW, 1.15 up to 40 kW, 1.10 above",
+                              "\"ISO 13709\": 1.25 below 22 kW, 1.15 from 22 to 55 kW, 1.10 above; \"process\": 1.20 up to 7.5 kW, 1.15 up to 40 kW, 1.10 above",
                               MarginRule::iso_13709);
 }
 
@@ -77,7 +77,7 @@ inline constexpr Record<&motor_power_margin> motor_power_margin_record{
     .meaning = "Least ratio of a motor's rating to the pump's power input",
     .inputs = {input("motor_rating", "P_N", units::kW, above_up_to(0, 100000), "rated output of the motor"), rating::rule()},
     .results = {output("margin", "P_N/P", units::number, "rated motor output over pump power input at the rated duty, at least")},
-    .equation = "ISO 13709: 1.25 for P_N <= 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above",
+    .equation = "ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above",
     .source = rating::source_margin,
     .cautions = {rating::by_rating, rating::whole_range},
     .example = {"30", "1.15", "the bracket as stated"}};
@@ -106,6 +106,6 @@ inline constexpr Record<&motor_rating_needed> motor_rating_needed_record{
     .source = "IEC 60072-1:1991, table 7, both series (from memory of it). Margin: \"ISO 13709\": ISO 13709:2009, 7.1.5 (from memory of it); "
               "\"process\" and \"trade\": common practice",
     .cautions = {rating::by_rating, rating::whole_range},
-    .example = {R"(17.7, "ISO 13709", "primary")", "30, 1.694915", "hand calculation: 22 < 1.25 x 17.7; 30 >= 1.15 x 17.7"}};
+    .example = {R"(20, "ISO 13709", "primary")", "30, 1.5", "hand calculation: 22 < 1.15 x 20; 30 >= 1.15 x 20"}};
 
 }  // namespace cutwater::formulas

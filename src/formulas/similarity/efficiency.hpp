@@ -105,8 +105,8 @@ inline constexpr Record<&minimum_efficiency_eu> minimum_efficiency_eu_record{
                   {"head", eu_547::shape_in_scope, "the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)"},
                   {"head", eu_547::result_is_sensible, "the regulation's formula gives no efficiency between 0 and 1 for this flow and head"}},
     .source = "Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, "
-              "0.947 and 0.985 (from memory of it)",
-    .cautions = {"No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, clean water of -10 to 120 degC; check the "
+              "0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR 431, subpart Y, appendix A, turned into US units)",
+    .cautions = {"No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, 4 and 6 in and 90 degC for MSS, clean water of -10 to 120 degC; check the "
                  "regulation in force and its exceptions."},
     .example = {R"(100, 32, 1450, "ESOB", 0.4, 1)", "0.70939, 0.67179, 0.69875", "hand calculation: n_s = 17.96, C = 128.07"}};
 
