@@ -21,11 +21,13 @@ inline NoValue no_duty(const Meetings& found, double first_flow, double last_flo
                 {flow(found.along_from), flow(found.along_to)}};
     if (found.count == 2)
         return {CUTWATER_SEVERAL_ANSWERS, "heads",
-                "the pump curve meets the system curve twice, at {0} and at {1}: the pump may hunt between them or stay at the lower flow",
+                "the pump curve meets the system curve twice, at {0} and at {1}: where it rises through the system curve no flow holds, and the pump may "
+                "hunt or fall back to closed valve",
                 {flow(found.at[0]), flow(found.at[1])}};
     if (found.count > 2)
         return {CUTWATER_SEVERAL_ANSWERS, "heads",
-                "the pump curve meets the system curve several times, first at {0}, {1} and {2}: no single duty can be told",
+                "the pump curve meets the system curve several times, first at {0}, {1} and {2}: no single duty can be told, and where it rises through "
+                "the system curve no flow holds",
                 {flow(found.at[0]), flow(found.at[1]), flow(found.at[2])}};
     if (found.last_gap > 0)
         return {CUTWATER_NO_ANSWER, "flows",
@@ -54,7 +56,8 @@ inline constexpr const char* duty_equation = "H_pump(Q) = H_s + k Q^2; all meeti
 inline constexpr const char* duty_source =
     "definition of the duty point, common practice; the pump curve between its points as in curve_head";
 inline constexpr const char* drooping =
-    "A curve that droops towards closed valve may meet a flat system curve twice, and pumps in parallel may hunt: see curve_is_stable.";
+    "A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times, and pumps in parallel may hunt: see "
+    "curve_is_stable.";
 
 }  // namespace curves
 

@@ -41,6 +41,8 @@ inline double flow_factor(Length diameter, Length trimmed, TrimLaw law)
     return law == TrimLaw::parabola ? ratio : ratio * ratio;
 }
 
+inline constexpr double least_cut = trim::least_ratio * (1 - 1e-9);  // 245 mm of 350 mm is 0.7, but for rounding
+
 inline double square_factor(double ratio) { return ratio * ratio; }
 
 inline constexpr const char* law_meaning =
@@ -109,7 +111,7 @@ inline constexpr Record<&curve_at_trim> curve_at_trim_record{
     .equation = "Q' = Q (D'/D)^1 or ^2; H' = H (D'/D)^2",
     .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Length, Length, TrimLaw) { return x.size() == y.size(); }, curves::same_length},
                   {"trimmed_diameter", [](Series<Flow>, Series<Head>, Length d, Length t, TrimLaw) { return t <= d; }, trim::grown},
-                  {"trimmed_diameter", [](Series<Flow>, Series<Head>, Length d, Length t, TrimLaw) { return t >= trim::least_ratio * d; }, trim::too_far}},
+                  {"trimmed_diameter", [](Series<Flow>, Series<Head>, Length d, Length t, TrimLaw) { return t >= curves::least_cut * d; }, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets},
     .example = {"[0, 100], [50, 40], 250, 200", "[0, 80], [32, 25.6]", "hand calculation"}};
@@ -132,7 +134,7 @@ inline constexpr Record<&power_curve_at_trim> power_curve_at_trim_record{
     .equation = "Q' = Q (D'/D)^1 or ^2; P' = P (D'/D)^3 or ^4",
     .relations = {{"powers", [](Series<Flow> x, Series<Power> y, Length, Length, TrimLaw) { return x.size() == y.size(); }, curves::same_length},
                   {"trimmed_diameter", [](Series<Flow>, Series<Power>, Length d, Length t, TrimLaw) { return t <= d; }, trim::grown},
-                  {"trimmed_diameter", [](Series<Flow>, Series<Power>, Length d, Length t, TrimLaw) { return t >= trim::least_ratio * d; }, trim::too_far}},
+                  {"trimmed_diameter", [](Series<Flow>, Series<Power>, Length d, Length t, TrimLaw) { return t >= curves::least_cut * d; }, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets},
     .example = {"[0, 100], [10, 20], 250, 200", "[0, 80], [5.12, 10.24]", "hand calculation"}};

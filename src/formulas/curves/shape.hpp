@@ -72,7 +72,7 @@ inline constexpr Record<&curve_is_stable> curve_is_stable_record{
     .meaning = "Whether the head falls all the way with rising flow",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
                series("heads", "H_i", units::metre, any, "heads of the curve's points", 2)},
-    .results = {output_word<CurveShape>("shape", "shape", "stable: falls from point to point; flat: level between some; drooping: rises first, then falls; dipping: falls and rises again"),
+    .results = {output_word<CurveShape>("shape", "shape", "stable: falls from point to point; flat: level between some; drooping: rises first; dipping: rises after it has fallen"),
                 output("top_flow", "Q_top", units::m3h, "flow of the greatest listed head"),
                 output("top_head", "H_top", units::metre, "greatest listed head")},
     .equation = "stable when every H_i is less than the one before it",

@@ -43,7 +43,7 @@ inline Outcome<RotationalSpeed> speed_for_duty(Series<Flow> flows, Series<Head> 
     const Ratio ratio = duty_flow / *similar;
     steps("Q_x", "flow at which H = H_d (Q/Q_d)^2 meets the curve", *similar, units::m3h);
     steps("n'/n", "Q_d/Q_x", ratio, units::number);
-    if (ratio.value() < affinity::least_ratio || ratio.value() > affinity::greatest_ratio)
+    if (ratio.value() < affinity::least_ratio * (1 - 1e-9) || ratio.value() > affinity::greatest_ratio * (1 + 1e-9))
         return NoValue{CUTWATER_NO_ANSWER, "duty_flow", "the speed would have to be {0} times the curve's; the affinity laws are relied upon from 0.25 to 2 times only",
                        {{ratio.value(), ""}}};
     return speed * ratio;
@@ -76,7 +76,7 @@ inline Outcome<Length> trim_for_duty(Series<Flow> flows, Series<Head> heads, Len
     if (ratio > 1 + 1e-12)
         return NoValue{CUTWATER_NO_ANSWER, "duty_head", "the duty lies above the curve at full diameter: the impeller would have to be {0} times as large",
                        {{ratio, ""}}};
-    if (ratio < trim::least_ratio)
+    if (ratio < curves::least_cut)
         return NoValue{CUTWATER_NO_ANSWER, "duty_head", "the impeller would have to be cut to {0} of its diameter; the trim laws are relied upon down to 0.7 only: take a smaller pump or a lower speed",
                        {{ratio, ""}}};
     return diameter * ratio;

@@ -41,19 +41,33 @@ inline const NoValue* unfit(const orifice::Plate& plate, NoValue& why)
 {
     const auto length = [](double metres) { return number_in(Length::from_value(metres), units::mm); };
     const double beta = plate.beta();
-    if (plate.pipe < 0.05 || plate.pipe > 1)
+    constexpr double less = 1 - 1e-9, more = 1 + 1e-9;  // 748.5 mm is 0.75 of 998 mm, but for rounding
+    if (plate.pipe < less * 0.05 || plate.pipe > more * 1)
         why = {CUTWATER_OUT_OF_INTERVAL, "pipe_bore", "{0} lies outside ISO 5167-2, 50 to 1000 mm; give a discharge coefficient for a plain orifice",
                {length(plate.pipe)}};
-    else if (plate.bore < 0.0125)
+    else if (plate.bore < less * 0.0125)
         why = {CUTWATER_OUT_OF_INTERVAL, "orifice_bore", "{0} lies below ISO 5167-2's least bore, 12.5 mm; give a discharge coefficient for a plain orifice",
                {length(plate.bore)}};
-    else if (!(beta >= 0.1 && beta <= 0.75))
+    else if (!(beta >= less * 0.1 && beta <= more * 0.75))
         why = {CUTWATER_OUT_OF_INTERVAL, "orifice_bore", "{0} is {1} of the pipe bore; ISO 5167-2 holds from 0.10 to 0.75",
                {length(plate.bore), {beta, ""}}};
     else
         return nullptr;
     return &why;
 }
+
+/// Below it no coefficient from 0.5 up holds: viscosity rules the flow. Set here.
+inline constexpr double least_bore_reynolds = 1000;
+
+inline NoValue too_viscous(double bore_reynolds)
+{
+    return {CUTWATER_NO_ANSWER, "viscosity", "the bore's Reynolds number would be {0}; a given coefficient is relied upon here from {1} on only",
+            {{bore_reynolds, ""}, {least_bore_reynolds, ""}}};
+}
+
+inline bool fits(Length bore, Length pipe) { return bore <= 0.75 * (1 + 1e-9) * pipe; }
+inline bool known(Ratio coefficient) { return coefficient.value() == 0 || coefficient.value() >= 0.5; }
+inline constexpr const char* fits_sentence = "it must not exceed 0.75 of the pipe bore";
 
 inline NoValue too_slow(double reynolds, double least)
 {
@@ -72,6 +86,8 @@ inline Outcome<std::tuple<Flow, Ratio, Ratio>> bypass_flow(Length bore, Length p
     const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(), coefficient.value());
     const double least = orifice::least_reynolds(plate.beta());
     if (standard && !(found.settled && found.reynolds >= least)) return least_flow::too_slow(found.reynolds, least);
+    const double bore_reynolds = found.reynolds / plate.beta();
+    if (!standard && bore_reynolds < least_flow::least_bore_reynolds) return least_flow::too_viscous(bore_reynolds);
     return std::tuple(Flow::from_value(found.flow), Ratio(found.c), Ratio(found.reynolds));
 }
 
@@ -89,10 +105,10 @@ inline constexpr Record<&bypass_flow> bypass_flow_record{
                 output("reynolds_number", "Re_D", units::number, "Reynolds number of the pipe")},
     .equation = "Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 - C^2)), b = d/D",
     .relations = {{"orifice_bore",
-                   [](Length bore, Length pipe, PressureDifference, Density, KinematicViscosity, Ratio) { return bore <= 0.75 * pipe; },
-                   "it must not exceed 0.75 of the pipe bore"},
+                   [](Length bore, Length pipe, PressureDifference, Density, KinematicViscosity, Ratio) { return least_flow::fits(bore, pipe); },
+                   least_flow::fits_sentence},
                   {"discharge_coefficient",
-                   [](Length, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return c.value() == 0 || c.value() >= 0.5; },
+                   [](Length, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return least_flow::known(c); },
                    least_flow::coefficient_sentence}},
     .source = least_flow::orifice_source,
     .cautions = {least_flow::plate_caution, caution::pressure_containment},
@@ -140,6 +156,7 @@ inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDiffe
         return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge coefficient for a plain orifice",
                        {number_in(Length::from_value(plate.bore), units::mm)}};
     if (standard && reynolds < orifice::least_reynolds(beta)) return least_flow::too_slow(reynolds, orifice::least_reynolds(beta));
+    if (!standard && reynolds / beta < least_flow::least_bore_reynolds) return least_flow::too_viscous(reynolds / beta);
     return Length::from_value(plate.bore);
 }
 
@@ -155,7 +172,7 @@ inline constexpr Record<&bypass_orifice_bore> bypass_orifice_bore_record{
     .results = {output("orifice_bore", "d", units::mm, "bore of the plate")},
     .equation = "the d for which bypass_flow gives Q",
     .relations = {{"discharge_coefficient",
-                   [](Flow, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return c.value() == 0 || c.value() >= 0.5; },
+                   [](Flow, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return least_flow::known(c); },
                    least_flow::coefficient_sentence}},
     .source = least_flow::orifice_source,
     .cautions = {least_flow::plate_caution, caution::pressure_containment},
@@ -164,17 +181,16 @@ inline constexpr Record<&bypass_orifice_bore> bypass_orifice_bore_record{
 /// Judged as a control valve would be: the plate's own recovery gives its F_L.
 inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation(Length bore, Length pipe, AbsolutePressure upstream,
                                                                                  AbsolutePressure downstream, AbsolutePressure vapour,
-                                                                                 Density density, KinematicViscosity viscosity)
+                                                                                 Density density, KinematicViscosity viscosity,
+                                                                                 Ratio coefficient)
 {
     const orifice::Plate plate{bore.value(), pipe.value()};
-    NoValue why;
-    if (least_flow::unfit(plate, why)) return why;
     const PressureDifference loss = upstream - downstream;
-    const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(), 0);
-    const double least = orifice::least_reynolds(plate.beta());
-    if (!(found.settled && found.reynolds >= least)) return least_flow::too_slow(found.reynolds, least);
-    const double recovered = orifice::loss_ratio(plate, found.c);  // F_L squared
-    const double kv = units::m3h.in(Flow::from_value(found.flow)) * std::sqrt(density.value() / 1000 / units::bar.in(loss));
+    const auto passed = bypass_flow(bore, pipe, loss, density, viscosity, coefficient);
+    if (!passed) return passed.why();
+    const auto [flow, c, reynolds] = *passed;
+    const double recovered = orifice::loss_ratio(plate, c.value());  // F_L squared
+    const double kv = units::m3h.in(flow) * std::sqrt(density.value() / 1000 / units::bar.in(loss));
     const double share = (loss / (upstream - vapour)).value();
     const double onset = 0.90 / std::sqrt(1 + 3 * std::sqrt(kv / (1.17 * std::sqrt(recovered))));
     const PressureDifference at_taps = loss / recovered;
@@ -194,18 +210,30 @@ inline constexpr Record<&bypass_orifice_cavitation> bypass_orifice_cavitation_re
                input("downstream_pressure", "p_2", units::bara, from(0), "recovered pressure behind the plate"),
                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the liquid's temperature"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
-               input("viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s, "kinematic viscosity of the liquid")},
+               input("viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s, "kinematic viscosity of the liquid"),
+               input("discharge_coefficient", "C_given", units::number, from_below(0, 1), least_flow::coefficient_meaning, 0)},
     .results = {output("pressure_ratio", "x_F", units::number, "share of the pressure above vapour pressure that the plate takes"),
                 output("onset_ratio", "x_Fz", units::number, "that share at which cavitation is expected to begin"),
                 output_word<OrificeState>("cavitation", "state", "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
-    .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate",
-    .relations = {{"downstream_pressure",
-                   [](Length, Length, AbsolutePressure p1, AbsolutePressure p2, AbsolutePressure, Density, KinematicViscosity) { return p2 < p1; },
-                   "it must be lower than the upstream pressure"},
-                  {"vapour_pressure",
-                   [](Length, Length, AbsolutePressure p1, AbsolutePressure, AbsolutePressure pv, Density, KinematicViscosity) { return pv < p1; },
-                   "it must be lower than the upstream pressure: the liquid would boil before the plate"}},
-    .source = "IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), applied to a plate with the pressure "
+    .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v",
+    .relations =
+        {{"orifice_bore",
+          [](Length bore, Length pipe, AbsolutePressure, AbsolutePressure, AbsolutePressure, Density, KinematicViscosity, Ratio) {
+              return least_flow::fits(bore, pipe);
+          },
+          least_flow::fits_sentence},
+         {"downstream_pressure",
+          [](Length, Length, AbsolutePressure p1, AbsolutePressure p2, AbsolutePressure, Density, KinematicViscosity, Ratio) { return p2 < p1; },
+          "it must be lower than the upstream pressure"},
+         {"vapour_pressure",
+          [](Length, Length, AbsolutePressure p1, AbsolutePressure, AbsolutePressure pv, Density, KinematicViscosity, Ratio) { return pv < p1; },
+          "it must be lower than the upstream pressure: the liquid would boil before the plate"},
+         {"discharge_coefficient",
+          [](Length, Length, AbsolutePressure, AbsolutePressure, AbsolutePressure, Density, KinematicViscosity, Ratio c) {
+              return least_flow::known(c);
+          },
+          least_flow::coefficient_sentence}},
+    .source = "IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), with F_d = 1 for one round hole, applied to a plate with the pressure "
               "loss of ISO 5167-2:2003",
     .cautions = {"A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.", caution::guide_only},
     .example = {"20, 52.5, 12, 8, 0.023, 998, 1", "0.33397, 0.27821, \"cavitating\"", "independent computation"}};

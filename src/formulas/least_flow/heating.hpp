@@ -15,6 +15,7 @@ inline constexpr Interval expansions = between(-0.001, 0.02);
 inline constexpr const char* specific_heat_meaning = "specific heat of the liquid at constant pressure";
 inline constexpr const char* balance = "energy balance; the relation of ANSI/HI 9.6.3 and of I. J. Karassik et al., Pump Handbook (from memory of both)";
 inline constexpr const char* not_compression = "Leaves out the heating by compression, which may be the larger part at high head: add compression_temperature_rise.";
+inline constexpr const char* stays_liquid = "With one specific heat, and for a liquid that stays liquid: a rise of tens of kelvin tells that the flow is too small, not how hot it gets.";
 inline constexpr const char* larger_of_both =
     "The thermal minimum is usually the smaller one: keep to the larger of this, the stable minimum and what the pump maker allows.";
 inline constexpr const char* vapour_at_inlet =
@@ -46,7 +47,7 @@ inline constexpr Record<&temperature_rise> temperature_rise_record{
     .results = {output("temperature_rise", "dT", units::kelvin_difference, "warming from inlet to outlet")},
     .equation = "dT = g H (1/eta - 1)/c_p",
     .source = least_flow::balance,
-    .cautions = {least_flow::not_compression, least_flow::vapour_at_inlet},
+    .cautions = {least_flow::not_compression, least_flow::vapour_at_inlet, least_flow::stays_liquid},
     .example = {"100, 0.7, 4.184", "0.10045", "hand calculation"}};
 
 inline TemperatureDifference compression_temperature_rise(Head head, SpecificHeat specific_heat, ThermalExpansion expansion,
@@ -115,7 +116,7 @@ inline constexpr Record<&temperature_rise_at_flow> temperature_rise_at_flow_reco
                    },
                    "it must not be less than the hydraulic power rho g Q H"}},
     .source = least_flow::balance,
-    .cautions = {least_flow::not_compression, least_flow::vapour_at_inlet},
+    .cautions = {least_flow::not_compression, least_flow::vapour_at_inlet, least_flow::stays_liquid},
     .example = {"15, 5, 60, 998, 4.184", "2.4458", "hand calculation"}};
 
 inline Flow thermal_minimum_flow(Power shutoff_power, Head shutoff_head, Density density, SpecificHeat specific_heat,

@@ -59,9 +59,10 @@ inline constexpr Record<&preferred_region> preferred_region_record{
 inline std::tuple<OperatingRegion, Flow, Flow> operating_region(Flow flow, Flow best, SpecificSpeed n_s, Flow allowable_low,
                                                                 Flow allowable_high)
 {
+    constexpr double less = 1 - 1e-9, more = 1 + 1e-9;  // the ends belong to a region: 69.3 m3/h is 0.70 of 99 m3/h, but for rounding
     const auto [low, high] = least_flow::preferred(best, n_s);
-    const bool allowable = (flow >= allowable_low) & (flow <= allowable_high);
-    const bool preferred = (flow >= low) & (flow <= high);
+    const bool allowable = (flow >= less * allowable_low) & (flow <= more * allowable_high);
+    const bool preferred = (flow >= less * low) & (flow <= more * high);
     return {!allowable  ? OperatingRegion::outside
             : preferred ? OperatingRegion::preferred
                         : OperatingRegion::allowable,
@@ -91,25 +92,26 @@ inline Outcome<Flow> stable_minimum_flow(Series<Flow> flows, Series<Head> heads)
     if (flows.front() > 0.05 * flows.back())
         return NoValue{CUTWATER_BAD_SERIES, "flows", "the curve begins at {0}; give it down to closed valve, at most 5 % of its last flow, {1}",
                        {number_in(flows.front(), units::m3h), number_in(flows.back(), units::m3h)}};
-    std::size_t top = 0;
-    for (std::size_t i = 1; i < flows.size(); ++i)
-        if (heads[i] >= heads[top]) top = i;
-    if (top + 1 == flows.size())
-        return NoValue{CUTWATER_NO_ANSWER, "heads", "the head is greatest at the curve's last point, {0}: the curve has no stable part",
+    std::size_t from = flows.size() - 1;  // from here on the head falls from point to point
+    while (from > 0 && heads[from - 1] > heads[from]) --from;
+    if (from + 1 == flows.size())
+        return NoValue{CUTWATER_NO_ANSWER, "heads", "the head does not fall to the curve's last point, {0}: the curve has no stable part",
                        {number_in(flows.back(), units::m3h)}};
-    return top == 0 ? Flow{} : flows[top];
+    return from == 0 ? Flow{} : flows[from];
 }
 
 inline constexpr Record<&stable_minimum_flow> stable_minimum_flow_record{
     .name = "stable_minimum_flow",
-    .meaning = "Flow of the greatest head, below which a drooping curve is unstable",
+    .meaning = "Flow from which the head falls all the way: below it a drooping curve, or one with a dip, is unstable",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points, from closed valve on", 3, Order::rising),
                series("heads", "H_i", units::metre, above(0), "heads of the curve's points", 3)},
-    .results = {output("flow", "Q_st", units::m3h, "flow of the greatest listed head; 0 for a curve that falls from closed valve on")},
-    .equation = "Q_st = Q_i of the greatest H_i; the larger flow when two are equal",
+    .results = {output("flow", "Q_st", units::m3h, "listed flow from which every head is less than the one before it; 0 for a curve that falls from closed valve on")},
+    .equation = "Q_st = least Q_i from which every further H is less than the one before it",
     .relations = {{"heads", [](Series<Flow> q, Series<Head> h) { return q.size() == h.size(); }, "both series must have the same number of points"}},
-    .source = "definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both)",
-    .cautions = {"No published rule turns suction specific speed into a least flow by formula; above about 213 (1/min, m3/s, m, per eye; 11 000 "
+    .source = "definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI 9.6.3-2012 treats drooping curves "
+              "and curves with a dip (notice of it read)",
+    .cautions = {"Judged by the listed points: a droop or a dip between them is not seen, and a measured point that is a little high counts as a rise.",
+                 "No published rule turns suction specific speed into a least flow by formula; above about 213 (1/min, m3/s, m, per eye; 11 000 "
                  "in US units) the stable range is narrower (J. L. Hallam, Hydrocarbon Processing, April 1982; from memory).",
                  "Recirculation may set a larger least flow: see suction_recirculation_flow and the pump maker's data."},
     .example = {"[0, 10, 20, 30, 40], [40, 41.5, 41, 38, 33]", "10", "by inspection"}};

@@ -83,6 +83,7 @@ inline constexpr Record<&hindered_settling_velocity> hindered_settling_velocity_
     .results = {output("velocity", "w_h", units::ms, "velocity of sinking in company")},
     .equation = "w_h = w (1 - C_v)^m, m = (4.7 + 0.41 Re^0.75)/(1 + 0.175 Re^0.75)",
     .source = "J. F. Richardson and W. N. Zaki 1954, exponent by P. N. Rowe, Chem. Eng. Sci. 42 (1987) 2795 (from memory of both)",
+    .cautions = {"For solids of one size, far from walls; fine or flocculating ones sink otherwise."},
     .example = {"0.042, 0.1, 12.55", "0.029260", "hand calculation"}};
 
 inline std::tuple<Velocity, Ratio> deposition_velocity(Length bore, Ratio relative_density, Fraction volume_fraction, Length size, Ratio given)
@@ -104,7 +105,9 @@ inline constexpr Record<&deposition_velocity> deposition_velocity_record{
     .equation = "V_D = F_L sqrt(2 g D (s - 1)), F_L = 1.3 C_v^0.125 (1 - e^(-6.9 d50/mm))",
     .source = "R. Durand and E. Condolios 1952; F_L by R. E. Schiller and P. E. Herbich, Handbook of Dredging Engineering, 1991 (as reproduced in a "
               "public program, checked against B. E. Abulnaga, Slurry Systems Handbook, 2002, example 4-2)",
-    .cautions = {"Keep the line above it by a margin, commonly 0.3 m/s or 10 to 20 %; for narrow grading in a horizontal pipe.", caution::guide_only},
+    .cautions = {"Keep the line above it by a margin, commonly 0.3 m/s or 10 to 20 %; for narrow grading in a horizontal pipe.",
+                 "The fit lies below Durand's own chart, whose factor for coarse sand of one size reaches 1.34 (from memory of it): give that factor to be safe.",
+                 caution::guide_only},
     .example = {"717.55, 2.65, 0.27, 0.3", "4.6476, 0.96446", "Abulnaga, example 4-2"}};
 
 }  // namespace cutwater::formulas

@@ -57,7 +57,7 @@ inline constexpr Record<&viscous_performance> viscous_performance_record{
           "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"},
          {"flow",
           [](Flow flow, Head, Fraction, Flow best, Head, Fraction, RotationalSpeed, KinematicViscosity, Density, KinematicViscosity) {
-              return flow <= 1.5 * best;
+              return flow <= 1.5 * (1 + 1e-9) * best;
           },
           "it must not exceed 1.5 times the best efficiency flow: the method is for the normal operating range"},
          {"efficiency",
