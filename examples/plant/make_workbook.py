@@ -3,7 +3,7 @@
 import json
 import pathlib
 
-from writer import acceptance, energy, odf, pump_columns, register, service
+from writer import acceptance, energy, odf, parallel, pump_columns, register, service
 from writer.inputs import CHOICES
 from writer.styles import DATA_STYLES, Styles
 
@@ -29,7 +29,7 @@ def main():
     pump_columns.fill_curves(curves, places)
     pump_columns.fill_checks(checks, places)
     sheets = [register.register_sheet(plant, places), service.Service(plant, places).build(),
-              energy.Energy(plant, places).build(), acceptance.Acceptance(plant, places).build(), data, curves, checks, register.macro_sheet(plant, places)]
+              parallel.Parallel(plant, places).build(), energy.Energy(plant, places).build(), acceptance.Acceptance(plant, places).build(), data, curves, checks, register.macro_sheet(plant, places)]
     macro = (HERE / "FillRegister.bas").read_text(encoding="utf-8")
     footer = f'{plant["works"]}, {plant["unit"]}. An invented works; calculated with cutwater.'
     text = odf.workbook(sheets, Styles(footer, [sheet.name for sheet in sheets]), validations(places), macro, DATA_STYLES)
