@@ -382,6 +382,40 @@ CUTWATER_API cutwater_status cutwater_density_from_relative_rows(size_t rows, cu
                                                     cutwater_result_column density_kgm3, cutwater_rows_report *report);
 
 /*
+ * Density of a petroleum liquid at 60 degF from its API gravity.
+ *
+ *   api_gravity                  degrees API; from -40 to 150
+ *   -> density_kgm3              density at 60 degF
+ *
+ *   Equation: rho = 999.016 kg/m3 x 141.5/(G + 131.5)
+ *   Source: API Manual of Petroleum Measurement Standards, chapter 11: definition of API gravity (from memory of it);
+ *           water at 60 degF 999.016 kg/m3
+ *   Caution: Holds at 60 degF (15.56 degC): bring the density to the pumping temperature afterwards, see
+ *            density_at_temperature.
+ */
+CUTWATER_API cutwater_status cutwater_density_from_api_gravity(double api_gravity, double *density_kgm3, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_density_from_api_gravity_rows(size_t rows, cutwater_column api_gravity,
+                                                       cutwater_result_column density_kgm3,
+                                                       cutwater_rows_report *report);
+
+/*
+ * API gravity of a petroleum liquid from its density at 60 degF.
+ *
+ *   density_kgm3                 density at 60 degF; from 502.2 to 1544.8 kg/m3
+ *   -> api_gravity               degrees API
+ *
+ *   Equation: G = 141.5 x 999.016 kg/m3/rho - 131.5
+ *   Source: API Manual of Petroleum Measurement Standards, chapter 11: definition of API gravity (from memory of it);
+ *           water at 60 degF 999.016 kg/m3
+ *   Caution: Holds at 60 degF (15.56 degC): bring the density to the pumping temperature afterwards, see
+ *            density_at_temperature.
+ */
+CUTWATER_API cutwater_status cutwater_api_gravity_from_density(double density_kgm3, double *api_gravity, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_api_gravity_from_density_rows(size_t rows, cutwater_column density_kgm3,
+                                                       cutwater_result_column api_gravity,
+                                                       cutwater_rows_report *report);
+
+/*
  * Kinematic viscosity from dynamic viscosity.
  *
  *   dynamic_viscosity_mPas       dynamic viscosity; above 0 up to 1000000000 mPa s
@@ -1813,6 +1847,30 @@ CUTWATER_API cutwater_status cutwater_motor_efficiency_rows(size_t rows, cutwate
                                                cutwater_result_column efficiency, cutwater_rows_report *report);
 
 /*
+ * Efficiency of a motor at part load and full speed, from that at its rated output.
+ *
+ *   rated_efficiency             efficiency at the rated output, as from motor_efficiency or the plate; above 0 up to 1
+ *   load                         shaft power over rated output; above 0 up to 1.25
+ *   constant_loss_share          share of the motor's full-load losses that does not change with load; 0.36 puts its
+ *                                best efficiency at 75 % load; from 0 to 1; usually 0.36
+ *   -> efficiency                efficiency at that load
+ *
+ *   Equation: eta_M = x/(x + (1/eta_N - 1)(c + (1 - c) x^2))
+ *   Source: motor losses a constant part and a part with the square of the load: IEC TS 60034-31, efficiency at part
+ *           load (from memory of it); best efficiency near 75 % load: US Department of Energy, Determining Electric
+ *           Motor Load and Efficiency (from memory of it), common practice
+ *   Caution: The share of constant losses differs from motor to motor: take the maker's efficiencies at 50, 75 and 100 %
+ *            where they are known.
+ *   Caution: On a frequency converter at reduced speed the losses differ: see duty_profile_energy.
+ */
+CUTWATER_API cutwater_status cutwater_motor_efficiency_at_load(double rated_efficiency, double load, double constant_loss_share,
+                                                  double *efficiency, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_motor_efficiency_at_load_rows(size_t rows, cutwater_column rated_efficiency,
+                                                       cutwater_column load, cutwater_column constant_loss_share,
+                                                       cutwater_result_column efficiency,
+                                                       cutwater_rows_report *report);
+
+/*
  * Speed of the turning field of a motor.
  *
  *   frequency_Hz                 frequency of the supply or of the drive's output; from 1 to 400 Hz
@@ -2132,6 +2190,26 @@ CUTWATER_API cutwater_status cutwater_life_cycle_cost_rows(size_t rows, cutwater
                                               cutwater_result_column life_cycle_cost,
                                               cutwater_result_column energy_present_value,
                                               cutwater_rows_report *report);
+
+/*
+ * Years until the savings of every year have repaid an outlay.
+ *
+ *   outlay                       what the measure costs more than going on as before, now; at least 0
+ *   yearly_saving                what it saves a year, at the end of each year; above 0
+ *   interest_rate                interest a year; 0 for simple payback; from 0 to 1; usually 0
+ *   -> payback_time              years; parts of a year by the same formula
+ *
+ *   Equation: n = C/S for i = 0; n = -ln(1 - i C/S)/ln(1 + i)
+ *   Must hold: the savings of a year must be more than a year's interest on the outlay, or it is never repaid
+ *   Source: present value of equal payments, solved for their number; common practice
+ *   Caution: Simple payback leaves out interest and all that comes after; to choose between measures compare
+ *            life_cycle_cost.
+ */
+CUTWATER_API cutwater_status cutwater_payback_time(double outlay, double yearly_saving, double interest_rate, double *payback_time,
+                                      cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_payback_time_rows(size_t rows, cutwater_column outlay, cutwater_column yearly_saving,
+                                           cutwater_column interest_rate, cutwater_result_column payback_time,
+                                           cutwater_rows_report *report);
 
 /*
  * Shaft power spent on the head that a throttle valve destroys.

@@ -157,6 +157,24 @@ inline Density density_from_relative(Ratio relative_density, Density reference_d
     return detail::quantity_of(unit<Density>("kg/m3"), density_out);
 }
 
+/// Density of a petroleum liquid at 60 degF from its API gravity: rho = 999.016 kg/m3 x 141.5/(G + 131.5). Source: API Manual of Petroleum Measurement Standards, chapter 11: definition of API gravity (from memory of it); water at 60 degF 999.016 kg/m3.
+inline Density density_from_api_gravity(Ratio api_gravity)
+{
+    cutwater_refusal refusal;
+    double density_out;
+    detail::check(cutwater_density_from_api_gravity(detail::number_in(unit<Ratio>(""), api_gravity), &density_out, &refusal), refusal);
+    return detail::quantity_of(unit<Density>("kg/m3"), density_out);
+}
+
+/// API gravity of a petroleum liquid from its density at 60 degF: G = 141.5 x 999.016 kg/m3/rho - 131.5. Source: API Manual of Petroleum Measurement Standards, chapter 11: definition of API gravity (from memory of it); water at 60 degF 999.016 kg/m3.
+inline Ratio api_gravity_from_density(Density density)
+{
+    cutwater_refusal refusal;
+    double api_gravity_out;
+    detail::check(cutwater_api_gravity_from_density(detail::number_in(unit<Density>("kg/m3"), density), &api_gravity_out, &refusal), refusal);
+    return detail::quantity_of(unit<Ratio>(""), api_gravity_out);
+}
+
 /// Kinematic viscosity from dynamic viscosity: nu = mu/rho. Source: ISO 80000-4:2019, 4-25, kinematic viscosity (from memory of it).
 inline KinematicViscosity kinematic_from_dynamic(DynamicViscosity dynamic_viscosity, Density density)
 {
@@ -768,6 +786,15 @@ inline Fraction motor_efficiency(Power rated_power, Count poles, Frequency frequ
     return detail::quantity_of(unit<Fraction>(""), efficiency_out);
 }
 
+/// Efficiency of a motor at part load and full speed, from that at its rated output: eta_M = x/(x + (1/eta_N - 1)(c + (1 - c) x^2)). Source: motor losses a constant part and a part with the square of the load: IEC TS 60034-31, efficiency at part load (from memory of it); best efficiency near 75 % load: US Department of Energy, Determining Electric Motor Load and Efficiency (from memory of it), common practice.
+inline Fraction motor_efficiency_at_load(Fraction rated_efficiency, Fraction load, Fraction constant_loss_share = unit<Fraction>("")(0.36))
+{
+    cutwater_refusal refusal;
+    double efficiency_out;
+    detail::check(cutwater_motor_efficiency_at_load(detail::number_in(unit<Fraction>(""), rated_efficiency), detail::number_in(unit<Fraction>(""), load), detail::number_in(unit<Fraction>(""), constant_loss_share), &efficiency_out, &refusal), refusal);
+    return detail::quantity_of(unit<Fraction>(""), efficiency_out);
+}
+
 /// Speed of the turning field of a motor: n_s = 2 f/(2p), 120 f/(2p) in 1/min. Source: IEC 60034-1, synchronous speed (from memory of it).
 inline RotationalSpeed synchronous_speed(Frequency frequency, Count poles)
 {
@@ -921,6 +948,15 @@ inline life_cycle_cost_results life_cycle_cost(Money purchase, Money installatio
     double energy_present_value_out;
     detail::check(cutwater_life_cycle_cost(detail::number_in(unit<Money>(""), purchase), detail::number_in(unit<Money>(""), installation), detail::number_in(unit<Money>(""), energy), detail::number_in(unit<Money>(""), operation), detail::number_in(unit<Money>(""), maintenance), detail::number_in(unit<Money>(""), downtime), detail::number_in(unit<Money>(""), environment), detail::number_in(unit<Money>(""), disposal), detail::number_in(unit<Fraction>(""), interest_rate), detail::number_in(unit<Count>(""), years), detail::number_in(unit<Fraction>(""), inflation_rate), detail::number_in(unit<Fraction>(""), energy_price_rise), &life_cycle_cost_out, &energy_present_value_out, &refusal), refusal);
     return {detail::quantity_of(unit<Money>(""), life_cycle_cost_out), detail::quantity_of(unit<Money>(""), energy_present_value_out)};
+}
+
+/// Years until the savings of every year have repaid an outlay: n = C/S for i = 0; n = -ln(1 - i C/S)/ln(1 + i). Source: present value of equal payments, solved for their number; common practice.
+inline Ratio payback_time(Money outlay, Money yearly_saving, Fraction interest_rate = unit<Fraction>("")(0))
+{
+    cutwater_refusal refusal;
+    double payback_time_out;
+    detail::check(cutwater_payback_time(detail::number_in(unit<Money>(""), outlay), detail::number_in(unit<Money>(""), yearly_saving), detail::number_in(unit<Fraction>(""), interest_rate), &payback_time_out, &refusal), refusal);
+    return detail::quantity_of(unit<Ratio>(""), payback_time_out);
 }
 
 struct throttling_power_loss_results {

@@ -206,6 +206,12 @@ template <const auto& R>
     return refuse_relation(text_of<R>, blamed, raw_number<R>(raws, blamed), R.relations[broken].sentence, refusal);
 }
 
+template <const auto& R>
+[[gnu::cold, gnu::noinline]] cutwater_status refuse_returned(const NoValue& why, const Raws<R>& raws, cutwater_refusal* refusal)
+{
+    return refuse_no_value(text_of<R>, why, raw_number<R>(raws, find_input(text_of<R>, why.argument)), refusal);
+}
+
 /// Checks, runs, and hands the values to store(values), which answers with a status.
 template <const auto& R, class Store>
 inline cutwater_status evaluate(const Raws<R>& raws, Steps steps, cutwater_refusal* refusal, Store&& store)
@@ -217,7 +223,7 @@ inline cutwater_status evaluate(const Raws<R>& raws, Steps steps, cutwater_refus
             return refuse_broken<R>(broken, raws, refusal);
     auto returned = run<R>(parameters, steps);
     if constexpr (TraitsOf<R>::may_fail)
-        if (!returned) return refuse_no_value(text_of<R>, returned.why(), refusal);
+        if (!returned) return refuse_returned<R>(returned.why(), raws, refusal);
     const Values<R> values = [&] {
         if constexpr (TraitsOf<R>::may_fail)
             return as_tuple(*returned);

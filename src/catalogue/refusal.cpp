@@ -176,10 +176,10 @@ cutwater_status refuse_relation(const FunctionText& f, std::size_t input, double
     });
 }
 
-cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value, cutwater_refusal* refusal) noexcept
 {
     const std::size_t input = find_input(f, why.argument);
-    return refuse_input(f, input, nan, -1, why.status, refusal, [&](Writer& to, const InputInfo& in) {
+    return refuse_input(f, input, value, -1, why.status, refusal, [&](Writer& to, const InputInfo& in) {
         // A number outside what the call can answer is named, as it would be outside its interval.
         if (why.status == CUTWATER_OUT_OF_INTERVAL && input < f.inputs.size()) to.add("{}: ", in.full_name);
         for (const char* c = why.sentence; *c; ++c) {  // our own reader of {0}…: fmt's would throw on a wrong pattern

@@ -17,7 +17,8 @@ cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char
 cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series, cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_relation(const FunctionText& f, std::size_t input, double value, const char* sentence,
                                 cutwater_refusal* refusal) noexcept;
-cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, cutwater_refusal* refusal) noexcept;
+/// value: that of the input blamed; NaN for a series, a word or none.
+cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value, cutwater_refusal* refusal) noexcept;
 /// A result that is not a finite number.
 cutwater_status refuse_overflow(const FunctionText& f, std::size_t result, cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwater_refusal* refusal) noexcept;

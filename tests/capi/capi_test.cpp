@@ -76,6 +76,20 @@ TEST_CASE("a refusal is whole in the call that made it", "[capi]")
     CHECK(refusal.status == CUTWATER_OK);
 }
 
+TEST_CASE("a refusal from inside a formula carries the blamed input's value", "[capi]")
+{
+    const double flows[] = {0, 50, 100};
+    const double heads[] = {40, 38, 30};
+    double head = 0;
+    cutwater_refusal refusal;
+    REQUIRE(cutwater_curve_head(flows, 3, heads, 3, 120, &head, &refusal) == CUTWATER_OUT_OF_INTERVAL);
+    CHECK(std::string(refusal.name) == "flow_m3h");
+    CHECK(refusal.value == 120);
+    REQUIRE(cutwater_duty_flow(flows, 3, heads, 3, 50, 0.001, &head, &refusal) == CUTWATER_NO_ANSWER);
+    CHECK(std::string(refusal.name) == "heads_m");  // a series has no one value
+    CHECK(std::isnan(refusal.value));
+}
+
 TEST_CASE("null pointers are refused", "[capi]")
 {
     cutwater_refusal refusal{};

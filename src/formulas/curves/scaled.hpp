@@ -41,7 +41,7 @@ inline double flow_factor(Length diameter, Length trimmed, TrimLaw law)
     return law == TrimLaw::parabola ? ratio : ratio * ratio;
 }
 
-inline constexpr double least_cut = trim::least_ratio * (1 - 1e-9);  // 245 mm of 350 mm is 0.7, but for rounding
+using trim::least_cut;
 
 inline double square_factor(double ratio) { return ratio * ratio; }
 

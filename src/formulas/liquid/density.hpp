@@ -67,6 +67,37 @@ inline constexpr Record<&density_from_relative> density_from_relative_record{
     .cautions = {relative::which_reference},
     .example = {"0.85, 999.016", "849.1636", "hand calculation"}};
 
+namespace api_gravity {
+inline constexpr Density water = units::kgm3(999.016);
+inline constexpr const char* source =
+    "API Manual of Petroleum Measurement Standards, chapter 11: definition of API gravity (from memory of it); water at 60 degF 999.016 kg/m3";
+inline constexpr const char* at_60 = "Holds at 60 degF (15.56 degC): bring the density to the pumping temperature afterwards, see density_at_temperature.";
+}  // namespace api_gravity
+
+inline Density density_from_api_gravity(Ratio gravity) { return api_gravity::water * (141.5 / (gravity.value() + 131.5)); }
+
+inline constexpr Record<&density_from_api_gravity> density_from_api_gravity_record{
+    .name = "density_from_api_gravity",
+    .meaning = "Density of a petroleum liquid at 60 degF from its API gravity",
+    .inputs = {input("api_gravity", "G", units::number, between(-40, 150), "degrees API")},
+    .results = {output("density", "rho", units::kgm3, "density at 60 degF")},
+    .equation = "rho = 999.016 kg/m3 x 141.5/(G + 131.5)",
+    .source = api_gravity::source,
+    .cautions = {api_gravity::at_60},
+    .example = {"10", "999.016", "definition: 10 degrees API is water's density"}};
+
+inline Ratio api_gravity_from_density(Density density) { return Ratio(141.5 * (api_gravity::water / density).value() - 131.5); }
+
+inline constexpr Record<&api_gravity_from_density> api_gravity_from_density_record{
+    .name = "api_gravity_from_density",
+    .meaning = "API gravity of a petroleum liquid from its density at 60 degF",
+    .inputs = {input("density", "rho", units::kgm3, between(502.2, 1544.8), "density at 60 degF")},
+    .results = {output("api_gravity", "G", units::number, "degrees API")},
+    .equation = "G = 141.5 x 999.016 kg/m3/rho - 131.5",
+    .source = api_gravity::source,
+    .cautions = {api_gravity::at_60},
+    .example = {"999.016", "10", "definition"}};
+
 inline KinematicViscosity kinematic_from_dynamic(DynamicViscosity dynamic_viscosity, Density density)
 {
     return dynamic_viscosity / density;

@@ -22,6 +22,8 @@ constexpr const FunctionInfo* liquid_functions[] = {
     entry<density_at_temperature_record>,
     entry<relative_density_record>,
     entry<density_from_relative_record>,
+    entry<density_from_api_gravity_record>,
+    entry<api_gravity_from_density_record>,
     entry<kinematic_from_dynamic_record>,
     entry<dynamic_from_kinematic_record>,
     entry<slurry_density_record>,

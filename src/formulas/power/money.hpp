@@ -5,6 +5,7 @@
 
 #include "catalogue/record.hpp"
 
+#include <cmath>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -94,5 +95,35 @@ inline constexpr Record<&life_cycle_cost> life_cycle_cost_record{
     .source = money::source,
     .cautions = {money::exact_rate, "All sums in one currency, at the prices of the same day."},
     .example = {"5000, 0, 11088, 0, 500, 0, 0, 0, 0.08, 8, 0.04, 0", "83517.08, 75129.22", "hand calculation: 5000 + 6.775723 x (11088 + 500)"}};
+
+namespace money {
+
+/// Years until the savings' present value reaches the outlay; the rate's limit at 0 is the plain ratio.
+inline double years_to_repay(double ratio, double interest)
+{
+    return interest == 0 ? ratio : -std::log1p(-interest * ratio) / std::log1p(interest);
+}
+
+inline constexpr const char* never = "the savings of a year must be more than a year's interest on the outlay, or it is never repaid";
+
+}  // namespace money
+
+inline Ratio payback_time(Money outlay, Money saving, Fraction interest)
+{
+    return Ratio(money::years_to_repay(outlay.value / saving.value, interest.value));
+}
+
+inline constexpr Record<&payback_time> payback_time_record{
+    .name = "payback_time",
+    .meaning = "Years until the savings of every year have repaid an outlay",
+    .inputs = {input("outlay", "C", units::money, from(0), "what the measure costs more than going on as before, now"),
+               input("yearly_saving", "S", units::money, above(0), "what it saves a year, at the end of each year"),
+               input("interest_rate", "i", units::fraction, between(0, 1), "interest a year; 0 for simple payback", 0)},
+    .results = {output("payback_time", "n", units::number, "years; parts of a year by the same formula")},
+    .equation = "n = C/S for i = 0; n = -ln(1 - i C/S)/ln(1 + i)",
+    .relations = {{"yearly_saving", [](Money c, Money s, Fraction i) { return i.value * c.value < s.value; }, money::never}},
+    .source = "present value of equal payments, solved for their number; common practice",
+    .cautions = {"Simple payback leaves out interest and all that comes after; to choose between measures compare life_cycle_cost."},
+    .example = {"10000, 2500", "4", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -21,6 +21,43 @@ constexpr auto efficiency()
 
 }  // namespace motor
 
+namespace motor {
+
+/// Losses over the rated output: a constant part, and a part that goes with the torque squared.
+inline double losses(double rated_efficiency, double constant_share, double torque)
+{
+    return (1 / rated_efficiency - 1) * (constant_share + (1 - constant_share) * torque * torque);
+}
+
+constexpr auto constant_loss_share()
+{
+    return input("constant_loss_share", "c", units::fraction, between(0, 1),
+                 "share of the motor's full-load losses that does not change with load; 0.36 puts its best efficiency at 75 % load", 0.36);
+}
+
+inline constexpr const char* part_load_source =
+    "motor losses a constant part and a part with the square of the load: IEC TS 60034-31, efficiency at part load (from memory of it); best efficiency near "
+    "75 % load: US Department of Energy, Determining Electric Motor Load and Efficiency (from memory of it), common practice";
+
+}  // namespace motor
+
+inline Fraction motor_efficiency_at_load(Fraction rated_efficiency, Fraction load, Fraction constant_share)
+{
+    return {load.value / (load.value + motor::losses(rated_efficiency.value, constant_share.value, load.value))};
+}
+
+inline constexpr Record<&motor_efficiency_at_load> motor_efficiency_at_load_record{
+    .name = "motor_efficiency_at_load",
+    .meaning = "Efficiency of a motor at part load and full speed, from that at its rated output",
+    .inputs = {input("rated_efficiency", "eta_N", units::fraction, above_up_to(0, 1), "efficiency at the rated output, as from motor_efficiency or the plate"),
+               input("load", "x", units::fraction, above_up_to(0, 1.25), "shaft power over rated output"), motor::constant_loss_share()},
+    .results = {output("efficiency", "eta_M", units::fraction, "efficiency at that load")},
+    .equation = "eta_M = x/(x + (1/eta_N - 1)(c + (1 - c) x^2))",
+    .source = motor::part_load_source,
+    .cautions = {"The share of constant losses differs from motor to motor: take the maker's efficiencies at 50, 75 and 100 % where they are known.",
+                 "On a frequency converter at reduced speed the losses differ: see duty_profile_energy."},
+    .example = {"0.92, 0.5", "0.91707", "hand calculation: 0.5/(0.5 + 0.0869565 x 0.52)"}};
+
 inline RotationalSpeed synchronous_speed(Frequency frequency, Count poles) { return RotationalSpeed::revolutions(2.0 * frequency / poles.value); }
 
 inline constexpr Record<&synchronous_speed> synchronous_speed_record{

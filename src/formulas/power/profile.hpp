@@ -92,8 +92,7 @@ struct Machine {
     Power motor_input(const Running& running) const
     {
         const double torque = Ratio(running.shaft_power / rating).value() / running.speed_ratio;
-        const double full_loss = 1 / motor_efficiency - 1;
-        return running.shaft_power + rating * (full_loss * (constant_share + (1 - constant_share) * torque * torque));
+        return running.shaft_power + rating * motor::losses(motor_efficiency, constant_share, torque);
     }
 
     /// Power that the converter takes: its losses fall with the load as in the table of drive_efficiency, scaled to its
@@ -173,8 +172,7 @@ inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
                input("motor_rating", "P_N", units::kW, between(0.12, 1000), "rated output of the motor"),
                input("motor_efficiency", "eta_N", units::fraction, above_up_to(0, 1), "efficiency of the motor at its rated output"), saving::density(),
                input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1), "efficiency of the converter at full load; of use for speed control only", 0.96),
-               input("constant_loss_share", "c", units::fraction, between(0, 1),
-                     "share of the motor's full-load losses that does not change with load; 0.36 puts its best efficiency at 75 % load", 0.36)},
+               motor::constant_loss_share()},
     .results = {output("energy", "E", units::kWh, "energy from the mains in the year"), output("volume", "V", units::m3, "volume pumped in the year"),
                 output("specific_energy", "E/V", units::kWhm3, "energy for each volume, mean of the year"),
                 output("running_time", "t_run", units::hour, "hours that the pump runs in the year"),

@@ -13,6 +13,7 @@ namespace cutwater::formulas {
 namespace trim {
 
 inline constexpr double least_ratio = 0.7;
+inline constexpr double least_cut = least_ratio * (1 - 1e-9);  // 245 mm of 350 mm is 0.7, but for rounding
 inline constexpr const char* grown = "the trimmed diameter must be at most the full diameter: an impeller is cut, not grown";
 inline constexpr const char* too_far = "the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws";
 inline constexpr const char* two_sets =
@@ -39,7 +40,7 @@ bool not_grown(Q, Length diameter, Length trimmed, Ratio)
 template <class Q>
 bool near_enough(Q, Length diameter, Length trimmed, Ratio)
 {
-    return trimmed >= least_ratio * diameter;
+    return trimmed >= least_cut * diameter;
 }
 
 }  // namespace trim
