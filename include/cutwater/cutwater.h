@@ -3862,9 +3862,9 @@ CUTWATER_API cutwater_status cutwater_curve_in_series(const double *flows_m3h, s
  *   Must hold: both series must have the same number of points
  *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
  *              falling part from closed valve on
+ *   Must hold: the curve must begin at closed valve, flow 0
  *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
  *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
  *   Must hold: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
@@ -3928,9 +3928,9 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_series(const double *flows_1
  *   Must hold: both series must have the same number of points
  *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
  *              falling part from closed valve on
+ *   Must hold: the curve must begin at closed valve, flow 0
  *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
  *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
  *   Must hold: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
@@ -3974,12 +3974,15 @@ CUTWATER_API cutwater_status cutwater_flow_balance_rows(size_t rows, const doubl
  *   Must hold: both series must have the same number of points
  *   Must hold: both series must have the same number of points
  *   Must hold: both series must have the same number of points
- *   Must hold: the curve must begin at closed valve, flow 0, and its head fall from point to point: on a drooping curve
- *              the flow at one head is not one; give the falling part
- *   Must hold: the curve must begin at closed valve, flow 0, and its head fall from point to point: on a drooping curve
- *              the flow at one head is not one; give the falling part
- *   Must hold: the curve must begin at closed valve, flow 0, and its head fall from point to point: on a drooping curve
- *              the flow at one head is not one; give the falling part
+ *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
+ *              falling part from closed valve on
+ *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
+ *              falling part from closed valve on
+ *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
+ *              falling part from closed valve on
+ *   Must hold: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
  *            closed_valve_heating_rate.

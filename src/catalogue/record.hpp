@@ -194,7 +194,7 @@ struct FormulaTraits<R (*)(P...)> : Signature<std::tuple<>, P...>, ResultsOf<R> 
 
 }  // namespace binding
 
-inline constexpr std::size_t most_relations = 8;
+inline constexpr std::size_t most_relations = 10;
 inline constexpr std::size_t most_cautions = 6;
 
 template <auto Formula>

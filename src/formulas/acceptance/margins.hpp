@@ -86,7 +86,7 @@ inline constexpr Record<&acceptance_margins> acceptance_margins_record{
                 output("flow_deviation", "d_Q", units::number, "of the flow at the guaranteed head, as a part of the guaranteed flow"),
                 output("flow_margin", "m_Q", units::number, acceptance::margin_meaning)},
     .equation = "d_H = H(Q_G)/H_G - 1; d_Q = Q(H_G)/Q_G - 1; m = min(d - tau_low, tau_high - d); the guarantee is kept when either margin is not negative",
-    .relations = {{"heads", [](AcceptanceGrade, Flow, Head, Series<Flow> x, Series<Head> y, Power) { return x.size() == y.size(); }, curves::same_length},
+    .relations = {{"heads", &pairs::equal_length<3, 4>, pairs::same_length},
                   {"power_input", [](AcceptanceGrade, Flow, Head, Series<Flow>, Series<Head>, Power p) { return acceptance::small_enough(p); },
                    acceptance::below_small}},
     .source = acceptance::cross_source,

@@ -42,21 +42,9 @@ inline constexpr Record<&test_points_to_rated_speed> test_points_to_rated_speed_
                 output_series<Power>("rated_powers", "P_T,i", units::kW, "power inputs at the rated speed and density"),
                 output_series<Fraction>("efficiencies", "eta_i", units::fraction, "pump efficiencies, which the translation keeps")},
     .equation = "Q_T = Q n_sp/n_i; H_T = H (n_sp/n_i)^2; P_T = P (n_sp/n_i)^3 rho_sp/rho; eta = rho g Q H/P",
-    .relations = {{"heads",
-                   [](Series<Flow> q, Series<Head> h, Series<Power>, Series<RotationalSpeed>, RotationalSpeed, Density, Density) {
-                       return h.size() == q.size();
-                   },
-                   curves::same_length},
-                  {"powers",
-                   [](Series<Flow> q, Series<Head>, Series<Power> p, Series<RotationalSpeed>, RotationalSpeed, Density, Density) {
-                       return p.size() == q.size();
-                   },
-                   curves::same_length},
-                  {"test_speeds",
-                   [](Series<Flow> q, Series<Head>, Series<Power>, Series<RotationalSpeed> n, RotationalSpeed, Density, Density) {
-                       return n.size() == q.size();
-                   },
-                   "every point needs the speed that it was measured at"},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
+                  {"powers", &pairs::equal_length<0, 2>, pairs::same_length},
+                  {"test_speeds", &pairs::equal_length<0, 3>, "every point needs the speed that it was measured at"},
                   {"test_speeds",
                    [](Series<Flow>, Series<Head>, Series<Power>, Series<RotationalSpeed> n, RotationalSpeed rated, Density, Density) {
                        for (std::size_t i = 0; i < n.size(); ++i)

@@ -63,38 +63,21 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Delivering>> flow_balance(Seri
     return std::tuple(Flow::from_value(flows[0] + flows[1]), Head::from_value(head), Flow::from_value(flows[0]), Flow::from_value(flows[1]), who);
 }
 
-namespace curves {
-
-template <std::size_t I, std::size_t K>
-bool equal_length(Series<Flow> a, Series<Head> b, Series<Flow> c, Series<Head> d, Head, SystemResistance)
-{
-    const std::size_t sizes[] = {a.size(), b.size(), c.size(), d.size()};
-    return sizes[I] == sizes[K];
-}
-
-}  // namespace curves
-
 inline constexpr Record<&flow_balance> flow_balance_record{
     .name = "flow_balance",
     .meaning = "Duty of two unlike pumps in parallel on one system, and each pump's share",
-    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1, from 0 on", 2, Order::rising),
-               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1, falling", 2),
-               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2, from 0 on", 2, Order::rising),
-               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2, falling", 2),
-               input("static_head", "H_s", units::metre, any, "head of the system at no flow"),
-               input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared")},
+    .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>(), curves::static_head(),
+               curves::resistance()},
     .results = {output("total_flow", "Q", units::m3h, "flow through the system"), output("head", "H", units::metre, "head common to both"),
                 output("flow_1", "Q_1", units::m3h, "flow of pump 1"), output("flow_2", "Q_2", units::m3h, "flow of pump 2"),
                 output_word<Delivering>("delivering", "who", "whether one of them delivers nothing, the head being above its closed-valve head")},
     .equation = "Q = Q_1(H) + Q_2(H), H = H_s + k Q^2",
-    .relations = {{"heads_1", &curves::equal_length<0, 1>, curves::same_length},
-                  {"heads_2", &curves::equal_length<2, 3>, curves::same_length},
-                  {"heads_1", [](Series<Flow>, Series<Head> b, Series<Flow>, Series<Head>, Head, SystemResistance) { return curves::falls(b); }, curves::must_fall},
-                  {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow>, Series<Head> b, Head, SystemResistance) { return curves::falls(b); }, curves::must_fall},
-                  {"flows_1", [](Series<Flow> a, Series<Head>, Series<Flow>, Series<Head>, Head, SystemResistance) { return a.front() == Flow{}; },
-                   curves::from_closed_valve},
-                  {"flows_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head>, Head, SystemResistance) { return a.front() == Flow{}; },
-                   curves::from_closed_valve}},
+    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
+                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length},
+                  {"heads_1", &curves::falls<1>, curves::must_fall},
+                  {"flows_1", &curves::begins_at_closed_valve<0>, curves::from_closed_valve},
+                  {"heads_2", &curves::falls<3>, curves::must_fall},
+                  {"flows_2", &curves::begins_at_closed_valve<2>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses, caution::closed_valve},
     .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30], 30, 0", "160, 30, 100, 60, \"both pumps\"", "hand calculation: both curves end at 30 m"}};

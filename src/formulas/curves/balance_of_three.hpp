@@ -38,47 +38,25 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Flow, DeliveringOfThree>> flow
                       static_cast<DeliveringOfThree>(who - 1));
 }
 
-namespace curves {
-
-inline bool begins_and_falls(const Series<Flow>& flows, const Series<Head>& heads) { return flows.front() == Flow{} && falls(heads); }
-
-inline bool as_long(const Series<Flow>& flows, const Series<Head>& heads) { return flows.size() == heads.size(); }
-
-/// A condition on one pump's curve.
-template <int Pump, bool (*Holds)(const Series<Flow>&, const Series<Head>&)>
-bool of_three(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2, Series<Head> heads_2, Series<Flow> flows_3, Series<Head> heads_3, Head,
-              SystemResistance)
-{
-    return Pump == 0 ? Holds(flows_1, heads_1) : Pump == 1 ? Holds(flows_2, heads_2) : Holds(flows_3, heads_3);
-}
-
-inline constexpr const char* from_closed_valve_and_falls =
-    "the curve must begin at closed valve, flow 0, and its head fall from point to point: on a drooping curve the flow at one head is not one; give the falling part";
-
-}  // namespace curves
-
 inline constexpr Record<&flow_balance_of_three> flow_balance_of_three_record{
     .name = "flow_balance_of_three",
     .meaning = "Duty of three unlike pumps in parallel on one system, and each pump's share",
-    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1, from 0 on", 2, Order::rising),
-               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1, falling", 2),
-               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2, from 0 on", 2, Order::rising),
-               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2, falling", 2),
-               series("flows_3", "Q_3,i", units::m3h, from(0), "flows of pump 3, from 0 on", 2, Order::rising),
-               series("heads_3", "H_3,i", units::metre, any, "heads of pump 3, falling", 2),
-               input("static_head", "H_s", units::metre, any, "head of the system at no flow"),
-               input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared")},
+    .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>(), curves::flows_of<3>(),
+               curves::falling_heads_of<3>(), curves::static_head(), curves::resistance()},
     .results = {output("total_flow", "Q", units::m3h, "flow through the system"), output("head", "H", units::metre, "head common to all"),
                 output("flow_1", "Q_1", units::m3h, "flow of pump 1"), output("flow_2", "Q_2", units::m3h, "flow of pump 2"),
                 output("flow_3", "Q_3", units::m3h, "flow of pump 3"),
                 output_word<DeliveringOfThree>("delivering", "who", "the pumps that deliver; the head is above the closed-valve head of any other")},
     .equation = "Q = Q_1(H) + Q_2(H) + Q_3(H), H = H_s + k Q^2; a pump gives nothing above its own closed-valve head",
-    .relations = {{"heads_1", &curves::of_three<0, &curves::as_long>, curves::same_length},
-                  {"heads_2", &curves::of_three<1, &curves::as_long>, curves::same_length},
-                  {"heads_3", &curves::of_three<2, &curves::as_long>, curves::same_length},
-                  {"heads_1", &curves::of_three<0, &curves::begins_and_falls>, curves::from_closed_valve_and_falls},
-                  {"heads_2", &curves::of_three<1, &curves::begins_and_falls>, curves::from_closed_valve_and_falls},
-                  {"heads_3", &curves::of_three<2, &curves::begins_and_falls>, curves::from_closed_valve_and_falls}},
+    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
+                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length},
+                  {"heads_3", &pairs::equal_length<4, 5>, pairs::same_length},
+                  {"heads_1", &curves::falls<1>, curves::must_fall},
+                  {"flows_1", &curves::begins_at_closed_valve<0>, curves::from_closed_valve},
+                  {"heads_2", &curves::falls<3>, curves::must_fall},
+                  {"flows_2", &curves::begins_at_closed_valve<2>, curves::from_closed_valve},
+                  {"heads_3", &curves::falls<5>, curves::must_fall},
+                  {"flows_3", &curves::begins_at_closed_valve<4>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses, caution::closed_valve,
                  "More than three: combine with two_curves_in_parallel, find the duty_head, and read each share with flow_at_head; near a kink of the "

@@ -66,7 +66,7 @@ inline constexpr Record<&best_efficiency_flow> best_efficiency_flow_record{
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
     .results = {output("flow", "Q_BEP", units::m3h, "best efficiency flow")},
     .equation = curves::best_equation,
-    .relations = {{"efficiencies", [](Series<Flow> x, Series<Fraction> y) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"efficiencies", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::best_source,
     .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "80", "by symmetry"}};
 
@@ -84,7 +84,7 @@ inline constexpr Record<&best_efficiency> best_efficiency_record{
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
     .results = {output("efficiency", "eta_BEP", units::fraction, "best efficiency")},
     .equation = curves::best_equation,
-    .relations = {{"efficiencies", [](Series<Flow> x, Series<Fraction> y) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"efficiencies", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::best_source,
     .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "0.7", "by symmetry"}};
 

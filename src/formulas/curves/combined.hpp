@@ -25,22 +25,12 @@ namespace cutwater::formulas {
 
 namespace curves {
 
-inline bool falls(const Series<Head>& heads)
-{
-    for (std::size_t i = 1; i < heads.size(); ++i)
-        if (!(heads[i] < heads[i - 1])) return false;
-    return true;
-}
-
 /// What a pump behind its non-return valve delivers against a head: nothing from its own closed-valve head on.
 inline double delivered(const Knots<Flow, Head>& pump, double head)
 {
     return head >= pump.y(0) ? 0 : abscissa_of(pump, head);
 }
 
-inline constexpr const char* must_fall =
-    "the head must fall from point to point: on a drooping curve the flow at one head is not one; give the falling part from closed valve on";
-inline constexpr const char* from_closed_valve = "the curve must begin at closed valve, flow 0";
 inline constexpr const char* parallel_source = "flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)";
 inline constexpr const char* series_source = "heads add at the same flow; common practice, as in ISO 17769-1:2012, series operation (from memory of it)";
 inline constexpr const char* drooping_in_parallel = "Pumps in parallel need stable curves: with drooping ones the flow may swing from pump to pump; see curve_is_stable.";
@@ -60,12 +50,12 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_in_parallel(Series<Flow> flo
 inline constexpr Record<&curve_in_parallel> curve_in_parallel_record{
     .name = "curve_in_parallel",
     .meaning = "Head curve of equal pumps in parallel",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of one pump's points", 2, Order::rising),
-               series("heads", "H_i", units::metre, any, "heads of one pump's points", 2), input("pumps", "z", units::count, between(1, 100), "number of pumps running")},
+    .inputs = {curves::flows("flows of one pump's points"),
+               curves::heads("heads of one pump's points"), input("pumps", "z", units::count, between(1, 100), "number of pumps running")},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of all together")},
     .equation = "Q_sum = z Q at the same H",
-    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Count) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::parallel_source,
     .cautions = {curves::drooping_in_parallel, curves::no_return, curves::own_losses},
     .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 100, 200], [40, 38, 30]", "hand calculation"}};
@@ -78,12 +68,12 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_in_series(Series<Flow> flows
 inline constexpr Record<&curve_in_series> curve_in_series_record{
     .name = "curve_in_series",
     .meaning = "Head curve of equal pumps or stages in series",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of one pump's points", 2, Order::rising),
-               series("heads", "H_i", units::metre, any, "heads of one pump's points", 2), input("pumps", "z", units::count, between(1, 100), "number of pumps or stages")},
+    .inputs = {curves::flows("flows of one pump's points"),
+               curves::heads("heads of one pump's points"), input("pumps", "z", units::count, between(1, 100), "number of pumps or stages")},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of all together")},
     .equation = "H_sum = z H at the same Q",
-    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Count) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::series_source,
     .cautions = {curves::series_pressure},
     .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 50, 100], [80, 76, 60]", "hand calculation"}};
@@ -116,20 +106,16 @@ inline std::tuple<Points<Flow>, Points<Head>> two_curves_in_parallel(Series<Flow
 inline constexpr Record<&two_curves_in_parallel> two_curves_in_parallel_record{
     .name = "two_curves_in_parallel",
     .meaning = "Head curve of two unlike pumps in parallel, each behind a non-return valve",
-    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1, from 0 on", 2, Order::rising),
-               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1, falling", 2),
-               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2, from 0 on", 2, Order::rising),
-               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2, falling", 2)},
+    .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>()},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of both together, down to the head at which one curve ends"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
     .equation = "Q_sum(H) = Q_1(H) + Q_2(H); a pump gives nothing above its own closed-valve head",
-    .relations =
-        {{"heads_1", [](Series<Flow> a, Series<Head> b, Series<Flow>, Series<Head>) { return a.size() == b.size(); }, curves::same_length},
-         {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head> b) { return a.size() == b.size(); }, curves::same_length},
-         {"heads_1", [](Series<Flow>, Series<Head> b, Series<Flow>, Series<Head>) { return curves::falls(b); }, curves::must_fall},
-         {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow>, Series<Head> b) { return curves::falls(b); }, curves::must_fall},
-         {"flows_1", [](Series<Flow> a, Series<Head>, Series<Flow>, Series<Head>) { return a.front() == Flow{}; }, curves::from_closed_valve},
-         {"flows_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head>) { return a.front() == Flow{}; }, curves::from_closed_valve}},
+    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
+                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length},
+                  {"heads_1", &curves::falls<1>, curves::must_fall},
+                  {"flows_1", &curves::begins_at_closed_valve<0>, curves::from_closed_valve},
+                  {"heads_2", &curves::falls<3>, curves::must_fall},
+                  {"flows_2", &curves::begins_at_closed_valve<2>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses,
                  "Exact at its points only: a curve drawn through them smooths the kink where the weaker pump begins to deliver. For shares use flow_balance, "
@@ -163,15 +149,13 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>>> two_curves_in_series(Seri
 inline constexpr Record<&two_curves_in_series> two_curves_in_series_record{
     .name = "two_curves_in_series",
     .meaning = "Head curve of two unlike pumps in series",
-    .inputs = {series("flows_1", "Q_1,i", units::m3h, from(0), "flows of pump 1", 2, Order::rising),
-               series("heads_1", "H_1,i", units::metre, any, "heads of pump 1", 2),
-               series("flows_2", "Q_2,i", units::m3h, from(0), "flows of pump 2", 2, Order::rising),
-               series("heads_2", "H_2,i", units::metre, any, "heads of pump 2", 2)},
+    .inputs = {curves::flows_of<1>("flows of pump 1"), curves::heads_of<1>("heads of pump 1"), curves::flows_of<2>("flows of pump 2"),
+               curves::heads_of<2>("heads of pump 2")},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows that both curves reach"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
     .equation = "H_sum(Q) = H_1(Q) + H_2(Q)",
-    .relations = {{"heads_1", [](Series<Flow> a, Series<Head> b, Series<Flow>, Series<Head>) { return a.size() == b.size(); }, curves::same_length},
-                  {"heads_2", [](Series<Flow>, Series<Head>, Series<Flow> a, Series<Head> b) { return a.size() == b.size(); }, curves::same_length}},
+    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
+                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length}},
     .source = curves::series_source,
     .cautions = {curves::series_pressure, "Beyond the smaller pump's last flow it is a throttle and nothing is told here."},
     .example = {"[0, 50, 100], [40, 38, 30], [0, 50], [20, 18]", "[0, 50], [60, 56]", "hand calculation"}};

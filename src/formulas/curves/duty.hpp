@@ -69,13 +69,11 @@ inline Outcome<Flow> duty_flow(Series<Flow> flows, Series<Head> heads, Head stat
 inline constexpr Record<&duty_flow> duty_flow_record{
     .name = "duty_flow",
     .meaning = "Flow at which the pump's curve meets the system's",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the pump curve's points", 2, Order::rising),
-               series("heads", "H_i", units::metre, any, "heads of the pump curve's points", 2),
-               input("static_head", "H_s", units::metre, any, "head of the system at no flow; negative when the system flows by itself"),
-               input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared")},
+    .inputs = {curves::pump_flows(), curves::pump_heads(),
+               curves::static_head("head of the system at no flow; negative when the system flows by itself"), curves::resistance()},
     .results = {output("duty_flow", "Q", units::m3h, "flow through pump and system")},
     .equation = curves::duty_equation,
-    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Head, SystemResistance) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::duty_source,
     .cautions = {curves::drooping, caution::guide_only},
     .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "100", "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}};
@@ -90,13 +88,11 @@ inline Outcome<Head> duty_head(Series<Flow> flows, Series<Head> heads, Head stat
 inline constexpr Record<&duty_head> duty_head_record{
     .name = "duty_head",
     .meaning = "Head at which the pump's curve meets the system's",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the pump curve's points", 2, Order::rising),
-               series("heads", "H_i", units::metre, any, "heads of the pump curve's points", 2),
-               input("static_head", "H_s", units::metre, any, "head of the system at no flow; negative when the system flows by itself"),
-               input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared")},
+    .inputs = {curves::pump_flows(), curves::pump_heads(),
+               curves::static_head("head of the system at no flow; negative when the system flows by itself"), curves::resistance()},
     .results = {output("duty_head", "H", units::metre, "head of pump and system there")},
     .equation = curves::duty_equation,
-    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Head, SystemResistance) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::duty_source,
     .cautions = {curves::drooping, caution::guide_only},
     .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "30", "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}};

@@ -4,6 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "formulas/curves/inputs.hpp"
 #include "formulas/curves/interpolation.hpp"
 
 #include <cmath>
@@ -39,7 +40,6 @@ Outcome<Y> read(const Series<X>& xs, const Series<Y>& ys, X at, const char* argu
     return Si<Y>::make(value_at(knots, x));
 }
 
-inline constexpr const char* same_length = "both series must have the same number of points";
 inline constexpr const char* interpolation_source =
     "F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler, Numerical Computing with MATLAB "
     "(2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's PchipInterpolator)";
@@ -61,7 +61,7 @@ inline constexpr Record<&curve_value> curve_value_record{
                input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
     .results = {output("y", "y", units::number, "ordinate of the curve there")},
     .equation = curves::interpolation_equation,
-    .relations = {{"y_values", [](Series<Ratio> xs, Series<Ratio> ys, Ratio) { return xs.size() == ys.size(); }, curves::same_length}},
+    .relations = {{"y_values", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation: slopes -0.064 at 50 and -0.22 at 100, middle of the piece"}};
 
@@ -81,7 +81,7 @@ inline constexpr Record<&curve_slope> curve_slope_record{
                input("x", "x", units::number, any, "where to take the slope; between the first and the last point")},
     .results = {output("slope", "dy/dx", units::number, "rise of the ordinate for one unit of the abscissa")},
     .equation = "dy/dx of the curve that curve_value reads",
-    .relations = {{"y_values", [](Series<Ratio> xs, Series<Ratio> ys, Ratio) { return xs.size() == ys.size(); }, curves::same_length}},
+    .relations = {{"y_values", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .example = {"[0, 50, 100], [40, 38, 30], 50", "-0.064", "hand calculation: harmonic mean of -0.04 and -0.16"}};
 
@@ -93,12 +93,10 @@ inline Outcome<Head> curve_head(Series<Flow> flows, Series<Head> heads, Flow flo
 inline constexpr Record<&curve_head> curve_head_record{
     .name = "curve_head",
     .meaning = "Head of a pump at a flow, from its curve",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
-               series("heads", "H_i", units::metre, any, "heads of the curve's points", 2),
-               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+    .inputs = {curves::flows(), curves::heads(), curves::read_at()},
     .results = {output("head", "H", units::metre, "total head at that flow")},
     .equation = curves::interpolation_equation,
-    .relations = {{"heads", [](Series<Flow> x, Series<Head> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation, as for curve_value"}};
 
@@ -110,12 +108,12 @@ inline Outcome<Power> curve_power(Series<Flow> flows, Series<Power> powers, Flow
 inline constexpr Record<&curve_power> curve_power_record{
     .name = "curve_power",
     .meaning = "Pump power input at a flow, from its curve",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+    .inputs = {curves::flows(),
                series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points", 2),
-               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+               curves::read_at()},
     .results = {output("power", "P", units::kW, "pump power input at that flow")},
     .equation = curves::interpolation_equation,
-    .relations = {{"powers", [](Series<Flow> x, Series<Power> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"powers", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .example = {"[0, 50, 100], [4, 6, 7], 50", "6", "the curve goes through its points"}};
 
@@ -127,12 +125,12 @@ inline Outcome<Fraction> curve_efficiency(Series<Flow> flows, Series<Fraction> e
 inline constexpr Record<&curve_efficiency> curve_efficiency_record{
     .name = "curve_efficiency",
     .meaning = "Pump efficiency at a flow, from its curve",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+    .inputs = {curves::flows(),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 2),
-               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+               curves::read_at()},
     .results = {output("efficiency", "eta", units::fraction, "pump efficiency at that flow")},
     .equation = curves::interpolation_equation,
-    .relations = {{"efficiencies", [](Series<Flow> x, Series<Fraction> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"efficiencies", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .example = {"[0, 50, 100], [0, 0.6, 0.7], 50", "0.6", "the curve goes through its points"}};
 
@@ -144,12 +142,12 @@ inline Outcome<Head> curve_npsh3(Series<Flow> flows, Series<Head> npsh3_values, 
 inline constexpr Record<&curve_npsh3> curve_npsh3_record{
     .name = "curve_npsh3",
     .meaning = "NPSH3 of a pump at a flow, from its curve",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 2, Order::rising),
+    .inputs = {curves::flows(),
                series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
-               input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point")},
+               curves::read_at()},
     .results = {output("npsh3", "NPSH3", units::metre, "net positive suction head at 3 % head drop")},
     .equation = curves::interpolation_equation,
-    .relations = {{"npsh3_values", [](Series<Flow> x, Series<Head> y, Flow) { return x.size() == y.size(); }, curves::same_length}},
+    .relations = {{"npsh3_values", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .cautions = {caution::npsh_margin},
     .example = {"[20, 50, 100], [2, 2.5, 5], 50", "2.5", "the curve goes through its points"}};

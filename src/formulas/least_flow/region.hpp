@@ -5,6 +5,7 @@
 
 #include "catalogue/record.hpp"
 #include "formulas/limits.hpp"
+#include "formulas/pairs.hpp"
 
 #include <numbers>
 
@@ -107,7 +108,7 @@ inline constexpr Record<&stable_minimum_flow> stable_minimum_flow_record{
                series("heads", "H_i", units::metre, above(0), "heads of the curve's points", 3)},
     .results = {output("flow", "Q_st", units::m3h, "listed flow from which every head is less than the one before it; 0 for a curve that falls from closed valve on")},
     .equation = "Q_st = least Q_i from which every further H is less than the one before it",
-    .relations = {{"heads", [](Series<Flow> q, Series<Head> h) { return q.size() == h.size(); }, "both series must have the same number of points"}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = "definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI 9.6.3-2012 treats drooping curves "
               "and curves with a dip (notice of it read)",
     .cautions = {"Judged by the listed points: a droop or a dip between them is not seen, and a measured point that is a little high counts as a rise.",

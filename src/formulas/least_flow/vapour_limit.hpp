@@ -2,6 +2,7 @@
 #pragma once
 
 #include "formulas/least_flow/heating.hpp"
+#include "formulas/pairs.hpp"
 
 #include <cmath>
 
@@ -87,9 +88,7 @@ inline constexpr Record<&allowed_temperature_rise> allowed_temperature_rise_reco
                series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures", 2, Order::rising)},
     .results = {output("allowed_rise", "dT", units::kelvin_difference, "warming at which the margin is used up")},
     .equation = "p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
-    .relations = {{"vapour_pressures",
-                   [](Temperature, Head, Head, Head, Density, Series<Temperature> t, Series<AbsolutePressure> p) { return t.size() == p.size(); },
-                   "both series must have the same number of points"},
+    .relations = {{"vapour_pressures", &pairs::equal_length<5, 6>, pairs::same_length},
                   {"npsh_available",
                    [](Temperature, Head available, Head npsh3, Head margin, Density, Series<Temperature>, Series<AbsolutePressure>) {
                        return available > npsh3 + margin;
@@ -125,11 +124,7 @@ inline constexpr Record<&thermal_minimum_flow_from_npsh> thermal_minimum_flow_fr
                series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures", 2, Order::rising)},
     .results = {output("flow", "Q_min", units::m3h, "least continuous flow for heating alone")},
     .equation = "Q_min = P_0/[rho (c_p dT + g H_0)], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
-    .relations = {{"vapour_pressures",
-                   [](Power, Head, SpecificHeat, Temperature, Head, Head, Head, Density, Series<Temperature> t, Series<AbsolutePressure> p) {
-                       return t.size() == p.size();
-                   },
-                   "both series must have the same number of points"},
+    .relations = {{"vapour_pressures", &pairs::equal_length<8, 9>, pairs::same_length},
                   {"npsh_available",
                    [](Power, Head, SpecificHeat, Temperature, Head available, Head npsh3, Head margin, Density, Series<Temperature>,
                       Series<AbsolutePressure>) { return available > npsh3 + margin; },

@@ -1,6 +1,7 @@
 // Wire to water, and what a year of running takes.
 #pragma once
 
+#include "formulas/pairs.hpp"
 #include "formulas/power/hydraulic.hpp"
 
 #include <tuple>
@@ -112,12 +113,9 @@ inline constexpr Record<&annual_energy> annual_energy_record{
     .results = {output("energy", "E", units::kWh, "energy from the mains in the year"), output("volume", "V", units::m3, "volume pumped in the year"),
                 output("specific_energy", "E/V", units::kWhm3, "energy for each volume, mean of the year")},
     .equation = "E = sum(rho g Q_i H_i/eta_i t_i); V = sum(Q_i t_i)",
-    .relations = {{"heads", [](Series<Flow> q, Series<Head> h, Series<Fraction>, Series<Time>, Density) { return h.size() == q.size(); },
-                   "there must be as many heads as flows"},
-                  {"overall_efficiencies", [](Series<Flow> q, Series<Head>, Series<Fraction> e, Series<Time>, Density) { return e.size() == q.size(); },
-                   "there must be as many efficiencies as flows"},
-                  {"hours", [](Series<Flow> q, Series<Head>, Series<Fraction>, Series<Time> t, Density) { return t.size() == q.size(); },
-                   "there must be as many hours as flows"},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
+                  {"overall_efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"},
+                  {"hours", &pairs::equal_length<0, 3>, "there must be as many hours as flows"},
                   {"hours", [](Series<Flow>, Series<Head>, Series<Fraction>, Series<Time> t, Density) { return energy::within_a_year(t); }, energy::year},
                   {"flows",
                    [](Series<Flow> q, Series<Head>, Series<Fraction>, Series<Time> t, Density) {
@@ -143,7 +141,7 @@ inline constexpr Record<&annual_energy_from_power> annual_energy_from_power_reco
     .inputs = {series("electrical_powers", "P_i", units::kW, from(0), "power drawn from the mains at each point", 1), energy::hours()},
     .results = {output("energy", "E", units::kWh, "energy from the mains in the year")},
     .equation = "E = sum(P_i t_i)",
-    .relations = {{"hours", [](Series<Power> p, Series<Time> t) { return t.size() == p.size(); }, "there must be as many hours as powers"},
+    .relations = {{"hours", &pairs::equal_length<0, 1>, "there must be as many hours as powers"},
                   {"hours", [](Series<Power>, Series<Time> t) { return energy::within_a_year(t); }, energy::year}},
     .source = "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs, 2001, energy costs (from memory of it)",
     .example = {"[20, 12.5], [4000, 2000]", "105000", "hand calculation: 80000 + 25000"}};

@@ -182,15 +182,9 @@ inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
                 "Motor: P_M = P + P_N (1/eta_N - 1)(c + (1 - c) x^2), x = (P/P_N)/(n'/n). P_el = P_M; with a converter P_el = P_M + (P_N/eta_N)(1/eta_D - 1) "
                 "l(y)/l(1), y = P_M eta_N/P_N (0.016 at least), l(y) = y (1/eta_T(y) - 1), eta_T from drive_efficiency at P_N",
     .relations =
-        {{"heads", &saving::heads_match<Head, SystemResistance, Series<Flow>, Series<Time>, FlowControl, Power, Fraction, Density, Fraction, Fraction>,
-          "there must be as many heads as flows"},
-         {"efficiencies",
-          &saving::efficiencies_match<Head, SystemResistance, Series<Flow>, Series<Time>, FlowControl, Power, Fraction, Density, Fraction, Fraction>,
-          "there must be as many efficiencies as flows"},
-         {"hours",
-          [](Series<Flow>, Series<Head>, Series<Fraction>, Head, SystemResistance, Series<Flow> q, Series<Time> t, FlowControl, Power, Fraction, Density,
-             Fraction, Fraction) { return t.size() == q.size(); },
-          "there must be as many hours as flows of the profile"},
+        {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
+         {"efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"},
+         {"hours", &pairs::equal_length<5, 6>, "there must be as many hours as flows of the profile"},
          {"hours",
           [](Series<Flow>, Series<Head>, Series<Fraction>, Head, SystemResistance, Series<Flow>, Series<Time> t, FlowControl, Power, Fraction, Density,
              Fraction, Fraction) { return energy::within_a_year(t); },

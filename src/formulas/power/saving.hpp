@@ -81,17 +81,6 @@ inline Outcome<Slowed> slowed(const Series<Flow>& flows, const Series<Head>& hea
     return Slowed{asked, *similar, ratio, *efficiency};
 }
 
-template <class... Rest>
-bool heads_match(Series<Flow> flows, Series<Head> heads, Series<Fraction>, Rest...)
-{
-    return heads.size() == flows.size();
-}
-template <class... Rest>
-bool efficiencies_match(Series<Flow> flows, Series<Head>, Series<Fraction> efficiencies, Rest...)
-{
-    return efficiencies.size() == flows.size();
-}
-
 constexpr auto flows() { return series("flows", "Q_i", units::m3h, from(0), "flows of the pump curve's points", 2, Order::rising); }
 constexpr auto heads() { return series("heads", "H_i", units::metre, any, "heads of the curve's points", 2); }
 constexpr auto efficiencies()
@@ -133,8 +122,8 @@ inline constexpr Record<&throttling_power_loss> throttling_power_loss_record{
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(), saving::flow(), saving::density()},
     .results = {output("power_loss", "P_v", units::kW, "shaft power that goes into the valve"), output("valve_head", "h_v", units::metre, "head lost in the valve")},
     .equation = "P_v = rho g Q h_v/eta(Q), h_v = H(Q) - (H_s + k Q^2)",
-    .relations = {{"heads", &saving::heads_match<Head, SystemResistance, Flow, Density>, "there must be as many heads as flows"},
-                  {"efficiencies", &saving::efficiencies_match<Head, SystemResistance, Flow, Density>, "there must be as many efficiencies as flows"}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
+                  {"efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"}},
     .source = saving::source,
     .cautions = {"Not all of it can be saved: another pump, trim or speed has its own efficiency at the duty."},
     .example = {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 10, 0.001, 60, 998.2", "8.017656, 34.4",
@@ -167,9 +156,8 @@ inline constexpr Record<&speed_control_saving> speed_control_saving_record{
                 output("throttled_power", "P_1", units::kW, "shaft power at full speed, throttled"),
                 output("controlled_power", "P_2", units::kW, "shaft power at the reduced speed, over the converter's efficiency")},
     .equation = "dP = rho g Q H(Q)/eta(Q) - rho g Q H_sys/(eta(Q_x) eta_D); H_sys = H_s + k Q^2; n' = n Q/Q_x, where H = H_sys (Q_x/Q)^2 on the curve",
-    .relations = {{"heads", &saving::heads_match<RotationalSpeed, Head, SystemResistance, Flow, Density, Fraction>, "there must be as many heads as flows"},
-                  {"efficiencies", &saving::efficiencies_match<RotationalSpeed, Head, SystemResistance, Flow, Density, Fraction>,
-                   "there must be as many efficiencies as flows"}},
+    .relations = {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
+                  {"efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"}},
     .source = saving::source,
     .cautions = {caution::affinity, "Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left out.",
                  "Mind the least speed of the motor's cooling, the seal and the bearings, and resonances in the range."},
