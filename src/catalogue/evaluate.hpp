@@ -199,11 +199,28 @@ double raw_number(const Raws<R>& raws, std::size_t input)
     return value;
 }
 
+/// The input's length for a refusal's sentence: 0 where it is no series.
+template <const auto& R>
+std::size_t raw_points(const Raws<R>& raws, std::size_t input)
+{
+    std::size_t points = 0;
+    [&]<std::size_t... I>(std::index_sequence<I...>) {
+        (
+            [&] {
+                if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, RawSeries>)
+                    if (I == input) points = std::get<I>(raws).length;
+            }(),
+            ...);
+    }(std::make_index_sequence<input_count<R>>());
+    return points;
+}
+
 template <const auto& R>
 [[gnu::cold, gnu::noinline]] cutwater_status refuse_broken(std::size_t broken, const Raws<R>& raws, cutwater_refusal* refusal)
 {
     const std::size_t blamed = find_input(text_of<R>, R.relations[broken].blamed);
-    return refuse_relation(text_of<R>, blamed, raw_number<R>(raws, blamed), R.relations[broken].sentence, refusal);
+    return refuse_relation(text_of<R>, blamed, raw_number<R>(raws, blamed), raw_points<R>(raws, blamed), R.relations[broken].sentence,
+                           refusal);
 }
 
 template <const auto& R>
