@@ -34,6 +34,7 @@ Table uncertainty(const Any& name, const Any& result, const Any& uncertainties, 
 Table uncertainty_shares(const Any& name, const Any& result, const Any& uncertainties, const Row& arguments);
 Table sensitivity(const Any& name, const Any& result, const Row& arguments);
 Any convert_unit(const Any& value, const Any& from, const Any& to);
+Any quantity(const Any& value, const Any& unit);
 Any version();
 
 }  // namespace cutwater::calc

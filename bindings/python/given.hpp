@@ -24,6 +24,7 @@ Answer answer(std::int32_t position, const Given *given, std::size_t count);
 /// The array form that reports refused rows instead of raising: (results, refused, first refusal or None).
 Answer rows(int position, Given arguments, Given out, int threads);
 Answer convert(Given value, Given from_unit, Given to_unit);
+Answer quantity(Given text, Given unit);
 Answer read(int position, int input, Given text);
 Answer self_test();
 

@@ -78,6 +78,20 @@ Answer convert(Given value, Given from_unit, Given to_unit)
     return guarded([&] { return convert_of(value.object, from_unit.object, to_unit.object); });
 }
 
+Answer quantity(Given text, Given unit)
+{
+    return guarded([&]() -> Answer {
+        const char *given = text_of(Place("quantity", "text"), text.object);
+        const char *wanted = given ? text_of(Place("quantity", "unit"), unit.object) : nullptr;
+        if (!wanted) return {};
+        double number = 0;
+        cutwater_refusal refusal;
+        if (cutwater_quantity(given, wanted, &number, &refusal) == CUTWATER_OK) return {PyFloat_FromDouble(number)};
+        raise_refused(refusal);
+        return {};
+    });
+}
+
 Answer read(int position, int input, Given text)
 {
     return guarded([&]() -> Answer {

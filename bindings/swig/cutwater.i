@@ -22,6 +22,7 @@ struct Answer;
 namespace cutwater_door {
 Answer rows(int position, Given arguments, Given out, int threads);
 Answer convert(Given value, Given from_unit, Given to_unit);
+Answer quantity(Given text, Given unit);
 Answer read(int position, int input, Given text);
 Answer self_test();
 

@@ -88,12 +88,12 @@ class Columns:
                 for key in keys:
                     self._refuse(key, place, (keys[0], refused.message))
 
-    def read(self, key, name, function, its_input, where=None):
-        """A number of the data as it is, a text as a number in that input's unit."""
+    def read(self, key, name, unit, where=None):
+        """A number of the data as it is, a text as a number in the unit."""
         def one(place):
             value = self.pumps[place].get(name)
             if missing(value):
                 raise cutwater.Refused(f"{name} is not given.")
-            return cutwater.read(function, its_input, value) if isinstance(value, str) else float(value)
+            return cutwater.quantity(value, unit)
 
         self.each(key, one, where=None if where is None else np.flatnonzero(where))

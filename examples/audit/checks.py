@@ -2,6 +2,7 @@
 import numpy as np
 
 import cutwater as cw
+from writer.inputs import INPUT
 from writer.results import RESULT, WEIGHT  # the workbook's own list of checks: labels, senses, limits, gravest first
 
 from .asking import Columns, missing
@@ -14,17 +15,17 @@ def liquid(c, altitude):
     ambient = cw.barometric_pressure(altitude)
     c.ask("surface_absolute", cw.absolute_from_gauge, "surface_pressure", ambient)
     water, slurry = c.says("density_by", "water"), c.says("density_by", "slurry")
-    c.read("density_used", "density", "npsh_available", "density_kgm3", where=~water & ~slurry)
+    c.read("density_used", "density", "kg/m3", where=~water & ~slurry)
     c.ask("density_used", cw.water_density, "temperature", "surface_absolute", where=water)
     c.ask("density_used", cw.slurry_density, "density", "solids_density", "solids_fraction", where=slurry)
-    c.read("heat_used", "specific_heat", "temperature_rise", "specific_heat_kJkgK", where=~water)
+    c.read("heat_used", "specific_heat", "kJ/(kg K)", where=~water)
     c.ask("heat_used", cw.water_specific_heat, "temperature", "surface_absolute", where=water)
     water, points = c.says("vapour_by", "water"), c.says("vapour_by", "two points")
-    c.read("vapour_used", "vapour_pressure", "npsh_available", "vapour_pressure_bara", where=~water & ~points)
+    c.read("vapour_used", "vapour_pressure", "bara", where=~water & ~points)
     c.ask("vapour_used", cw.water_vapour_pressure, "temperature", where=water)
     c.ask("vapour_used", cw.vapour_pressure_two_point, "vapour_t1", "vapour_p1", "vapour_t2", "vapour_p2", "temperature", where=points)
     water, points = c.says("viscosity_by", "water"), c.says("viscosity_by", "two points")
-    c.read("viscosity_used", "viscosity", "pipe_friction_head", "kinematic_viscosity_mm2s", where=~water & ~points)
+    c.read("viscosity_used", "viscosity", "mm2/s", where=~water & ~points)
     c.ask("viscosity_used", cw.water_kinematic_viscosity, "temperature", "surface_absolute", where=water)
     c.ask("viscosity_used", cw.viscosity_at_temperature, "viscosity_t1", "viscosity_1", "viscosity_t2", "viscosity_2", "temperature", where=points)
 
@@ -41,7 +42,7 @@ def best_point(c):
     best = ("best_flow", "best_head", "best_efficiency")
     c.ask("viscous_b", cw.viscosity_parameter, "viscosity_used", "best_flow", "best_head", "speed", where=viscous)
     c.ask("viscous_head", cw.viscous_head_ratio, "viscous_b", 1.0, where=viscous)
-    c.read("best_used", "best_flow", "operating_region", "best_efficiency_flow_m3h", where=~viscous)
+    c.read("best_used", "best_flow", "m3/h", where=~viscous)
     c.ask("best_used", cw.viscous_performance, *best, *best, "speed", "viscosity_used", "density_used", where=viscous)
 
 
@@ -58,12 +59,11 @@ def solids(c):
         c.ask((f"deposition_{line}", "durand_factor"), cw.deposition_velocity, f"{line}_bore", "solids_relative", "solids_volume", "solids_size", where=where)
 
 
-def numbers(pump, name, function, its_input):
+def numbers(pump, name, unit):
     values = pump.get(name)
     if values is None:
         raise cw.Refused(f"{name} is not given.")
-    values = values if isinstance(values, list) else [values]
-    return np.array([cw.read(function, its_input, value) if isinstance(value, str) else float(value) for value in values])
+    return cw.quantity(values if isinstance(values, list) else [values], unit)
 
 
 def curves_on_the_liquid(c):
@@ -82,17 +82,17 @@ def curves_on_the_liquid(c):
         c.each(key, one, tuple(needs) + tuple(needs_if_viscous), np.flatnonzero(viscous))
 
     def heads(pump, used, i):
-        flows, heads = numbers(pump, "flows", "curve_head", "flows_m3h"), numbers(pump, "heads", "curve_head", "heads_m")
+        flows, heads = numbers(pump, "flows", "m3/h"), numbers(pump, "heads", "m")
         cw.curve_head(flows, heads, flows[0])  # a curve that cannot be read is refused here, with its reason
         used["water"] = flows, heads
         if slurry[i]:
             used["flows"], used["heads"], used["efficiencies"] = cw.curve_slurry(
-                flows, heads, numbers(pump, "efficiencies", "curve_efficiency", "efficiencies"), c.found["slurry_head"][i], c.found["slurry_efficiency"][i])
+                flows, heads, numbers(pump, "efficiencies", "-"), c.found["slurry_head"][i], c.found["slurry_efficiency"][i])
             return
         if not viscous[i]:
             used["flows"], used["heads"] = flows, heads
             return
-        efficiencies = numbers(pump, "efficiencies", "curve_efficiency", "efficiencies")
+        efficiencies = numbers(pump, "efficiencies", "-")
         cw.curve_efficiency(flows, efficiencies, flows[0])
         corrected = [flows.copy(), heads.copy(), efficiencies.copy()]
         runs = flows != 0  # at no flow the method leaves the head as it is
@@ -104,11 +104,11 @@ def curves_on_the_liquid(c):
 
     def efficiencies(pump, used, i):
         if not viscous[i] and not slurry[i]:
-            used["efficiencies"] = numbers(pump, "efficiencies", "curve_efficiency", "efficiencies")
+            used["efficiencies"] = numbers(pump, "efficiencies", "-")
         cw.curve_efficiency(used["flows"], used["efficiencies"], used["flows"][0])
 
     def npsh3s(pump, used, i):
-        given = numbers(pump, "npsh3s", "curve_npsh3", "npsh3s_m")
+        given = numbers(pump, "npsh3s", "m")
         cw.curve_npsh3(used["flows"], given, used["flows"][0])
         if viscous[i]:
             given = cw.npsh3_with_viscosity(given, c.found["best_npsh3"][i], c.found["viscous_head"][i], pump.get("best_flow"), pump.get("speed"),
@@ -116,7 +116,7 @@ def curves_on_the_liquid(c):
         used["npsh3s"] = given
 
     def powers(pump, used, i):
-        at_no_flow = numbers(pump, "shutoff_power", "thermal_minimum_flow", "shutoff_power_kW")
+        at_no_flow = numbers(pump, "shutoff_power", "kW")
         runs = used["efficiencies"] > 0
         values = np.repeat(at_no_flow, len(runs))
         values[runs] = cw.pump_power_input(used["flows"][runs], used["heads"][runs], c.found["density_used"][i], used["efficiencies"][runs])
@@ -170,22 +170,22 @@ def power_region_heat(c):
     c.ask(("region", "least_preferred", "greatest_preferred"), cw.operating_region, "duty_flow", "best_used", "specific_speed", "least_allowed", "greatest_allowed")
     c.each("efficiency", lambda i: cw.curve_efficiency(c.used[i]["flows"], c.used[i]["efficiencies"], c.found["duty_flow"][i]), needs=("used_efficiencies", "duty_flow"))
     c.ask("power_input", cw.pump_power_input, "duty_flow", "duty_head", "density_used", "efficiency")
-    c.read("motor_fitted", "motor_rating", "motor_rating_needed", "power_input_kW")
+    c.read("motor_fitted", "motor_rating", "kW")
     c.ask("motor_needed", cw.motor_rating_needed, "power_input", "motor_rule", "motor_series")
     c.each("greatest_power", lambda i: c.used[i]["powers"].max(), needs=("used_powers",))
     c.ask("rise", cw.temperature_rise, "duty_head", "efficiency", "heat_used")
-    c.read("least_read", "least_flow", "operating_region", "flow_m3h")
+    c.read("least_read", "least_flow", "m3/h")
     c.each("shutoff_head", lambda i: cw.curve_head(c.used[i]["flows"], c.used[i]["heads"], 0), needs=("used_heads",))
     c.ask("thermal_flow", cw.thermal_minimum_flow, "shutoff_power", "shutoff_head", "density_used", "heat_used", "rise_allowed")
-    c.read("maker_flow", "least_allowed", "operating_region", "allowable_minimum_flow_m3h")
-    c.read("greatest_read", "greatest_allowed", "operating_region", "allowable_maximum_flow_m3h")
+    c.read("maker_flow", "least_allowed", "m3/h")
+    c.read("greatest_read", "greatest_allowed", "m3/h")
     c.ask("heating", cw.closed_valve_heating_rate, "shutoff_power", "casing_volume", "density_used", "heat_used", "metal_mass")
     c.ask("shutoff_rise", cw.pressure_from_head, "shutoff_head", "density_used")
 
 
 def run(plant):
     c = Columns(plant["pumps"])
-    c.read("wanted", "flow", "operating_region", "flow_m3h")
+    c.read("wanted", "flow", "m3/h")
     liquid(c, plant["altitude"])
     best_point(c)
     solids(c)
@@ -201,6 +201,11 @@ def limit_of(c, key, i):
     """The number that a check is held against, of the data or an earlier result; None when it is none."""
     name = RESULT[key].limit[1].strip("{}")
     value = c.column(name)[i]
+    if name in INPUT and isinstance(value, str):
+        try:
+            value = cw.quantity(value, INPUT[name].unit.replace("–", "-"))
+        except cw.Refused:
+            return None
     return float(value) if isinstance(value, (int, float)) and not np.isnan(value) else None
 
 

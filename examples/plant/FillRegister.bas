@@ -60,17 +60,17 @@ Function OnePump()
   Select Case Word("density_by")
     Case "water" : density = Calc.WATER_DENSITY(Given("temperature"), surface)
     Case "slurry" : density = Calc.SLURRY_DENSITY(Given("density"), Given("solids_density"), Given("solids_fraction"))
-    Case Else : density = Given("density")
+    Case Else : density = Calc.QUANTITY(Given("density"), "kg/m3")
   End Select
   Select Case Word("vapour_by")
     Case "water" : vapour = Calc.WATER_VAPOUR_PRESSURE(Given("temperature"))
     Case "two points" : vapour = Calc.VAPOUR_PRESSURE_TWO_POINT(Given("vapour_t1"), Given("vapour_p1"), Given("vapour_t2"), Given("vapour_p2"), Given("temperature"))
-    Case Else : vapour = Given("vapour_pressure")
+    Case Else : vapour = Calc.QUANTITY(Given("vapour_pressure"), "bara")
   End Select
   Select Case Word("viscosity_by")
     Case "water" : viscosity = Calc.WATER_KINEMATIC_VISCOSITY(Given("temperature"), surface)
     Case "two points" : viscosity = Calc.VISCOSITY_AT_TEMPERATURE(Given("viscosity_t1"), Given("viscosity_1"), Given("viscosity_t2"), Given("viscosity_2"), Given("temperature"))
-    Case Else : viscosity = Given("viscosity")
+    Case Else : viscosity = Calc.QUANTITY(Given("viscosity"), "mm2/s")
   End Select
 
   ' The curve on the liquid pumped.
@@ -78,7 +78,7 @@ Function OnePump()
   flows = Series("flows") : heads = Series("heads") : efficiencies = Series("efficiencies") : npsh3s = Series("npsh3s")
   best_head = Calc.CURVE_HEAD(flows, heads, Given("best_flow"))
   best_efficiency = Calc.CURVE_EFFICIENCY(flows, efficiencies, Given("best_flow"))
-  best_flow = Calc.FLOW_AT_SPEED(Given("best_flow"), Given("speed"), Given("speed"))
+  best_flow = Calc.QUANTITY(Given("best_flow"), "m3/h")
   If Word("correct_for") = "solids" Then
     solids = Calc.RELATIVE_DENSITY(Given("solids_density"), Given("density"))
     head_ratio = Calc.SLURRY_HEAD_RATIO(Given("solids_fraction"), solids, Given("solids_size"), Given("impeller_diameter"), Given("slurry_by"))
@@ -95,10 +95,10 @@ Function OnePump()
   For point = 0 To POINTS - 1
     used_flows(point) = "" : used_heads(point) = "" : used_efficiencies(point) = "" : used_npsh3s(point) = ""
     If flows(point)(0) <> "" Then
-      used_flows(point) = Calc.FLOW_AT_SPEED(flows(point)(0), Given("speed"), Given("speed"))
-      used_heads(point) = Calc.HEAD_AT_SPEED(heads(point)(0), Given("speed"), Given("speed"))
-      used_efficiencies(point) = efficiencies(point)(0)
-      used_npsh3s(point) = npsh3s(point)(0)
+      used_flows(point) = Calc.QUANTITY(flows(point)(0), "m3/h")
+      used_heads(point) = Calc.QUANTITY(heads(point)(0), "m")
+      used_efficiencies(point) = Calc.QUANTITY(efficiencies(point)(0), "-")
+      used_npsh3s(point) = Calc.QUANTITY(npsh3s(point)(0), "m")
       If Word("correct_for") = "solids" Then
         used_heads(point) = corrected(point)(1) : used_efficiencies(point) = corrected(point)(2)
       ElseIf Word("correct_for") = "viscosity" Then
@@ -112,7 +112,7 @@ Function OnePump()
   Next point
 
   ' The system at the flow wanted, then the duty.
-  wanted = Calc.FLOW_AT_SPEED(Given("flow"), Given("speed"), Given("speed"))
+  wanted = Calc.QUANTITY(Given("flow"), "m3/h")
   suction_pipe = Calc.PIPE_FRICTION_HEAD(Given("flow"), Given("suction_bore"), Given("suction_length"), Given("roughness"), viscosity)
   suction_fittings = Calc.FITTING_HEAD(Given("flow"), Given("suction_bore"), Given("suction_k"))
   suction_loss = Calc.SYSTEM_HEAD(suction_pipe, Calc.SYSTEM_RESISTANCE(Given("flow"), suction_fittings), Given("flow"))
@@ -134,7 +134,7 @@ Function OnePump()
   efficiency = Calc.CURVE_EFFICIENCY(used_flows, used_efficiencies, flow)
   power = Calc.PUMP_POWER_INPUT(flow, head, density, efficiency)
   needed = First(Calc.MOTOR_RATING_NEEDED(power, Given("motor_rule"), Given("motor_series")))
-  fitted = Calc.POWER_AT_SPEED(Given("motor_rating"), Given("speed"), Given("speed"))
+  fitted = Calc.QUANTITY(Given("motor_rating"), "kW")
   shape = Calc.SPECIFIC_SPEED(Given("speed"), Given("best_flow"), best_head, Given("eyes"), Given("stages"))
   region = First(Calc.OPERATING_REGION(flow, best_flow, shape, Given("least_allowed"), Given("greatest_allowed")))
   OnePump = Array(wanted, system_head, flow, head, efficiency, offered, npsh3, ratio, power, needed, fitted, region)

@@ -58,6 +58,9 @@ CUTWATER_API cutwater_status cutwater_rows_at(int32_t function, size_t rows, con
 CUTWATER_API cutwater_status cutwater_read(int32_t function, int32_t input, const char *text, double *number,
                                            cutwater_refusal *refusal);
 
+/* Reads a text with a unit ("440 US gpm") as a number in another unit of the same quantity ("m3/h"); a bare number has that unit. */
+CUTWATER_API cutwater_status cutwater_quantity(const char *text, const char *unit, double *number, cutwater_refusal *refusal);
+
 /* Converts between two units of the same quantity. */
 CUTWATER_API cutwater_status cutwater_convert(double value, const char *from, const char *to, double *result,
                                               cutwater_refusal *refusal);

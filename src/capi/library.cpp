@@ -123,4 +123,15 @@ cutwater_status cutwater_convert(double value, const char* from, const char* to,
     return status;
 }
 
+cutwater_status cutwater_quantity(const char* text, const char* unit, double* number, cutwater_refusal* refusal)
+{
+    if (!number || !text || !unit) {
+        if (number) *number = std::numeric_limits<double>::quiet_NaN();
+        return refuse(CUTWATER_MISSING, "quantity: a pointer is null.", refusal);
+    }
+    const cutwater_status status = read_in_unit(unit, text, *number, refusal);
+    if (refusal && status == CUTWATER_OK) refusal->status = CUTWATER_OK;
+    return status;
+}
+
 }  // extern "C"

@@ -50,6 +50,11 @@ std::vector<CalcMethod> calc_library_functions()
           {"from", "from", "Its unit, such as \"US gpm\"."},
           {"to", "to", "The unit wanted, such as \"m3/h\"."}},
          false, "return convert_unit(a0, a1, a2);"},
+        {"QUANTITY",
+         "Cutwater. A cell as a number in a unit: a text brings its own (440 US gpm), a bare number has it already.",
+         {{"value", "value", "A number, or a text with a unit of the same quantity."},
+          {"unit", "unit", "The unit wanted, such as \"m3/h\"."}},
+         false, "return quantity(a0, a1);"},
         {"CUTWATER_VERSION", "Cutwater. The version of the library that computes in this workbook.", {}, false, "return version();"},
     };
 }

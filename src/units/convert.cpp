@@ -93,12 +93,12 @@ Decimal as_decimal(double value) noexcept
     return {value, 1};
 }
 
-cutwater_status refuse_unknown(std::string_view text, int argument, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_unknown(std::string_view text, int argument, const char* name, cutwater_refusal* refusal) noexcept
 {
     clear_refusal(refusal, CUTWATER_UNKNOWN_UNIT, "");
     if (refusal) {
         refusal->argument = argument;
-        Message(refusal->name, sizeof refusal->name).add("{}", argument == 1 ? "from" : "to");
+        Message(refusal->name, sizeof refusal->name).add("{}", name);
         Message message(refusal->message, sizeof refusal->message);
         message.add("'{}' is no unit that is known here", Quoted(text).view());
         // a gallon or a ton without its country is the commonest cause
@@ -195,8 +195,8 @@ cutwater_status convert(double value, std::string_view from, std::string_view to
     const QuantityInfo* quantity = common_quantity(source_spelling, target_spelling, source, target);
     if (!quantity) {
         const Owners sources(source_spelling), targets(target_spelling);
-        if (!sources.count) return refuse_unknown(from, 1, refusal);
-        if (!targets.count) return refuse_unknown(to, 2, refusal);
+        if (!sources.count) return refuse_unknown(from, 1, "from", refusal);
+        if (!targets.count) return refuse_unknown(to, 2, "to", refusal);
         return refuse_unlike(from, to, sources, targets, refusal);
     }
     const bool has_lowest = quantity == &quantity_info<Temperature> || quantity == &quantity_info<AbsolutePressure>;
@@ -215,6 +215,23 @@ cutwater_status convert(double value, std::string_view from, std::string_view to
     }
     out = converted;
     return CUTWATER_OK;
+}
+
+cutwater_status read_in_unit(std::string_view unit, std::string_view text, double& value, cutwater_refusal* refusal) noexcept
+{
+    value = nan;
+    if (unit.empty()) unit = "-";  // a number without unit
+    const Owners owners{Spelling(unit)};
+    if (!owners.count) return refuse_unknown(unit, 1, "unit", refusal);
+    // Several quantities may share the spelling (m: a length, a head): the text fits any of them, or the first says why not.
+    for (int i = 0; i < owners.count; ++i)
+        if (read_quantity(*owners.quantity[i], *owners.unit[i], text, value, nullptr) == CUTWATER_OK) return CUTWATER_OK;
+    const cutwater_status status = read_quantity(*owners.quantity[0], *owners.unit[0], text, value, refusal);
+    if (refusal) {
+        refusal->argument = 0;
+        Message(refusal->name, sizeof refusal->name).add("value");
+    }
+    return status;
 }
 
 }  // namespace cutwater

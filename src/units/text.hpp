@@ -14,6 +14,9 @@ namespace cutwater {
 cutwater_status read_quantity(const QuantityInfo& expected, const UnitInfo& bare, std::string_view text, double& value,
                               cutwater_refusal* refusal) noexcept;
 
+/// The same for any quantity that has the unit named, which is then the bare one. The refusal blames argument 0 (value) or 1 (unit).
+cutwater_status read_in_unit(std::string_view unit, std::string_view text, double& value, cutwater_refusal* refusal) noexcept;
+
 /// A value from one unit into another of the same quantity. The refusal blames argument 0 (value), 1 (from) or 2 (to).
 cutwater_status convert(double value, std::string_view from, std::string_view to, double& out, cutwater_refusal* refusal) noexcept;
 

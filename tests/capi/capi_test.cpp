@@ -76,6 +76,34 @@ TEST_CASE("a refusal is whole in the call that made it", "[capi]")
     CHECK(refusal.status == CUTWATER_OK);
 }
 
+TEST_CASE("a text becomes a number in the unit asked for", "[capi]")
+{
+    double out = 0;
+    cutwater_refusal refusal{};
+    const auto read = [&](const char* text, const char* unit) {
+        REQUIRE(cutwater_quantity(text, unit, &out, &refusal) == CUTWATER_OK);
+        return out;
+    };
+    CHECK(read("440 US gpm", "m3/h") == Approx(440 * 0.003785411784 * 60).epsilon(1e-15));  // NIST SP 811: 1 US gal = 3.785411784 L
+    CHECK(read("100", "m3/h") == 100);
+    CHECK(read("72 %", "-") == 0.72);
+    CHECK(read("6 ft", "m") == 1.8288);
+    CHECK(read("50 degF", "degC") == 10);
+    CHECK(read("14.5 psi", "bar") == Approx(14.5 * 0.06894757293168361).epsilon(1e-15));
+
+    const auto refused = [&](const char* text, const char* unit) {
+        const auto status = cutwater_quantity(text, unit, &out, &refusal);
+        CHECK(std::isnan(out));
+        CHECK(status == refusal.status);
+        return std::pair(status, std::string(refusal.name));
+    };
+    CHECK(refused("1 bara", "m3/h") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));
+    CHECK(refused("1.2 barg", "bara") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));
+    CHECK(refused("440 gpm", "m3/h") == std::pair(CUTWATER_UNKNOWN_UNIT, std::string("value")));
+    CHECK(refused("", "m3/h") == std::pair(CUTWATER_BAD_TEXT, std::string("value")));
+    CHECK(refused("1", "furlong") == std::pair(CUTWATER_UNKNOWN_UNIT, std::string("unit")));
+}
+
 TEST_CASE("a refusal from inside a formula carries the blamed input's value", "[capi]")
 {
     const double flows[] = {0, 50, 100};
@@ -110,6 +138,9 @@ TEST_CASE("null pointers are refused", "[capi]")
     CHECK(cutwater_read(0, 0, nullptr, &out, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_read(0, 0, "1", nullptr, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_read(0, 99, "1", &out, &refusal) != CUTWATER_OK);
+    CHECK(cutwater_quantity(nullptr, "m", &out, &refusal) == CUTWATER_MISSING);
+    CHECK(cutwater_quantity("1", nullptr, &out, &refusal) == CUTWATER_MISSING);
+    CHECK(cutwater_quantity("1", "m", nullptr, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_convert(1, nullptr, "m", &out, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_convert(1, "m", "m", nullptr, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_find(nullptr) == -1);

@@ -10,6 +10,8 @@ import functools as _functools
 import json as _json
 import typing as _typing
 
+import numpy as _np
+
 from . import _cutwater, _lookup
 from ._cutwater import convert, interface, self_test, version
 from ._lookup import functions
@@ -55,6 +57,15 @@ def read(function, input, text):
     return _cutwater.read(position, index, text)
 
 
+def quantity(value, unit):
+    """A text with a unit as a number in another unit of the same quantity; a number has that unit already. A list gives an array."""
+    if isinstance(value, str):
+        return _cutwater.quantity(value, unit)
+    if isinstance(value, (list, tuple)):
+        return _np.array([quantity(one, unit) for one in value], dtype=float)
+    return convert(value, unit, unit)
+
+
 @_functools.lru_cache(maxsize=None)
 def _defaults():
     return [[entry.get("default") for entry in function["inputs"]] for function in catalogue()["functions"]]
@@ -70,5 +81,5 @@ globals().update((name, getattr(_cutwater, name)) for name in functions())
 globals().update((name, item) for name, item in vars(_cutwater).items() if isinstance(item, type))
 
 __all__ = list(functions()) + [
-    "Refused", "Rows", "Sensitivity", "Status", "Uncertainty", "catalogue", "convert", "functions", "interface", "read", "rows",
+    "Refused", "Rows", "Sensitivity", "Status", "Uncertainty", "catalogue", "convert", "functions", "interface", "quantity", "read", "rows",
     "self_test", "sensitivity", "solutions", "solve", "uncertainty", "version", "working"]

@@ -93,7 +93,7 @@ def _tags(sheet, row, places, plant):
 def data_sheet(plant, places):
     pumps = plant["pumps"]
     sheet = _start("Data", places, "Data of the pumps",
-                   "Numbers in the unit of their row, or texts with a unit of their own (440 US gpm). Limits and submergence: numbers only. "
+                   "Numbers in the unit of their row, or texts with a unit of their own (440 US gpm). "
                    "The two last columns are for pumps of your own: fill one in, then choose its tag on the sheet Service.")
     sheet.put(2, 1, "Altitude of the works", "Label")
     sheet.put(2, 2, "m", "Unit")
@@ -224,7 +224,7 @@ def fill_checks(sheet, places):
         for key in results.WEIGHT:
             one = results.RESULT[key]
             value = reference("", places.result[key], column, fixed=False)
-            limit = fill(one.limit[1], find)
+            limit = fill(results.limit(one), find)
             sheet.put(places.verdict[key], column, _spare(results.verdict(one, value, limit), places, column, index), "Verdict")
         words = reference("", first_verdict, column, last_verdict, column, fixed=False)
         cell = {key: reference("", row, column, fixed=False) for key, row in places.worst.items()}

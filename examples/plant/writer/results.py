@@ -3,6 +3,8 @@ its own cells in its place. CW.NAME is a function of the add-in."""
 import re
 from collections import namedtuple
 
+from .inputs import INPUT
+
 # limit: (sense, formula); failing: the verdict when the limit is not kept. choose: several formulas, the first whose condition holds.
 # words: the names of the functions used, as a formula.
 Result = namedtuple("Result", "key text unit places group formula refusal limit failing words")
@@ -33,7 +35,7 @@ def _when(key, text, unit, places, group, condition, call, limit=None, failing=N
 
 
 def _choose(key, text, unit, places, group, choices, otherwise):
-    formula, refusal, words = otherwise, '""', '"as given"'
+    formula, refusal, words = otherwise, _refusal(otherwise), _words(otherwise)
     for condition, call in reversed(choices):
         formula, refusal = f"IF({condition};{call};{formula})", f"IF({condition};{_refusal(call)};{refusal})"
         words = f"IF({condition};{_words(call)};{words})"
@@ -49,11 +51,11 @@ _SLURRY = "{solids_fraction};{solids_relative};{solids_size};{impeller_diameter}
 def point(series):
     """One point, the i-th, of the curve on the liquid pumped; at no flow the viscous method leaves the head as it is."""
     corrected = f"CW.VISCOUS_PERFORMANCE({{flow_i}};{{head_i}};{{efficiency_i}};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})"
-    plain = {"used_flows": "CW.FLOW_AT_SPEED({flow_i};{speed};{speed})", "used_heads": "CW.HEAD_AT_SPEED({head_i};{speed};{speed})",
-             "used_efficiencies": "{efficiency_i}", "used_npsh3s": "{npsh3_i}"}
+    plain = {"used_flows": 'CW.QUANTITY({flow_i};"m³/h")', "used_heads": 'CW.QUANTITY({head_i};"m")',
+             "used_efficiencies": 'CW.QUANTITY({efficiency_i};"-")', "used_npsh3s": 'CW.QUANTITY({npsh3_i};"m")'}
     if series == "used_powers":
         return ('IF({flow_i}="";"";IF({used_efficiency_i}>0;CW.PUMP_POWER_INPUT({used_flow_i};{used_head_i};{density_used};'
-                '{used_efficiency_i});{shutoff_power}))')
+                '{used_efficiency_i});CW.QUANTITY({shutoff_power};"kW")))')
     if series == "used_npsh3s":
         other = ("CW.NPSH3_WITH_VISCOSITY({npsh3_i};CW.CURVE_NPSH3({flows};{npsh3s};{best_flow});{viscous_head};{best_flow};{speed};{inlet})")
         return f'IF({{flow_i}}="";"";IF({_VISCOUS};{other};{plain[series]}))'
@@ -70,17 +72,17 @@ RESULTS = (
     _result("surface_absolute", "Pressure on the surface, absolute", "bar(a)", 4, L, "CW.ABSOLUTE_FROM_GAUGE({surface_pressure};{ambient})"),
     _choose("density_used", "Density", "kg/m³", 1, L,
             [('{density_by}="water"', "CW.WATER_DENSITY({temperature};{surface_absolute})"),
-             ('{density_by}="slurry"', "CW.SLURRY_DENSITY({density};{solids_density};{solids_fraction})")], "{density}"),
+             ('{density_by}="slurry"', "CW.SLURRY_DENSITY({density};{solids_density};{solids_fraction})")], 'CW.QUANTITY({density};"kg/m³")'),
     _choose("vapour_used", "Vapour pressure", "bar(a)", 4, L,
             [('{vapour_by}="water"', "CW.WATER_VAPOUR_PRESSURE({temperature})"),
              ('{vapour_by}="two points"', "CW.VAPOUR_PRESSURE_TWO_POINT({vapour_t1};{vapour_p1};{vapour_t2};{vapour_p2};{temperature})")],
-            "{vapour_pressure}"),
+            'CW.QUANTITY({vapour_pressure};"bar(a)")'),
     _choose("viscosity_used", "Kinematic viscosity", "mm²/s", 2, L,
             [('{viscosity_by}="water"', "CW.WATER_KINEMATIC_VISCOSITY({temperature};{surface_absolute})"),
              ('{viscosity_by}="two points"',
-              "CW.VISCOSITY_AT_TEMPERATURE({viscosity_t1};{viscosity_1};{viscosity_t2};{viscosity_2};{temperature})")], "{viscosity}"),
+              "CW.VISCOSITY_AT_TEMPERATURE({viscosity_t1};{viscosity_1};{viscosity_t2};{viscosity_2};{temperature})")], 'CW.QUANTITY({viscosity};"mm²/s")'),
     _choose("heat_used", "Specific heat", "kJ/(kg K)", 3, L,
-            [('{density_by}="water"', "CW.WATER_SPECIFIC_HEAT({temperature};{surface_absolute})")], "{specific_heat}"),
+            [('{density_by}="water"', "CW.WATER_SPECIFIC_HEAT({temperature};{surface_absolute})")], 'CW.QUANTITY({specific_heat};"kJ/(kg K)")'),
     # -- pump's best point, needed by the viscous correction
     _result("best_head", "Head at best efficiency, on water", "m", 2, R, "CW.CURVE_HEAD({flows};{heads};{best_flow})"),
     _result("best_efficiency", "Efficiency at best efficiency, on water", "–", 3, R, "CW.CURVE_EFFICIENCY({flows};{efficiencies};{best_flow})"),
@@ -94,7 +96,7 @@ RESULTS = (
           "CW.VISCOUS_EFFICIENCY_RATIO({viscous_b};{best_efficiency};{viscosity_used})"),
     _when("best_used", "Best efficiency flow on the liquid", "m³/h", 1, R, _VISCOUS,
           f"CW.VISCOUS_PERFORMANCE({_BEST};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})",
-          otherwise="CW.FLOW_AT_SPEED({best_flow};{speed};{speed})"),
+          otherwise='CW.QUANTITY({best_flow};"m³/h")'),
     # -- solids-bearing liquid; whether the solids stay on the move is asked at the least flow
     _when("solids_relative", "Solids over liquid, relative density", "–", 3, V, _SOLIDS, "CW.RELATIVE_DENSITY({solids_density};{density})"),
     _when("solids_volume", "Solids, share by volume", "–", 4, V, _SOLIDS, "CW.SLURRY_VOLUME_FRACTION({density};{solids_density};{solids_fraction})"),
@@ -107,7 +109,7 @@ RESULTS = (
     _when("deposition_discharge", "Deposition velocity, discharge line", "m/s", 2, V, _SOLIDS,
           "CW.DEPOSITION_VELOCITY({discharge_bore};{solids_relative};{solids_volume};{solids_size})", ("≤", "{discharge_least}"), "FAILS"),
     # -- system at the flow wanted, then the duty
-    _result("wanted", "Flow wanted, as read", "m³/h", 1, S, "CW.FLOW_AT_SPEED({flow};{speed};{speed})"),
+    _result("wanted", "Flow wanted, as read", "m³/h", 1, S, 'CW.QUANTITY({flow};"m³/h")'),
     _result("suction_pipe", "Suction line, friction", "m", 3, S,
             "CW.PIPE_FRICTION_HEAD({flow};{suction_bore};{suction_length};{roughness};{viscosity_used})"),
     _result("suction_fittings", "Suction line, fittings", "m", 3, S, "CW.FITTING_HEAD({flow};{suction_bore};{suction_k})"),
@@ -153,19 +155,19 @@ RESULTS = (
     _result("hydraulic_power", "Hydraulic power", "kW", 2, P, "CW.HYDRAULIC_POWER({duty_flow};{duty_head};{density_used})"),
     _result("power_input", "Pump power input", "kW", 2, P, "CW.PUMP_POWER_INPUT({duty_flow};{duty_head};{density_used};{efficiency})"),
     _result("torque", "Shaft torque", "N m", 1, P, "CW.SHAFT_TORQUE({power_input};{speed})"),
-    _result("motor_fitted", "Motor fitted, as read", "kW", 1, P, "CW.POWER_AT_SPEED({motor_rating};{speed};{speed})"),
+    _result("motor_fitted", "Motor fitted, as read", "kW", 1, P, 'CW.QUANTITY({motor_rating};"kW")'),
     _result("motor_needed", "Motor rating needed", "kW", 1, P, "CW.MOTOR_RATING_NEEDED({power_input};{motor_rule};{motor_series})",
             ("≤", "{motor_fitted}"), "FAILS"),
-    _result("greatest_power", "Greatest power on the curve", "kW", 2, P, "CW.POWER_AT_SPEED(MAX({used_powers});{speed};{speed})",
+    _result("greatest_power", "Greatest power on the curve", "kW", 2, P, 'CW.QUANTITY(MAX({used_powers});"kW")',
             ("≤", "{motor_fitted}"), "WATCH"),
     # -- least flow, heating, closed valve
     _result("rise", "Temperature rise through the pump", "K", 2, H, "CW.TEMPERATURE_RISE({duty_head};{efficiency};{heat_used})",
             ("≤", "{rise_allowed}"), "WATCH"),
-    _result("least_read", "Least flow the process takes, as read", "m³/h", 1, H, "CW.FLOW_AT_SPEED({least_flow};{speed};{speed})"),
+    _result("least_read", "Least flow the process takes, as read", "m³/h", 1, H, 'CW.QUANTITY({least_flow};"m³/h")'),
     _result("shutoff_head", "Head at closed valve", "m", 2, H, "CW.CURVE_HEAD({used_flows};{used_heads};0)"),
     _result("thermal_flow", "Thermal least flow", "m³/h", 2, H,
             "CW.THERMAL_MINIMUM_FLOW({shutoff_power};{shutoff_head};{density_used};{heat_used};{rise_allowed})", ("≤", "{least_read}"), "FAILS"),
-    _result("maker_flow", "Maker's least flow", "m³/h", 1, H, "CW.FLOW_AT_SPEED({least_allowed};{speed};{speed})", ("≤", "{least_read}"), "FAILS"),
+    _result("maker_flow", "Maker's least flow", "m³/h", 1, H, 'CW.QUANTITY({least_allowed};"m³/h")', ("≤", "{least_read}"), "FAILS"),
     _result("heating", "Heating at closed valve", "K/min", 2, H,
             "CW.CLOSED_VALVE_HEATING_RATE({shutoff_power};{casing_volume};{density_used};{heat_used};{metal_mass})"),
     _result("shutoff_rise", "Pressure rise at closed valve", "bar", 2, H, "CW.PRESSURE_FROM_HEAD({shutoff_head};{density_used})",
@@ -178,6 +180,14 @@ WEIGHT = ("npsh_margin", "npsh_ratio", "pump_head", "motor_needed", "region", "m
           "deposition_suction", "deposition_discharge",
           "greatest_power", "suction_velocity", "discharge_velocity", "suction_speed", "rise")
 assert sorted(WEIGHT) == sorted(one.key for one in CHECKS)
+
+
+def limit(result):
+    """The formula of a check's limit: an input as a number in its unit, or what an earlier result came to."""
+    key = result.limit[1].strip("{}")
+    if key not in INPUT:
+        return result.limit[1]
+    return f'IF({{{key}}}="";"";CW.QUANTITY({{{key}}};"{INPUT[key].unit.replace("–", "-")}"))'
 
 
 def verdict(result, value, limit):

@@ -166,7 +166,7 @@ class Service:
         value, limit = f"[.$B{row + 1}]", f"[.$E{row + 1}]"
         if one.limit:
             put(row, D, one.limit[0], "Sense")
-            put(row, E, "=" + fill(one.limit[1], self.find), f"Limit{min(one.places, 2)}")
+            put(row, E, "=" + fill(results.limit(one), self.find), f"Limit{min(one.places, 2)}")
         else:
             put(row, D, None, "Sense")
             put(row, E, None, "Sense")

@@ -52,7 +52,7 @@ class Macro(unittest.TestCase):
                     self.assertIn(given["meaning"][1:], text)
                     self.assertIn("One of" if given["kind"] == "choice" else "Permitted", text)
         own = {"REFUSAL", "WORKING", "WORKING_LINE", "SOLVE_FOR", "SOLUTIONS", "UNCERTAINTY", "UNCERTAINTY_SHARES", "SENSITIVITY",
-               "CONVERT_UNIT", "CUTWATER_VERSION"}
+               "CONVERT_UNIT", "QUANTITY", "CUTWATER_VERSION"}
         self.assertEqual(set(shown), own | {f["name"].upper() for f in self.functions})
 
 

@@ -69,6 +69,12 @@ class Accepted(unittest.TestCase):
         self.assertEqual(given.tolist(), [0, 2, 4])
         self.assertEqual(cutwater.convert([], "m", "mm").shape, (0,))
 
+    def test_quantity(self):
+        self.assertEqual(cutwater.quantity("6 ft", "m"), 1.8288)
+        self.assertEqual(cutwater.quantity(2.5, "m"), 2.5)
+        self.assertEqual(cutwater.quantity(["6 ft", 2], "m").tolist(), [1.8288, 2])
+        self.assertEqual(cutwater.quantity(np.array([1.0, 2]), "m").tolist(), [1, 2])
+
     def test_read(self):
         self.assertEqual(cutwater.read(npsh, "liquid_level_m", "2500 mm"), 2.5)
         self.assertEqual(cutwater.read("npsh_available", "liquid_level_m", "2.5"), 2.5)
