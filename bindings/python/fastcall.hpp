@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cstring>
+#include <string>
 
 namespace cutwater_door::fastcall {
 
@@ -52,7 +53,9 @@ inline bool take_named(const Packed &packed, const char *function, char **names,
             if (same(name, names[at])) break;
         }
         if (tried == count) {
-            PyErr_Format(PyExc_TypeError, "%s() has no input '%U'", function, name);
+            std::string all;
+            for (std::size_t i = 0; i < count; ++i) all += std::string(i ? ", " : "") + names[i];
+            PyErr_Format(PyExc_TypeError, "%s() has no input '%U'; it has %s", function, name, all.c_str());
             return false;
         }
         if (*places[at]) {

@@ -184,10 +184,10 @@ CUTWATER_API cutwater_status cutwater_water_bulk_modulus_rows(size_t rows, cutwa
  *   -> vapour_pressure_bara      vapour pressure at the temperature
  *
  *   Equation: log10(p_v) = A - B/(T + C), p_v and T in the units of the constants
- *   Must hold: the constants' highest temperature must lie above their lowest
- *   Must hold: the constants hold only from lowest_temperature to highest_temperature
- *   Must hold: T + C must stay above 0 over the constants' whole range: the constants are for another unit of
- *              temperature
+ *   Must hold of highest_temperature: the constants' highest temperature must lie above their lowest
+ *   Must hold of temperature: the constants hold only from lowest_temperature to highest_temperature
+ *   Must hold of constant_c: T + C must stay above 0 over the constants' whole range: the constants are for another unit
+ *                            of temperature
  *   Source: C. Antoine, Comptes Rendus 107 (1888) 681; form as in Poling, Prausnitz, O'Connell, The Properties of Gases
  *           and Liquids, 5th ed. 2001, chapter 7 (from memory of both)
  *   Caution: Tables of Antoine constants differ in the unit of pressure, of temperature and in the logarithm: check the
@@ -222,10 +222,10 @@ CUTWATER_API cutwater_status cutwater_vapour_pressure_antoine_rows(size_t rows, 
  *   -> vapour_pressure_bara      vapour pressure at the temperature
  *
  *   Equation: ln p_v = ln p_1 + (ln p_2 - ln p_1) (1/T - 1/T_1)/(1/T_2 - 1/T_1), T in kelvin
- *   Must hold: the two points must lie at least 5 K apart
- *   Must hold: the warmer point must have the higher vapour pressure
- *   Must hold: it may lie outside the two points by no more than half the distance between them, and by no more than 25
- *              K
+ *   Must hold of second_temperature: the two points must lie at least 5 K apart
+ *   Must hold of second_pressure: the warmer point must have the higher vapour pressure
+ *   Must hold of temperature: it may lie outside the two points by no more than half the distance between them, and by
+ *                             no more than 25 K
  *   Source: Clausius-Clapeyron equation, integrated with a constant heat of vaporisation; Poling, Prausnitz, O'Connell,
  *           The Properties of Gases and Liquids, 5th ed. 2001, chapter 7 (from memory of it); limits of span: common
  *           practice
@@ -259,8 +259,8 @@ CUTWATER_API cutwater_status cutwater_vapour_pressure_two_point_rows(size_t rows
  *   -> kinematic_viscosity_mm2s  kinematic viscosity at the temperature
  *
  *   Equation: log10 log10 Z = A - B log10 T, Z = nu + 0.7 + C - D + E - F + G - H, nu in mm2/s, T in kelvin
- *   Must hold: the two points must lie at least 5 K apart
- *   Must hold: the warmer point must have the lower viscosity
+ *   Must hold of second_temperature: the two points must lie at least 5 K apart
+ *   Must hold of second_viscosity: the warmer point must have the lower viscosity
  *   Source: ASTM D341-09 (reapproved 2015), general relation with the terms C to H for low viscosities (from memory of
  *           it; constants found alike in several public programs); at least 5 K between the points: common practice
  *   Caution: For petroleum liquids between cloud point and initial boiling point that flow as Newton's liquids do; not
@@ -330,7 +330,8 @@ CUTWATER_API cutwater_status cutwater_saybolt_from_viscosity_rows(size_t rows, c
  *   -> new_density_kgm3          density at the second temperature
  *
  *   Equation: rho_2 = rho_1/(1 + beta (T_2 - T_1))
- *   Must hold: over so many kelvin this expansion coefficient cannot hold: 1 + beta (T_2 - T_1) must stay above 0.2
+ *   Must hold of second_temperature: over so many kelvin this expansion coefficient cannot hold: 1 + beta (T_2 - T_1)
+ *                                    must stay above 0.2
  *   Source: definition of the mean cubic expansion coefficient, V_2 = V_1 (1 + beta (T_2 - T_1)); common practice
  *   Caution: One expansion coefficient holds over some tens of kelvin. For water use water_density: near 4 degC water's
  *            coefficient changes sign.
@@ -547,7 +548,7 @@ CUTWATER_API cutwater_status cutwater_barometric_pressure_rows(size_t rows, cutw
  *   -> absolute_pressure_bara    absolute pressure
  *
  *   Equation: p = p_M + p_amb
- *   Must hold: that is below an absolute vacuum at this ambient pressure
+ *   Must hold of gauge_pressure: that is below an absolute vacuum at this ambient pressure
  *   Source: definition; ISO 17769-1:2012, gauge pressure (from memory of it)
  */
 CUTWATER_API cutwater_status cutwater_absolute_from_gauge(double gauge_pressure_barg, double ambient_pressure_bara,
@@ -681,7 +682,7 @@ CUTWATER_API cutwater_status cutwater_reynolds_number_rows(size_t rows, cutwater
  *   -> friction_factor           Darcy friction factor
  *
  *   Equation: Re <= 2000: f = 64/Re; above: 1/sqrt(f) = -2 log10(eps/(3.7 d) + 2.51/(Re sqrt(f)))
- *   Must hold: the roughness must be at most 0.05 of the bore, the end of the method's range
+ *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
  *   Source: C. F. Colebrook, J. Inst. Civ. Eng. 11 (1939) 133 (from memory of it); Hydraulic Institute, Engineering Data
  *           Book, 2nd edition, Eq. 3.A.2 and 3.A.5, table of roughness and critical zone (excerpt read)
  *   Caution: Between Re 2000 and 4000 the flow may be laminar, turbulent or change between them: the factor returned
@@ -707,8 +708,8 @@ CUTWATER_API cutwater_status cutwater_friction_factor_rows(size_t rows, cutwater
  *   -> friction_head_m           head lost, of the liquid that flows
  *
  *   Equation: h_f = f (L/d) v^2/(2 g); Re <= 2000: f = 64/Re; above: f by Colebrook-White
- *   Must hold: the roughness must be at most 0.05 of the bore, the end of the method's range
- *   Must hold: the Reynolds number must be at most 1e9, the end of the method's range
+ *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
+ *   Must hold of flow: the Reynolds number must be at most 1e9, the end of the method's range
  *   Source: Darcy and Weisbach; Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 3.A.1 to 3.A.5 (excerpt
  *           read)
  *   Caution: Between Re 2000 and 4000 the flow may be laminar, turbulent or change between them: the factor returned
@@ -847,7 +848,8 @@ CUTWATER_API cutwater_status cutwater_total_head_from_gauges_rows(size_t rows, c
  *   -> npsh_m                    net positive suction head available at the datum
  *
  *   Equation: NPSHA = (p_s - p_v)/(rho g) + z - h_f
- *   Must hold: the vapour pressure must be at most the surface pressure: the liquid would boil at its surface
+ *   Must hold of vapour_pressure: the vapour pressure must be at most the surface pressure: the liquid would boil at its
+ *                                 surface
  *   Source: ISO 17769-1:2012, net positive suction head and its datum; ANSI/HI 9.6.1-2012 (from memory of both);
  *           Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)
  *   Caution: NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage
@@ -882,9 +884,10 @@ CUTWATER_API cutwater_status cutwater_npsh_available_rows(size_t rows, cutwater_
  *   -> npsh_m                    net positive suction head available at the datum
  *
  *   Equation: NPSHA = (p_1 + p_amb - p_v)/(rho g) + z_1 + v^2/(2 g)
- *   Must hold: the gauge pressure and the ambient pressure must add up to an absolute pressure above 0 bara
- *   Must hold: the vapour pressure must be at most the absolute pressure at the gauge: the liquid would boil there and
- *              the reading mean nothing
+ *   Must hold of suction_pressure: the gauge pressure and the ambient pressure must add up to an absolute pressure above
+ *                                  0 bara
+ *   Must hold of vapour_pressure: the vapour pressure must be at most the absolute pressure at the gauge: the liquid
+ *                                 would boil there and the reading mean nothing
  *   Source: ISO 9906:2012, NPSH at the reference plane (from memory of it); Hydraulic Institute, Engineering Data Book,
  *           2nd edition, Eq. 1.D.6 (excerpt read)
  *   Caution: NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage
@@ -990,7 +993,8 @@ CUTWATER_API cutwater_status cutwater_npsh3_with_viscosity_rows(size_t rows, cut
  *   -> lift_m                    NPSH datum above the lowest surface; negative: the pump must stand so far below it
  *
  *   Equation: z_max = (p_s - p_v)/(rho g) - h_f - NPSH3 - m
- *   Must hold: the vapour pressure must be at most the surface pressure: the liquid would boil at its surface
+ *   Must hold of vapour_pressure: the vapour pressure must be at most the surface pressure: the liquid would boil at its
+ *                                 surface
  *   Source: ISO 17769-1:2012, net positive suction head (from memory of it), solved for the level; Hydraulic Institute,
  *           Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)
  *   Caution: NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage
@@ -1062,7 +1066,7 @@ CUTWATER_API cutwater_status cutwater_wet_well_volume_rows(size_t rows, cutwater
  *   -> time_s                    time until the line is full
  *
  *   Equation: t = (V/S)(1 + ln(p_amb/(p_amb - rho g L)))
- *   Must hold: the lift must be less than the head of the ambient pressure: no vacuum raises the liquid so far
+ *   Must hold of lift: the lift must be less than the head of the ambient pressure: no vacuum raises the liquid so far
  *   Source: mass balance of ideal isothermal air at a constant volume rate, all of it above the lift (the slowest case);
  *           own model, checked against a numerical march
  *   Caution: The vacuum needed must lie within what the priming device reaches, and the pressure at the top above the
@@ -1112,7 +1116,7 @@ CUTWATER_API cutwater_status cutwater_pressure_surge_rows(size_t rows, cutwater_
  *   -> wave_speed_ms             speed of the pressure wave
  *
  *   Equation: a = sqrt(K/rho)/sqrt(1 + c K d/(E e))
- *   Must hold: the wall must be at most a quarter of the bore: the formula is for thin walls
+ *   Must hold of wall: the wall must be at most a quarter of the bore: the formula is for thin walls
  *   Source: D. J. Korteweg (1878); restraint after Wylie and Streeter, Fluid Transients in Systems, 1993 (from memory of
  *           it)
  *   Caution: A little free gas in the liquid lowers the wave speed greatly.
@@ -1156,7 +1160,8 @@ CUTWATER_API cutwater_status cutwater_surge_period_rows(size_t rows, cutwater_co
  *   -> flow_at_new_speed_m3h     flow of the similar point
  *
  *   Equation: Q' = Q n'/n
- *   Must hold: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here
+ *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
+ *                           relied upon here
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -1180,7 +1185,8 @@ CUTWATER_API cutwater_status cutwater_flow_at_speed_rows(size_t rows, cutwater_c
  *   -> head_at_new_speed_m       head of the similar point
  *
  *   Equation: H' = H (n'/n)^2
- *   Must hold: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here
+ *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
+ *                           relied upon here
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -1203,7 +1209,8 @@ CUTWATER_API cutwater_status cutwater_head_at_speed_rows(size_t rows, cutwater_c
  *   -> power_at_new_speed_kW     power of the similar point
  *
  *   Equation: P' = P (n'/n)^3
- *   Must hold: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here
+ *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
+ *                           relied upon here
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -1231,7 +1238,8 @@ CUTWATER_API cutwater_status cutwater_power_at_speed_rows(size_t rows, cutwater_
  *   -> npsh3_at_new_speed_m      NPSH3 of the similar point
  *
  *   Equation: NPSH3' = NPSH3 (n'/n)^x
- *   Must hold: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here
+ *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
+ *                           relied upon here
  *   Source: ISO 9906:2012, translation of NPSH3 to the specified speed, exponent 1.3 to 2 (from memory of it); limits of
  *           the ratio: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -1258,8 +1266,9 @@ CUTWATER_API cutwater_status cutwater_npsh3_at_speed_rows(size_t rows, cutwater_
  *   -> trimmed_flow_m3h          flow of the corresponding point
  *
  *   Equation: Q' = Q (D'/D)^x
- *   Must hold: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
- *   Must hold: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here
+ *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
  *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
@@ -1285,8 +1294,9 @@ CUTWATER_API cutwater_status cutwater_flow_at_trim_rows(size_t rows, cutwater_co
  *   -> trimmed_head_m            head of the corresponding point
  *
  *   Equation: H' = H (D'/D)^x
- *   Must hold: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
- *   Must hold: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here
+ *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
  *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
@@ -1312,8 +1322,9 @@ CUTWATER_API cutwater_status cutwater_head_at_trim_rows(size_t rows, cutwater_co
  *   -> trimmed_power_kW          power of the corresponding point
  *
  *   Equation: P' = P (D'/D)^x
- *   Must hold: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
- *   Must hold: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here
+ *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
  *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
@@ -1646,14 +1657,14 @@ CUTWATER_API cutwater_status cutwater_impeller_form_rows(size_t rows, cutwater_c
  *
  *   Equation: eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q
  *             m3/s)/(H/z)^(3/4); y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP
- *   Must hold: the regulation knows the nominal speeds 1450 and 2900 1/min only
- *   Must hold: MS-V and MSS pumps are judged at 2900 1/min only
- *   Must hold: the regulation gives constants for an index of 0.1 and 0.4 only
- *   Must hold: end suction pumps have one stage in the regulation
- *   Must hold: the regulation covers end suction pumps from 6 m3/h and MS-V pumps up to 100 m3/h
- *   Must hold: the regulation covers end suction pumps up to 90 m at 1450 1/min and 140 m at 2900 1/min
- *   Must hold: the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)
- *   Must hold: the regulation's formula gives no efficiency between 0 and 1 for this flow and head
+ *   Must hold of nominal_speed: the regulation knows the nominal speeds 1450 and 2900 1/min only
+ *   Must hold of nominal_speed: MS-V and MSS pumps are judged at 2900 1/min only
+ *   Must hold of minimum_efficiency_index: the regulation gives constants for an index of 0.1 and 0.4 only
+ *   Must hold of stages: end suction pumps have one stage in the regulation
+ *   Must hold of flow: the regulation covers end suction pumps from 6 m3/h and MS-V pumps up to 100 m3/h
+ *   Must hold of head: the regulation covers end suction pumps up to 90 m at 1450 1/min and 140 m at 2900 1/min
+ *   Must hold of head: the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)
+ *   Must hold of head: the regulation's formula gives no efficiency between 0 and 1 for this flow and head
  *   Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read);
  *           coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR
  *           431, subpart Y, appendix A, turned into US units)
@@ -1682,7 +1693,7 @@ CUTWATER_API cutwater_status cutwater_minimum_efficiency_eu_rows(size_t rows, cu
  *
  *   Equation: eta = 1 - 0.095 (1/Q)^m - 0.3 (0.35 - log10(n_s/23))^2 (1/Q)^0.05; m = 0.1 a (1/Q)^0.15 (45/n_s)^0.06; Q
  *             in m3/s; a = 1 up to 1 m3/s, 0.5 above
- *   Must hold: the correlation is used here for specific speeds of 7 to 100 (1/min, m3/s, m) only
+ *   Must hold of head: the correlation is used here for specific speeds of 7 to 100 (1/min, m3/s, m) only
  *   Source: J. F. Guelich, Centrifugal Pumps, 3rd edition, Springer 2014, table 3.8, single-stage radial pumps (from
  *           memory of it); limits of flow and specific speed: set here
  *   Caution: A guide to what good pumps attain: single pumps scatter by 3 to 5 points, more below a specific speed of
@@ -1746,8 +1757,8 @@ CUTWATER_API cutwater_status cutwater_pump_power_input_rows(size_t rows, cutwate
  *   -> efficiency                pump efficiency
  *
  *   Equation: eta = rho g Q H/P
- *   Must hold: the shaft power must be at least the power given to the liquid, rho g Q H: no pump gives out more than it
- *              takes
+ *   Must hold of power_input: the shaft power must be at least the power given to the liquid, rho g Q H: no pump gives
+ *                             out more than it takes
  *   Source: ISO 17769-1:2012, pump efficiency (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd
  *           edition, Eq. 1.B.5 (excerpt read)
  */
@@ -1831,8 +1842,8 @@ CUTWATER_API cutwater_status cutwater_motor_rating_needed_rows(size_t rows, cutw
  *
  *   Equation: 50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1,
  *             above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating
- *   Must hold: a motor's poles come in pairs: give an even number
- *   Must hold: the classes are set for 50 Hz and 60 Hz only
+ *   Must hold of poles: a motor's poles come in pairs: give an even number
+ *   Must hold of frequency: the classes are set for 50 Hz and 60 Hz only
  *   Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU)
  *           2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables
  *           (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25, 10 CFR 431.446 and
@@ -1878,7 +1889,7 @@ CUTWATER_API cutwater_status cutwater_motor_efficiency_at_load_rows(size_t rows,
  *   -> speed_rpm                 synchronous speed
  *
  *   Equation: n_s = 2 f/(2p), 120 f/(2p) in 1/min
- *   Must hold: a motor's poles come in pairs: give an even number
+ *   Must hold of poles: a motor's poles come in pairs: give an even number
  *   Source: IEC 60034-1, synchronous speed (from memory of it)
  */
 CUTWATER_API cutwater_status cutwater_synchronous_speed(double frequency_Hz, double poles, double *speed_rpm,
@@ -1895,7 +1906,7 @@ CUTWATER_API cutwater_status cutwater_synchronous_speed_rows(size_t rows, cutwat
  *   -> speed_rpm                 speed of rotation
  *
  *   Equation: n = (1 - s) 2 f/(2p)
- *   Must hold: a motor's poles come in pairs: give an even number
+ *   Must hold of poles: a motor's poles come in pairs: give an even number
  *   Source: IEC 60034-1, slip (from memory of it)
  *   Caution: Slip grows about in proportion to the load, from nil at no load to the plate's value at rated output.
  */
@@ -1990,7 +2001,7 @@ CUTWATER_API cutwater_status cutwater_overall_efficiency_rows(size_t rows, cutwa
  *   -> overall_efficiency        power given to the liquid over power from the mains
  *
  *   Equation: eta = rho g Q H/P_el
- *   Must hold: the power from the mains must be at least the power given to the liquid, rho g Q H
+ *   Must hold of electrical_power: the power from the mains must be at least the power given to the liquid, rho g Q H
  *   Source: ISO 17769-1:2012, overall efficiency (from memory of it)
  */
 CUTWATER_API cutwater_status cutwater_wire_to_water_efficiency(double flow_m3h, double head_m, double density_kgm3,
@@ -2050,11 +2061,11 @@ CUTWATER_API cutwater_status cutwater_specific_energy_from_power_rows(size_t row
  *   -> specific_energy_kWhm3     energy for each volume, mean of the year
  *
  *   Equation: E = sum(rho g Q_i H_i/eta_i t_i); V = sum(Q_i t_i)
- *   Must hold: there must be as many heads as flows
- *   Must hold: there must be as many efficiencies as flows
- *   Must hold: there must be as many hours as flows
- *   Must hold: the hours must add up to at most a year, 8784 h
- *   Must hold: the profile must pump something: give at least one flow above 0 with hours above 0
+ *   Must hold of heads: there must be as many heads as flows
+ *   Must hold of overall_efficiencies: there must be as many efficiencies as flows
+ *   Must hold of hours: there must be as many hours as flows
+ *   Must hold of hours: the hours must add up to at most a year, 8784 h
+ *   Must hold of flows: the profile must pump something: give at least one flow above 0 with hours above 0
  *   Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs, 2001, energy costs (from
  *           memory of it)
  *   Caution: At closed valve a pump takes power that this sum does not hold: add those hours with
@@ -2081,8 +2092,8 @@ CUTWATER_API cutwater_status cutwater_annual_energy_rows(size_t rows, const doub
  *   -> energy_kWh                energy from the mains in the year
  *
  *   Equation: E = sum(P_i t_i)
- *   Must hold: there must be as many hours as powers
- *   Must hold: the hours must add up to at most a year, 8784 h
+ *   Must hold of hours: there must be as many hours as powers
+ *   Must hold of hours: the hours must add up to at most a year, 8784 h
  *   Source: Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs, 2001, energy costs (from
  *           memory of it)
  */
@@ -2200,7 +2211,8 @@ CUTWATER_API cutwater_status cutwater_life_cycle_cost_rows(size_t rows, cutwater
  *   -> payback_time              years; parts of a year by the same formula
  *
  *   Equation: n = C/S for i = 0; n = -ln(1 - i C/S)/ln(1 + i)
- *   Must hold: the savings of a year must be more than a year's interest on the outlay, or it is never repaid
+ *   Must hold of yearly_saving: the savings of a year must be more than a year's interest on the outlay, or it is never
+ *                               repaid
  *   Source: present value of equal payments, solved for their number; common practice
  *   Caution: Simple payback leaves out interest and all that comes after; to choose between measures compare
  *            life_cycle_cost.
@@ -2225,8 +2237,8 @@ CUTWATER_API cutwater_status cutwater_payback_time_rows(size_t rows, cutwater_co
  *   -> valve_head_m              head lost in the valve
  *
  *   Equation: P_v = rho g Q h_v/eta(Q), h_v = H(Q) - (H_s + k Q^2)
- *   Must hold: there must be as many heads as flows
- *   Must hold: there must be as many efficiencies as flows
+ *   Must hold of heads: there must be as many heads as flows
+ *   Must hold of efficiencies: there must be as many efficiencies as flows
  *   Source: energy balance at the duty of the pump's and the system's curves; Hydraulic Institute, Europump and US
  *           Department of Energy, Variable Speed Pumping, 2004 (from memory of it)
  *   Caution: Not all of it can be saved: another pump, trim or speed has its own efficiency at the duty.
@@ -2264,8 +2276,8 @@ CUTWATER_API cutwater_status cutwater_throttling_power_loss_rows(size_t rows, co
  *
  *   Equation: dP = rho g Q H(Q)/eta(Q) - rho g Q H_sys/(eta(Q_x) eta_D); H_sys = H_s + k Q^2; n' = n Q/Q_x, where H =
  *             H_sys (Q_x/Q)^2 on the curve
- *   Must hold: there must be as many heads as flows
- *   Must hold: there must be as many efficiencies as flows
+ *   Must hold of heads: there must be as many heads as flows
+ *   Must hold of efficiencies: there must be as many efficiencies as flows
  *   Source: energy balance at the duty of the pump's and the system's curves; Hydraulic Institute, Europump and US
  *           Department of Energy, Variable Speed Pumping, 2004 (from memory of it)
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -2323,11 +2335,11 @@ CUTWATER_API cutwater_status cutwater_speed_control_saving_rows(size_t rows, con
  *             Q_j/Q_d. Motor: P_M = P + P_N (1/eta_N - 1)(c + (1 - c) x^2), x = (P/P_N)/(n'/n). P_el = P_M; with a
  *             converter P_el = P_M + (P_N/eta_N)(1/eta_D - 1) l(y)/l(1), y = P_M eta_N/P_N (0.016 at least), l(y) = y
  *             (1/eta_T(y) - 1), eta_T from drive_efficiency at P_N
- *   Must hold: there must be as many heads as flows
- *   Must hold: there must be as many efficiencies as flows
- *   Must hold: there must be as many hours as flows of the profile
- *   Must hold: the hours must add up to at most a year, 8784 h
- *   Must hold: the profile must pump something: give at least one flow above 0 with hours above 0
+ *   Must hold of heads: there must be as many heads as flows
+ *   Must hold of efficiencies: there must be as many efficiencies as flows
+ *   Must hold of hours: there must be as many hours as flows of the profile
+ *   Must hold of hours: the hours must add up to at most a year, 8784 h
+ *   Must hold of profile_flows: the profile must pump something: give at least one flow above 0 with hours above 0
  *   Source: energy balance at the meeting of pump and system curve, as for speed_control_saving; motor losses a constant
  *           part and a part with the square of the load: IEC TS 60034-31, efficiency at part load (from memory of it);
  *           best efficiency near 75 % load: US Department of Energy, Determining Electric Motor Load and Efficiency
@@ -2380,10 +2392,11 @@ CUTWATER_API cutwater_status cutwater_duty_profile_energy_rows(size_t rows, cons
  *   -> new_power_kW              pump power input at the flow wanted
  *
  *   Equation: P' = P (Q'/Q)^3, where H_s = 0, so that Q'/Q = n'/n
- *   Must hold: the cube law holds only where the system's head is all friction: against static head the flow falls
- *              faster than the speed, the head does not fall with its square, and the law promises savings that do not
- *              come; use speed_control_saving or duty_profile_energy
- *   Must hold: the new flow must be 0.25 to 2 times the flow: beyond that the affinity laws are not relied upon here
+ *   Must hold of static_head: the cube law holds only where the system's head is all friction: against static head the
+ *                             flow falls faster than the speed, the head does not fall with its square, and the law
+ *                             promises savings that do not come; use speed_control_saving or duty_profile_energy
+ *   Must hold of new_flow: the new flow must be 0.25 to 2 times the flow: beyond that the affinity laws are not relied
+ *                          upon here
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: Never on a system with static head: the duty moves off the similarity parabola. Control valves and
@@ -2410,8 +2423,8 @@ CUTWATER_API cutwater_status cutwater_cube_law_power_rows(size_t rows, cutwater_
  *   -> viscosity_parameter       up to 1 flow and head stay as on water; from 40 on the method does not hold
  *
  *   Equation: B = 16.5 nu^0.50 H_BEP^0.0625/(Q_BEP^0.375 n^0.25), in mm2/s, m, m3/h, 1/min
- *   Must hold: the specific speed n Q^0.5/H^0.75 (1/min, m3/s, m a stage) must not exceed 60: the method is for
- *              impellers of radial type
+ *   Must hold of speed: the specific speed n Q^0.5/H^0.75 (1/min, m3/s, m a stage) must not exceed 60: the method is for
+ *                       impellers of radial type
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
  *           two worked examples as reproduced in public literature)
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
@@ -2511,8 +2524,9 @@ CUTWATER_API cutwater_status cutwater_viscous_head_ratio_rows(size_t rows, cutwa
  *   -> efficiency_ratio          the same at every flow
  *
  *   Equation: C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1
- *   Must hold: the liquid must not be thinner than the water of the pump's test: no correction is needed then
- *   Must hold: the method's formula for B up to 1 leaves no efficiency with so low a best efficiency
+ *   Must hold of viscosity: the liquid must not be thinner than the water of the pump's test: no correction is needed
+ *                           then
+ *   Must hold of best_efficiency: the method's formula for B up to 1 leaves no efficiency with so low a best efficiency
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it; the branch for B > 1
  *           checked against its worked examples, the branch for B up to 1 not)
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
@@ -2554,13 +2568,15 @@ CUTWATER_API cutwater_status cutwater_viscous_efficiency_ratio_rows(size_t rows,
  *   -> power_kW                  pump power input there
  *
  *   Equation: Q_vis = C_Q Q_W; H_vis = C_H H_W; eta_vis = C_eta eta_W; P_vis = rho g Q_vis H_vis/eta_vis
- *   Must hold: the specific speed n Q^0.5/H^0.75 (1/min, m3/s, m a stage) must not exceed 60: the method is for
- *              impellers of radial type
- *   Must hold: the viscosity parameter B must stay below 40: beyond it the correction is too uncertain
- *   Must hold: it must not exceed 1.5 times the best efficiency flow: the method is for the normal operating range
- *   Must hold: it must not exceed the best efficiency
- *   Must hold: the liquid must not be thinner than the water of the pump's test: no correction is needed then
- *   Must hold: the method's formula for B up to 1 leaves no efficiency with so low a best efficiency
+ *   Must hold of speed: the specific speed n Q^0.5/H^0.75 (1/min, m3/s, m a stage) must not exceed 60: the method is for
+ *                       impellers of radial type
+ *   Must hold of viscosity: the viscosity parameter B must stay below 40: beyond it the correction is too uncertain
+ *   Must hold of flow: it must not exceed 1.5 times the best efficiency flow: the method is for the normal operating
+ *                      range
+ *   Must hold of efficiency: it must not exceed the best efficiency
+ *   Must hold of viscosity: the liquid must not be thinner than the water of the pump's test: no correction is needed
+ *                           then
+ *   Must hold of best_efficiency: the method's formula for B up to 1 leaves no efficiency with so low a best efficiency
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
  *           two worked examples as reproduced in public literature)
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
@@ -2604,7 +2620,7 @@ CUTWATER_API cutwater_status cutwater_viscous_performance_rows(size_t rows, cutw
  *
  *   Equation: Q_W = Q_vis/C_Q; H_W = H_vis/C_H; C_Q = C_H = 2.71^(-0.165 (log10 B)^3.15), B from
  *             viscosity_parameter_from_duty
- *   Must hold: the viscosity parameter B must stay below 40: beyond it the correction is too uncertain
+ *   Must hold of viscosity: the viscosity parameter B must stay below 40: beyond it the correction is too uncertain
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
  *           two worked examples as reproduced in public literature)
  *   Caution: A first choice only: check the pump found with viscous_performance at its own best efficiency point and
@@ -2638,8 +2654,9 @@ CUTWATER_API cutwater_status cutwater_water_equivalent_duty_rows(size_t rows, cu
  *
  *   Equation: 1 - K; Engin and Gur: K = 2.705 C_w (s - 1)^0.64 (d50/D)^0.313; Cave: K = 0.0385 (s - 1)(1 + 4/s) C_w
  *             ln(d50/0.0227 mm)
- *   Must hold: Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid
- *   Must hold: more than 60 % would be lost, outside anything that was tested
+ *   Must hold of median_size: Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker
+ *                             liquid
+ *   Must hold of solids_mass_fraction: more than 60 % would be lost, outside anything that was tested
  *   Source: T. Engin and M. Gur, J. Fluids Eng. 125 (2003) 149-157 (abstract read, formula from memory); I. Cave,
  *           Hydrotransport 4, BHRA 1976, paper H3 (from memory)
  *   Caution: Settling, narrowly graded solids in a thin liquid only; Engin and Gur report a mean deviation of 8 % of the
@@ -2671,8 +2688,9 @@ CUTWATER_API cutwater_status cutwater_slurry_head_ratio_rows(size_t rows, cutwat
  *
  *   Equation: 1 - K; Engin and Gur: K = 2.705 C_w (s - 1)^0.64 (d50/D)^0.313; Cave: K = 0.0385 (s - 1)(1 + 4/s) C_w
  *             ln(d50/0.0227 mm)
- *   Must hold: Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid
- *   Must hold: more than 60 % would be lost, outside anything that was tested
+ *   Must hold of median_size: Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker
+ *                             liquid
+ *   Must hold of solids_mass_fraction: more than 60 % would be lost, outside anything that was tested
  *   Source: T. Engin and M. Gur, J. Fluids Eng. 125 (2003) 149-157 (abstract read, formula from memory); I. Cave,
  *           Hydrotransport 4, BHRA 1976, paper H3 (from memory)
  *   Caution: Settling, narrowly graded solids in a thin liquid only; Engin and Gur report a mean deviation of 8 % of the
@@ -2738,8 +2756,8 @@ CUTWATER_API cutwater_status cutwater_slurry_power_rows(size_t rows, cutwater_co
  *   -> slurry_efficiencies       efficiencies on the slurry
  *
  *   Equation: Q = Q; H_m = HR H_w; eta_m = ER eta_w
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
  *   Source: definition of the head and efficiency ratios at equal flow and speed, ANSI/HI 12.1-12.6 (from memory of it);
  *           the same at every flow: common practice
  *   Caution: The head is in metres of slurry: do not multiply it by the relative density again.
@@ -2770,7 +2788,7 @@ CUTWATER_API cutwater_status cutwater_curve_slurry(const double *flows_m3h, size
  *
  *   Equation: w = sqrt(4 g d (rho_s - rho_l)/(3 C_D rho_l)), C_D = 24/Re (1 + 0.1806 Re^0.6459) + 0.4251/(1 +
  *             6880.95/Re)
- *   Must hold: the solids must be denser than the liquid, or they float
+ *   Must hold of solids_density: the solids must be denser than the liquid, or they float
  *   Source: A. Haider and O. Levenspiel, Powder Technology 58 (1989) 63-70 (from memory of it; coefficients agree with
  *           the open-source library fluids 1.0.22)
  *   Caution: Grains that are no spheres sink more slowly, and all do in company: see hindered_settling_velocity.
@@ -2948,7 +2966,7 @@ CUTWATER_API cutwater_status cutwater_total_temperature_rise_rows(size_t rows, c
  *   -> temperature_rise_K        warming from inlet to outlet
  *
  *   Equation: dT = (P - rho g Q H)/(rho Q c_p)
- *   Must hold: it must not be less than the hydraulic power rho g Q H
+ *   Must hold of power_input: it must not be less than the hydraulic power rho g Q H
  *   Source: energy balance; the relation of ANSI/HI 9.6.3 and of I. J. Karassik et al., Pump Handbook (from memory of
  *           both)
  *   Caution: Leaves out the heating by compression, which may be the larger part at high head: add
@@ -3010,8 +3028,8 @@ CUTWATER_API cutwater_status cutwater_thermal_minimum_flow_rows(size_t rows, cut
  *   -> allowed_rise_K            warming at which the margin is used up
  *
  *   Equation: p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)
- *   Must hold: both series must have the same number of points
- *   Must hold: it must exceed NPSH3 and the margin together: nothing is left to warm the liquid with
+ *   Must hold of vapour_pressures: both series must have the same number of points
+ *   Must hold of npsh_available: it must exceed NPSH3 and the margin together: nothing is left to warm the liquid with
  *   Source: NPSH available falls by the rise of vapour pressure at the inlet: common practice; ln p linear in 1/T
  *           between neighbouring points (Clausius-Clapeyron)
  *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
@@ -3054,8 +3072,8 @@ CUTWATER_API cutwater_status cutwater_allowed_temperature_rise_rows(size_t rows,
  *   -> flow_m3h                  least continuous flow for heating alone
  *
  *   Equation: Q_min = P_0/[rho (c_p dT + g H_0)], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)
- *   Must hold: both series must have the same number of points
- *   Must hold: it must exceed NPSH3 and the margin together: nothing is left to warm the liquid with
+ *   Must hold of vapour_pressures: both series must have the same number of points
+ *   Must hold of npsh_available: it must exceed NPSH3 and the margin together: nothing is left to warm the liquid with
  *   Source: NPSH available falls by the rise of vapour pressure at the inlet: common practice; ln p linear in 1/T
  *           between neighbouring points (Clausius-Clapeyron)
  *   Caution: The thermal minimum is usually the smaller one: keep to the larger of this, the stable minimum and what the
@@ -3127,7 +3145,7 @@ CUTWATER_API cutwater_status cutwater_closed_valve_heating_rate_rows(size_t rows
  *   -> time_min                  time until then
  *
  *   Equation: t = (T_2 - T_1)/(dT/dt)
- *   Must hold: it must lie above the start temperature
+ *   Must hold of end_temperature: it must lie above the start temperature
  *   Source: steady heating without loss; common practice
  *   Caution: Never run a pump against a closed valve: the liquid heats, may boil and can burst the casing.
  *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
@@ -3150,7 +3168,7 @@ CUTWATER_API cutwater_status cutwater_time_to_temperature_rows(size_t rows, cutw
  *                                falls from closed valve on
  *
  *   Equation: Q_st = least Q_i from which every further H is less than the one before it
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI
  *           9.6.3-2012 treats drooping curves and curves with a dip (notice of it read)
  *   Caution: Judged by the listed points: a droop or a dip between them is not seen, and a measured point that is a
@@ -3178,7 +3196,7 @@ CUTWATER_API cutwater_status cutwater_stable_minimum_flow_rows(size_t rows, cons
  *   -> flow_m3h                  flow of the whole impeller at the onset
  *
  *   Equation: Q_sr = z (V_e/U_1) (pi D_1 n) (pi/4)(D_1^2 - h^2)
- *   Must hold: it must be less than the eye diameter
+ *   Must hold of hub_diameter: it must be less than the eye diameter
  *   Source: W. H. Fraser, Recirculation in centrifugal pumps, ASME winter annual meeting 1981 (from memory of it; its US
  *           constant 93.6 follows from the geometry)
  *   Caution: The onset is no limit by itself: small pumps run well below it, large and high-head ones should not
@@ -3234,7 +3252,7 @@ CUTWATER_API cutwater_status cutwater_preferred_region_rows(size_t rows, cutwate
  *
  *   Equation: preferred: n_s <= 87.1: 0.70 to 1.20 Q_BEP, above: 0.80 to 1.15 Q_BEP, within the allowable; allowable:
  *             Q_min to Q_max
- *   Must hold: it must exceed the allowable minimum flow
+ *   Must hold of allowable_maximum_flow: it must exceed the allowable minimum flow
  *   Source: ANSI/HI 9.6.3-2012, preferred operating region: 70 to 120 % of best efficiency flow, above a US specific
  *           speed of 4500 (87.1 in 1/min, m3/s, m) 80 to 115 % (from memory of it)
  *   Caution: For the highest specific speeds the region is narrower, down to 90 to 110 %; the allowable region is the
@@ -3272,8 +3290,8 @@ CUTWATER_API cutwater_status cutwater_operating_region_rows(size_t rows, cutwate
  *
  *   Equation: Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 -
  *             C^2)), b = d/D
- *   Must hold: it must not exceed 0.75 of the pipe bore
- *   Must hold: it must be 0, for ISO 5167-2, or from 0.5 to below 1
+ *   Must hold of orifice_bore: it must not exceed 0.75 of the pipe bore
+ *   Must hold of discharge_coefficient: it must be 0, for ISO 5167-2, or from 0.5 to below 1
  *   Source: ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of
  *           the open-source library fluids 1.0.22)
  *   Caution: A plate that takes tens of bar is thicker than ISO 5167-2 has it and erodes: take several in series and
@@ -3303,7 +3321,7 @@ CUTWATER_API cutwater_status cutwater_bypass_flow_rows(size_t rows, cutwater_col
  *   -> orifice_bore_mm           bore of the plate
  *
  *   Equation: the d for which bypass_flow gives Q
- *   Must hold: it must be 0, for ISO 5167-2, or from 0.5 to below 1
+ *   Must hold of discharge_coefficient: it must be 0, for ISO 5167-2, or from 0.5 to below 1
  *   Source: ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of
  *           the open-source library fluids 1.0.22)
  *   Caution: A plate that takes tens of bar is thicker than ISO 5167-2 has it and erodes: take several in series and
@@ -3338,10 +3356,10 @@ CUTWATER_API cutwater_status cutwater_bypass_orifice_bore_rows(size_t rows, cutw
  *
  *   Equation: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate;
  *             choked when p_1 - dp <= p_v
- *   Must hold: it must not exceed 0.75 of the pipe bore
- *   Must hold: it must be lower than the upstream pressure
- *   Must hold: it must be lower than the upstream pressure: the liquid would boil before the plate
- *   Must hold: it must be 0, for ISO 5167-2, or from 0.5 to below 1
+ *   Must hold of orifice_bore: it must not exceed 0.75 of the pipe bore
+ *   Must hold of downstream_pressure: it must be lower than the upstream pressure
+ *   Must hold of vapour_pressure: it must be lower than the upstream pressure: the liquid would boil before the plate
+ *   Must hold of discharge_coefficient: it must be 0, for ISO 5167-2, or from 0.5 to below 1
  *   Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), with F_d = 1 for one
  *           round hole, applied to a plate with the pressure loss of ISO 5167-2:2003
  *   Caution: A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.
@@ -3377,7 +3395,7 @@ CUTWATER_API cutwater_status cutwater_bypass_orifice_cavitation_rows(size_t rows
  *   -> y                         ordinate of the curve there
  *
  *   Equation: cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points
- *   Must hold: both series must have the same number of points
+ *   Must hold of y_values: both series must have the same number of points
  *   Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler,
  *           Numerical Computing with MATLAB (2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's
  *           PchipInterpolator)
@@ -3397,7 +3415,7 @@ CUTWATER_API cutwater_status cutwater_curve_value_rows(size_t rows, const double
  *   -> slope                     rise of the ordinate for one unit of the abscissa
  *
  *   Equation: dy/dx of the curve that curve_value reads
- *   Must hold: both series must have the same number of points
+ *   Must hold of y_values: both series must have the same number of points
  *   Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler,
  *           Numerical Computing with MATLAB (2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's
  *           PchipInterpolator)
@@ -3417,7 +3435,7 @@ CUTWATER_API cutwater_status cutwater_curve_slope_rows(size_t rows, const double
  *   -> head_m                    total head at that flow
  *
  *   Equation: cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler,
  *           Numerical Computing with MATLAB (2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's
  *           PchipInterpolator)
@@ -3437,7 +3455,7 @@ CUTWATER_API cutwater_status cutwater_curve_head_rows(size_t rows, const double 
  *   -> power_kW                  pump power input at that flow
  *
  *   Equation: cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points
- *   Must hold: both series must have the same number of points
+ *   Must hold of powers: both series must have the same number of points
  *   Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler,
  *           Numerical Computing with MATLAB (2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's
  *           PchipInterpolator)
@@ -3458,7 +3476,7 @@ CUTWATER_API cutwater_status cutwater_curve_power_rows(size_t rows, const double
  *   -> efficiency                pump efficiency at that flow
  *
  *   Equation: cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points
- *   Must hold: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
  *   Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler,
  *           Numerical Computing with MATLAB (2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's
  *           PchipInterpolator)
@@ -3480,7 +3498,7 @@ CUTWATER_API cutwater_status cutwater_curve_efficiency_rows(size_t rows, const d
  *   -> npsh3_m                   net positive suction head at 3 % head drop
  *
  *   Equation: cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points
- *   Must hold: both series must have the same number of points
+ *   Must hold of npsh3_values: both series must have the same number of points
  *   Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler,
  *           Numerical Computing with MATLAB (2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's
  *           PchipInterpolator)
@@ -3505,7 +3523,7 @@ CUTWATER_API cutwater_status cutwater_curve_npsh3_rows(size_t rows, const double
  *   -> duty_flow_m3h             flow through pump and system
  *
  *   Equation: H_pump(Q) = H_s + k Q^2; all meetings over the curve's range are looked for
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: definition of the duty point, common practice; the pump curve between its points as in curve_head
  *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
  *            and pumps in parallel may hunt: see curve_is_stable.
@@ -3530,7 +3548,7 @@ CUTWATER_API cutwater_status cutwater_duty_flow_rows(size_t rows, const double *
  *   -> duty_head_m               head of pump and system there
  *
  *   Equation: H_pump(Q) = H_s + k Q^2; all meetings over the curve's range are looked for
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: definition of the duty point, common practice; the pump curve between its points as in curve_head
  *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
  *            and pumps in parallel may hunt: see curve_is_stable.
@@ -3556,7 +3574,7 @@ CUTWATER_API cutwater_status cutwater_duty_head_rows(size_t rows, const double *
  *   -> new_speed_rpm             speed at which the pump's curve goes through the duty
  *
  *   Equation: n' = n Q_d/Q_x; Q_x is where H = H_d (Q/Q_d)^2 meets the curve
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: The root of the ratio of heads at the duty's flow is not the answer: the similar point lies at another
@@ -3590,7 +3608,7 @@ CUTWATER_API cutwater_status cutwater_speed_for_duty_rows(size_t rows, const dou
  *
  *   Equation: D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d
  *             Q/Q_d
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
  *   Caution: The root of the ratio of heads at the duty's flow is not the answer: the similar point lies at another
@@ -3620,7 +3638,7 @@ CUTWATER_API cutwater_status cutwater_trim_for_duty_rows(size_t rows, const doub
  *   -> flow_m3h                  best efficiency flow
  *
  *   Equation: peak of the parabola through the point of highest efficiency and its two neighbours
- *   Must hold: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
  *   Source: best efficiency point by ISO 17769-1:2012 (from memory of it); the parabola is common practice
  */
 CUTWATER_API cutwater_status cutwater_best_efficiency_flow(const double *flows_m3h, size_t flows_m3h_count,
@@ -3638,7 +3656,7 @@ CUTWATER_API cutwater_status cutwater_best_efficiency_flow_rows(size_t rows, con
  *   -> efficiency                best efficiency
  *
  *   Equation: peak of the parabola through the point of highest efficiency and its two neighbours
- *   Must hold: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
  *   Source: best efficiency point by ISO 17769-1:2012 (from memory of it); the parabola is common practice
  */
 CUTWATER_API cutwater_status cutwater_best_efficiency(const double *flows_m3h, size_t flows_m3h_count, const double *efficiencies,
@@ -3658,8 +3676,9 @@ CUTWATER_API cutwater_status cutwater_best_efficiency_rows(size_t rows, const do
  *   -> new_heads_m               heads at the new speed
  *
  *   Equation: Q' = Q n'/n; H' = H (n'/n)^2
- *   Must hold: both series must have the same number of points
- *   Must hold: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
+ *                           relied upon here
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -3684,8 +3703,9 @@ CUTWATER_API cutwater_status cutwater_curve_at_speed(const double *flows_m3h, si
  *   -> new_powers_kW             power inputs at the new speed
  *
  *   Equation: Q' = Q n'/n; P' = P (n'/n)^3
- *   Must hold: both series must have the same number of points
- *   Must hold: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not relied upon here
+ *   Must hold of powers: both series must have the same number of points
+ *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
+ *                           relied upon here
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt read); limits of the ratio 0.25
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
@@ -3714,9 +3734,10 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_speed(const double *flows_m
  *   -> trimmed_heads_m           heads at the trimmed diameter
  *
  *   Equation: Q' = Q (D'/D)^1 or ^2; H' = H (D'/D)^2
- *   Must hold: both series must have the same number of points
- *   Must hold: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
- *   Must hold: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here
+ *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
  *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
@@ -3746,9 +3767,10 @@ CUTWATER_API cutwater_status cutwater_curve_at_trim(const double *flows_m3h, siz
  *   -> trimmed_powers_kW         power inputs at the trimmed diameter
  *
  *   Equation: Q' = Q (D'/D)^1 or ^2; P' = P (D'/D)^3 or ^4
- *   Must hold: both series must have the same number of points
- *   Must hold: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
- *   Must hold: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws
+ *   Must hold of powers: both series must have the same number of points
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here
+ *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
  *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
@@ -3781,9 +3803,10 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_trim(const double *flows_m3
  *   -> viscous_efficiencies      efficiencies on the viscous liquid
  *
  *   Equation: Q_vis = C_Q Q; H_vis = C_H(Q/Q_BEP) H; eta_vis = C_eta eta; Q_BEP and H_BEP from the curve on water
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: the liquid must not be thinner than the water of the pump's test: no correction is needed then
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
+ *   Must hold of viscosity: the liquid must not be thinner than the water of the pump's test: no correction is needed
+ *                           then
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
  *           two worked examples as reproduced in public literature)
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
@@ -3813,7 +3836,7 @@ CUTWATER_API cutwater_status cutwater_curve_viscous(const double *flows_m3h, siz
  *   -> total_heads_m             heads of all together
  *
  *   Equation: Q_sum = z Q at the same H
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Pumps in parallel need stable curves: with drooping ones the flow may swing from pump to pump; see
  *            curve_is_stable.
@@ -3837,7 +3860,7 @@ CUTWATER_API cutwater_status cutwater_curve_in_parallel(const double *flows_m3h,
  *   -> total_heads_m             heads of all together
  *
  *   Equation: H_sum = z H at the same Q
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: heads add at the same flow; common practice, as in ISO 17769-1:2012, series operation (from memory of it)
  *   Caution: In series the second casing and seal stand the first pump's outlet pressure: check their ratings.
  */
@@ -3858,14 +3881,14 @@ CUTWATER_API cutwater_status cutwater_curve_in_series(const double *flows_m3h, s
  *   -> total_heads_m             heads of both together
  *
  *   Equation: Q_sum(H) = Q_1(H) + Q_2(H); a pump gives nothing above its own closed-valve head
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_1: both series must have the same number of points
+ *   Must hold of heads_2: both series must have the same number of points
+ *   Must hold of heads_1: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_1: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_2: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_2: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
  *            closed_valve_heating_rate.
@@ -3893,8 +3916,8 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_parallel(const double *flows
  *   -> total_heads_m             heads of both together
  *
  *   Equation: H_sum(Q) = H_1(Q) + H_2(Q)
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads_1: both series must have the same number of points
+ *   Must hold of heads_2: both series must have the same number of points
  *   Source: heads add at the same flow; common practice, as in ISO 17769-1:2012, series operation (from memory of it)
  *   Caution: In series the second casing and seal stand the first pump's outlet pressure: check their ratings.
  *   Caution: Beyond the smaller pump's last flow it is a throttle and nothing is told here.
@@ -3924,14 +3947,14 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_series(const double *flows_1
  *   -> delivering                whether one of them delivers nothing, the head being above its closed-valve head
  *
  *   Equation: Q = Q_1(H) + Q_2(H), H = H_s + k Q^2
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_1: both series must have the same number of points
+ *   Must hold of heads_2: both series must have the same number of points
+ *   Must hold of heads_1: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_1: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_2: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_2: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
  *            closed_valve_heating_rate.
@@ -3971,18 +3994,18 @@ CUTWATER_API cutwater_status cutwater_flow_balance_rows(size_t rows, const doubl
  *   -> delivering                the pumps that deliver; the head is above the closed-valve head of any other
  *
  *   Equation: Q = Q_1(H) + Q_2(H) + Q_3(H), H = H_s + k Q^2; a pump gives nothing above its own closed-valve head
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_1: both series must have the same number of points
+ *   Must hold of heads_2: both series must have the same number of points
+ *   Must hold of heads_3: both series must have the same number of points
+ *   Must hold of heads_1: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_1: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_2: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_2: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_3: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_3: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
  *            closed_valve_heating_rate.
@@ -4023,10 +4046,10 @@ CUTWATER_API cutwater_status cutwater_flow_balance_of_three_rows(size_t rows, co
  *   -> share                     whether the pump delivers or is pushed back to no flow
  *
  *   Equation: H_pump(Q) = H; Q = 0 where H >= H_pump(0)
- *   Must hold: both series must have the same number of points
- *   Must hold: the head must fall from point to point: on a drooping curve the flow at one head is not one; give the
- *              falling part from closed valve on
- *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of heads: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                       give the falling part from closed valve on
+ *   Must hold of flows: the curve must begin at closed valve, flow 0
  *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
  *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
  *            closed_valve_heating_rate.
@@ -4065,8 +4088,8 @@ CUTWATER_API cutwater_status cutwater_flow_through_bore_rows(size_t rows, cutwat
  *   -> head_rise                 0.12 for a rise of 12 %; negative when the head falls towards closed valve
  *
  *   Equation: (H_0 - H_r)/H_r, H_0 at no flow, H_r of the curve at Q_r
- *   Must hold: both series must have the same number of points
- *   Must hold: the curve must begin at closed valve, flow 0
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of flows: the curve must begin at closed valve, flow 0
  *   Source: definition; common practice, as in ISO 13709:2009, head rise from rated point to shut-off (from memory of
  *           it)
  *   Caution: For pumps in parallel a rise of 10 % or more is commonly asked; pressure parts must stand the closed-valve
@@ -4091,7 +4114,7 @@ CUTWATER_API cutwater_status cutwater_shutoff_head_rise_rows(size_t rows, const 
  *   -> top_head_m                greatest listed head
  *
  *   Equation: stable when every H_i is less than the one before it
- *   Must hold: both series must have the same number of points
+ *   Must hold of heads: both series must have the same number of points
  *   Source: stable and unstable curve, ISO 17769-1:2012 (from memory of it)
  *   Caution: Judged by the listed points: a droop between them, or below the first flow, is not seen.
  *   Caution: Pumps in parallel, and systems with a flat curve, need a stable pump curve.
@@ -4117,8 +4140,8 @@ CUTWATER_API cutwater_status cutwater_curve_is_stable_rows(size_t rows, const do
  *
  *   Equation: sum of (y_i - y(x_i))^2 least; R^2 = 1 - sum (y_i - y(x_i))^2/sum (y_i - mean)^2; s^2 = sum (y_i -
  *             y(x_i))^2/(N - m - 1)
- *   Must hold: both series must have the same number of points
- *   Must hold: it must be less than the number of points
+ *   Must hold of y_values: both series must have the same number of points
+ *   Must hold of degree: it must be less than the number of points
  *   Source: least squares by orthogonal polynomials, G. E. Forsythe, J. SIAM 5 (1957) 74-88 (from memory of it; agrees
  *           with NumPy's polyfit)
  *   Caution: A high degree swings between the points: look at the curve before using it; outside the points it says
@@ -4139,8 +4162,8 @@ CUTWATER_API cutwater_status cutwater_curve_fit(const double *x_values, size_t x
  *   -> y                         ordinate of the fitted curve there
  *
  *   Equation: y(x) of the polynomial that curve_fit finds
- *   Must hold: both series must have the same number of points
- *   Must hold: it must be less than the number of points
+ *   Must hold of y_values: both series must have the same number of points
+ *   Must hold of degree: it must be less than the number of points
  *   Source: least squares by orthogonal polynomials, G. E. Forsythe, J. SIAM 5 (1957) 74-88 (from memory of it; agrees
  *           with NumPy's polyfit)
  *   Caution: A high degree swings between the points: look at the curve before using it.
@@ -4170,7 +4193,7 @@ CUTWATER_API cutwater_status cutwater_fitted_value_rows(size_t rows, const doubl
  *
  *   Equation: by the grade; up to 10 kW, when asked for: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) +
  *             7] %, tau_P = sqrt(7^2 + tau_eta^2) %
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
  *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
@@ -4202,8 +4225,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_tolerances_rows(size_t rows, co
  *   -> highest                   in the same unit; 1 for efficiency, which has no upper limit
  *
  *   Equation: G_low = G (1 + tau_low), G_high = G (1 + tau_high)
- *   Must hold: an efficiency must be given as a fraction, up to 1
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of guaranteed_value: an efficiency must be given as a fraction, up to 1
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
  *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
@@ -4238,8 +4261,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_limits_rows(size_t rows, const 
  *                                where the curve comes nearest to it if it has it nowhere
  *
  *   Equation: H_G (1 + tau_H-) <= H(Q_G) <= H_G (1 + tau_H+), or Q_G (1 + tau_Q-) <= Q(H_G) <= Q_G (1 + tau_Q+)
- *   Must hold: both series must have the same number of points
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
  *   Source: ISO 9906:2012, 4.4 and evaluation of flow and head (from memory of it; an excerpt on the tolerance cross
  *           read)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
@@ -4283,9 +4306,9 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const
  *                                curve, the nearest to Q_G if it meets it more than once
  *
  *   Equation: eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
  *   Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
@@ -4337,10 +4360,10 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t 
  *                                curve, the nearest to Q_G if it meets it more than once
  *
  *   Equation: P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
- *   Must hold: the greatest power input over the range cannot be less than the guaranteed one
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of powers: both series must have the same number of points
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of power_input: the greatest power input over the range cannot be less than the guaranteed one
  *   Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
@@ -4382,8 +4405,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_power_rows(size_t rows,
  *   -> margin                    distance to the nearer limit; negative when outside its tolerance
  *
  *   Equation: d = M/G - 1; m = min(d - tau_low, tau_high - d); power: m = tau_P - d; efficiency: m = d - tau_eta
- *   Must hold: an efficiency, guaranteed or measured, must be a fraction, up to 1
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of measured_value: an efficiency, guaranteed or measured, must be a fraction, up to 1
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
  *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
@@ -4421,8 +4444,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_margin_rows(size_t rows, const 
  *
  *   Equation: d_H = H(Q_G)/H_G - 1; d_Q = Q(H_G)/Q_G - 1; m = min(d - tau_low, tau_high - d); the guarantee is kept when
  *             either margin is not negative
- *   Must hold: both series must have the same number of points
- *   Must hold: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
  *   Source: ISO 9906:2012, 4.4 and evaluation of flow and head (from memory of it; an excerpt on the tolerance cross
  *           read)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
@@ -4467,8 +4490,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_margins_rows(size_t rows, const
  *
  *   Equation: Q_T = Q n_sp/n; H_T = H (n_sp/n)^2; P_T = P (n_sp/n)^3 rho_sp/rho; NPSH3_T = NPSH3 (n_sp/n)^x; the
  *             efficiency stays
- *   Must hold: the test must run at 50 to 120 % of the rated speed
- *   Must hold: a test of NPSH must run at 80 to 120 % of the rated speed
+ *   Must hold of test_speed: the test must run at 50 to 120 % of the rated speed
+ *   Must hold of test_speed: a test of NPSH must run at 80 to 120 % of the rated speed
  *   Source: ISO 9906:2012, 6.1.2, translation of the test results (from memory of it)
  *   Caution: For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.
  *   Caution: More than 20 % from the rated speed the efficiency itself shifts, and with it the translated power (ISO
@@ -4505,10 +4528,10 @@ CUTWATER_API cutwater_status cutwater_test_to_rated_speed_rows(size_t rows, cutw
  *   -> efficiencies              pump efficiencies, which the translation keeps
  *
  *   Equation: Q_T = Q n_sp/n_i; H_T = H (n_sp/n_i)^2; P_T = P (n_sp/n_i)^3 rho_sp/rho; eta = rho g Q H/P
- *   Must hold: both series must have the same number of points
- *   Must hold: both series must have the same number of points
- *   Must hold: every point needs the speed that it was measured at
- *   Must hold: every point must be measured at 50 to 120 % of the rated speed
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of powers: both series must have the same number of points
+ *   Must hold of test_speeds: every point needs the speed that it was measured at
+ *   Must hold of test_speeds: every point must be measured at 50 to 120 % of the rated speed
  *   Source: ISO 9906:2012, 6.1.2, translation of the test results (from memory of it); efficiency by ISO 17769-1 (from
  *           memory of it)
  *   Caution: For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.
@@ -4536,7 +4559,7 @@ CUTWATER_API cutwater_status cutwater_test_points_to_rated_speed(const double *f
  *   -> random_percent            per cent of the mean, at a confidence of 95 %
  *
  *   Equation: e_R = 100 t s/(mean sqrt(N)), t by Student, 95 %, N - 1 degrees of freedom
- *   Must hold: the mean of the readings must not be 0: the uncertainty is a part of it
+ *   Must hold of readings: the mean of the readings must not be 0: the uncertainty is a part of it
  *   Source: ISO 9906:2012, 4.3 (from memory of it)
  */
 CUTWATER_API cutwater_status cutwater_random_uncertainty(const double *readings, size_t readings_count, double *random_percent,

@@ -119,12 +119,19 @@ inline constexpr auto sentences_of = [] {
 }();
 
 template <const auto& R>
+inline constexpr auto blamed_by = [] {
+    std::array<const char*, relation_count<R>> blamed{};
+    for (std::size_t i = 0; i < blamed.size(); ++i) blamed[i] = R.relations[i].blamed;
+    return blamed;
+}();
+
+template <const auto& R>
 inline constexpr std::size_t caution_count =
     std::find(std::begin(R.cautions), std::end(R.cautions), nullptr) - std::begin(R.cautions);
 
 template <const auto& R>
 inline constexpr FunctionText text_of{.name = R.name, .meaning = R.meaning, .inputs = inputs_of<R>, .results = results_of<R>,
-                                      .equation = R.equation, .relations = sentences_of<R>, .source = R.source,
+                                      .equation = R.equation, .relations = sentences_of<R>, .blamed = blamed_by<R>, .source = R.source,
                                       .cautions = {R.cautions, caution_count<R>}, .example = R.example};
 
 }  // namespace cutwater::binding

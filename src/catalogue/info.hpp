@@ -86,6 +86,7 @@ struct FunctionText {
     std::span<const ResultInfo> results;
     const char* equation;
     std::span<const char* const> relations;
+    std::span<const char* const> blamed;  // of each relation: its input, by the record's name
     const char* source;
     std::span<const char* const> cautions;
     Example example;

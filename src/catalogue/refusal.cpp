@@ -1,5 +1,7 @@
 #include "catalogue/refusal.hpp"
 
+#include <cutwater/unit_table.hpp>
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -130,6 +132,7 @@ cutwater_status refuse_number(const FunctionText& f, std::size_t input, double v
             to.add("{} {:.10g}{}{}", element >= 0 ? "" : " is", value, space_before(symbol_of(in)), symbol_of(in));
         to.add("; it must be ");
         write_interval(to, in);
+        if (in.unit == units::fraction.info && value > 1 && value <= 100) to.add(", as a fraction: write {:.10g} or \"{:.10g} %\"", value / 100, value);
         to.add(" ({}).", in.meaning);
     });
 }

@@ -224,9 +224,15 @@ cutwater_status read_in_unit(std::string_view unit, std::string_view text, doubl
     const Owners owners{Spelling(unit)};
     if (!owners.count) return refuse_unknown(unit, 1, "unit", refusal);
     // Several quantities may share the spelling (m: a length, a head): the text fits any of them, or the first says why not.
+    // But of a temperature and a difference, kelvins mean the difference: 8 degC must not pass for 281 K of it.
+    int first = 0;
     for (int i = 0; i < owners.count; ++i)
+        if (owners.quantity[i] == &quantity_info<TemperatureDifference>) first = i;
+    const bool difference = owners.quantity[first] == &quantity_info<TemperatureDifference>;
+    for (int i = 0; i < owners.count && !difference; ++i)
         if (read_quantity(*owners.quantity[i], *owners.unit[i], text, value, nullptr) == CUTWATER_OK) return CUTWATER_OK;
-    const cutwater_status status = read_quantity(*owners.quantity[0], *owners.unit[0], text, value, refusal);
+    const cutwater_status status = read_quantity(*owners.quantity[first], *owners.unit[first], text, value, refusal);
+    if (status == CUTWATER_OK) return CUTWATER_OK;
     if (refusal) {
         refusal->argument = 0;
         Message(refusal->name, sizeof refusal->name).add("value");

@@ -58,6 +58,13 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
         message.add("'{}' is a temperature; a temperature difference is needed: write it in K (a step of 1 degC is 1 K)", given);
         return true;
     }
+    const bool wants_kinematic = &expected == &quantity_info<KinematicViscosity>;
+    if (wants_kinematic ? first(&quantity_info<DynamicViscosity>) != nullptr
+                        : &expected == &quantity_info<DynamicViscosity> && first(&quantity_info<KinematicViscosity>)) {
+        message.add("'{}' is {} viscosity; {} is needed: {} the density with {}", given, wants_kinematic ? "dynamic" : "kinematic", expected.name,
+                    wants_kinematic ? "divide by" : "multiply by", wants_kinematic ? "kinematic_from_dynamic" : "dynamic_from_kinematic");
+        return true;
+    }
     if (&expected == &quantity_info<Temperature> && first(&quantity_info<TemperatureDifference>)) {
         message.add("'{}' is a temperature difference; a temperature is needed: write it ", given);
         list_units(message, expected);

@@ -100,6 +100,8 @@ TEST_CASE("a text becomes a number in the unit asked for", "[capi]")
     CHECK(refused("1 bara", "m3/h") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));
     CHECK(refused("1.2 barg", "bara") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));
     CHECK(refused("440 gpm", "m3/h") == std::pair(CUTWATER_UNKNOWN_UNIT, std::string("value")));
+    CHECK(read("8", "K") == 8);
+    CHECK(refused("8 degC", "K") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));  // of a difference, never 281 K
     CHECK(refused("", "m3/h") == std::pair(CUTWATER_BAD_TEXT, std::string("value")));
     CHECK(refused("1", "furlong") == std::pair(CUTWATER_UNKNOWN_UNIT, std::string("unit")));
 }

@@ -53,12 +53,17 @@ def read(function, input, text):
     position = _lookup.position(function)
     index = _lookup.inputs(position).get(input, -1)
     if index < 0:
-        raise TypeError(f"{functions()[position]}() has no input {input!r}")
+        raise _lookup.unknown(position, input)
     return _cutwater.read(position, index, text)
 
 
 def quantity(value, unit):
-    """A text with a unit as a number in another unit of the same quantity; a number has that unit already. A list gives an array."""
+    """A text with a unit as a number in another unit of the same quantity; a number has that unit already. A list gives an array.
+
+    "-" is the unit of a plain number, a fraction included. Kelvins are a temperature difference; for a temperature in kelvins see convert.
+    """
+    if value is None:
+        raise TypeError("quantity: value must be a number or a text, not None")
     if isinstance(value, str):
         return _cutwater.quantity(value, unit)
     if isinstance(value, (list, tuple)):

@@ -33,6 +33,11 @@ def inputs(position):
     return {_cutwater.input_name(position, i): i for i in range(_cutwater.input_count(position))}
 
 
+def unknown(position, name):
+    """The error for an input that there is not, with the names that there are."""
+    return TypeError(f"{functions()[position]}() has no input {name!r}; it has {', '.join(inputs(position))}")
+
+
 @functools.lru_cache(maxsize=None)
 def _without_unit(position):
     return {name.rpartition("_")[0] if _cutwater.input_unit(position, i) else name: i for name, i in inputs(position).items()}
@@ -44,7 +49,7 @@ def input_place(position, name):
     if index is None:
         index = _without_unit(position).get(name)
     if index is None:
-        raise TypeError(f"{functions()[position]}() has no input {name!r}")
+        raise unknown(position, name)
     return index
 
 
@@ -57,7 +62,7 @@ def in_order(position, arguments, named):
     for name, value in named.items():
         index = names.get(name, -1)
         if index < 0:
-            raise TypeError(f"{functions()[position]}() has no input {name!r}")
+            raise unknown(position, name)
         if index < len(arguments):
             raise TypeError(f"{functions()[position]}() was given {name!r} twice")
         given[index] = value

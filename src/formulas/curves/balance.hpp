@@ -37,13 +37,16 @@ Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], Head static_he
         }
     }
     constexpr const char* flows[] = {"flows_1", "flows_2", "flows_3"};
+    constexpr const char* too_short[] = {"the curve of pump 1 is too short: at its last head, {0}, the system takes only {1}",
+                                         "the curve of pump 2 is too short: at its last head, {0}, the system takes only {1}",
+                                         "the curve of pump 3 is too short: at its last head, {0}, the system takes only {1}"};
     static_assert(N <= std::size(flows));
     const auto in_metres = [](double head) { return number_in(Head::from_value(head), units::metre); };
     if (static_head.value() >= highest)
         return NoValue{CUTWATER_NO_ANSWER, "static_head", "the static head, {0}, is not below the highest closed-valve head, {1}: no pump delivers",
                        {number_in(static_head, units::metre), in_metres(highest)}};
     if (!(taken(lowest) >= lowest))
-        return NoValue{CUTWATER_NO_ANSWER, flows[shortest], "this curve is too short: at its last head, {0}, the system takes only {1}",
+        return NoValue{CUTWATER_NO_ANSWER, flows[shortest], too_short[shortest],
                        {in_metres(lowest), in_metres(taken(lowest))}};
     Balance<N> balance{.head = sign_change([&](double h) { return taken(h) - h; }, lowest, highest)};
     for (std::size_t i = 0; i < N; ++i) balance.flows[i] = delivered(pumps[i], balance.head);
