@@ -2,6 +2,7 @@
 import numpy as np
 
 import cutwater
+from writer.inputs import INPUT
 
 WORDS = ("motor_rule", "motor_series", "inlet", "slurry_by")  # choices, which an array call takes once only
 
@@ -27,6 +28,15 @@ class Columns:
     def says(self, name, word):
         """Where the data hold this word."""
         return np.array([value == word for value in self.given(name)])
+
+    def word(self, key, name, words, keys=()):
+        """A choice of the data as it is; another word refuses it and `keys`, which go by it."""
+        for place, value in enumerate(self.given(name)):
+            if value in words:
+                self._store((key,), [place], value)
+            else:
+                for one in (key, *keys):
+                    self._refuse(one, place, (key, f"{INPUT[name].text}: it must be one of {', '.join(words)}, written so."))
 
     def _refuse(self, key, place, cause):
         self.why.setdefault(key, {})[place] = cause

@@ -2,7 +2,7 @@
 import numpy as np
 
 import cutwater as cw
-from writer.inputs import INPUT
+from writer.inputs import CHOICES, INPUT
 from writer.results import RESULT, WEIGHT  # the workbook's own list of checks: labels, senses, limits, gravest first
 
 from .asking import Columns, missing
@@ -12,25 +12,36 @@ RESTS_UPON = {"greatest_power": "pump_power_input", "maker_flow": "operating_reg
 
 
 def liquid(c, altitude):
+    c.each("tag_once", lambda i: c.given("tag").count(c.pumps[i].get("tag")))
     ambient = cw.barometric_pressure(altitude)
     c.ask("surface_absolute", cw.absolute_from_gauge, "surface_pressure", ambient)
-    water, slurry = c.says("density_by", "water"), c.says("density_by", "slurry")
-    c.read("density_used", "density", "kg/m3", where=~water & ~slurry)
+    c.word("density_word", "density_by", CHOICES["density_by"], ("density_used", "heat_used"))
+    given, water, slurry = (c.says("density_by", word) for word in ("value", "water", "slurry"))
+    c.read("density_used", "density", "kg/m3", where=given)
     c.ask("density_used", cw.water_density, "temperature", "surface_absolute", where=water)
     c.ask("density_used", cw.slurry_density, "density", "solids_density", "solids_fraction", where=slurry)
-    c.read("heat_used", "specific_heat", "kJ/(kg K)", where=~water)
+    c.read("heat_used", "specific_heat", "kJ/(kg K)", where=given | slurry)
     c.ask("heat_used", cw.water_specific_heat, "temperature", "surface_absolute", where=water)
-    water, points = c.says("vapour_by", "water"), c.says("vapour_by", "two points")
-    c.read("vapour_used", "vapour_pressure", "bara", where=~water & ~points)
+    c.word("vapour_word", "vapour_by", CHOICES["vapour_by"], ("vapour_used",))
+    given, water, points = (c.says("vapour_by", word) for word in ("value", "water", "two points"))
+    c.read("vapour_used", "vapour_pressure", "bara", where=given)
     c.ask("vapour_used", cw.water_vapour_pressure, "temperature", where=water)
     c.ask("vapour_used", cw.vapour_pressure_two_point, "vapour_t1", "vapour_p1", "vapour_t2", "vapour_p2", "temperature", where=points)
-    water, points = c.says("viscosity_by", "water"), c.says("viscosity_by", "two points")
-    c.read("viscosity_used", "viscosity", "mm2/s", where=~water & ~points)
+    c.word("viscosity_word", "viscosity_by", CHOICES["viscosity_by"], ("viscosity_used",))
+    given, water, points = (c.says("viscosity_by", word) for word in ("value", "water", "two points"))
+    c.read("viscosity_used", "viscosity", "mm2/s", where=given)
     c.ask("viscosity_used", cw.water_kinematic_viscosity, "temperature", "surface_absolute", where=water)
     c.ask("viscosity_used", cw.viscosity_at_temperature, "viscosity_t1", "viscosity_1", "viscosity_t2", "viscosity_2", "temperature", where=points)
 
 
+# What is found for one correction only; another word than those known leaves all of it open.
+BY_CORRECTION = ("viscous_b", "viscous_head", "solids_relative", "solids_volume", "slurry_head", "slurry_efficiency", "suction_least", "deposition_suction",
+                 "discharge_least", "deposition_discharge")
+
+
 def best_point(c):
+    c.word("correction", "correct_for", CHOICES["correct_for"], ("best_used", "used_heads", *BY_CORRECTION))
+
     def at_best(read, ordinates):
         return lambda i: read(c.pumps[i].get("flows"), c.pumps[i].get(ordinates), c.pumps[i].get("best_flow"))
 
@@ -42,7 +53,7 @@ def best_point(c):
     best = ("best_flow", "best_head", "best_efficiency")
     c.ask("viscous_b", cw.viscosity_parameter, "viscosity_used", "best_flow", "best_head", "speed", where=viscous)
     c.ask("viscous_head", cw.viscous_head_ratio, "viscous_b", 1.0, where=viscous)
-    c.read("best_used", "best_flow", "m3/h", where=~viscous)
+    c.read("best_used", "best_flow", "m3/h", where=c.says("correct_for", "nothing") | c.says("correct_for", "solids"))
     c.ask("best_used", cw.viscous_performance, *best, *best, "speed", "viscosity_used", "density_used", where=viscous)
 
 
@@ -122,7 +133,7 @@ def curves_on_the_liquid(c):
         values[runs] = cw.pump_power_input(used["flows"][runs], used["heads"][runs], c.found["density_used"][i], used["efficiencies"][runs])
         used["powers"] = values
 
-    keep("used_heads", heads, needs_if_viscous=best + ("viscosity_used", "density_used"), needs_if_slurry=("slurry_head", "slurry_efficiency"))
+    keep("used_heads", heads, needs=("correction",), needs_if_viscous=best + ("viscosity_used", "density_used"), needs_if_slurry=("slurry_head", "slurry_efficiency"))
     keep("used_efficiencies", efficiencies, needs=("used_heads",))
     keep("used_npsh3s", npsh3s, needs=("used_heads",), needs_if_viscous=("best_npsh3", "viscous_head"))
     keep("used_powers", powers, needs=("used_heads", "used_efficiencies", "density_used"))
@@ -198,15 +209,19 @@ def run(plant):
 
 
 def limit_of(c, key, i):
-    """The number that a check is held against, of the data or an earlier result; None when it is none."""
+    """The number that a check is held against: one that stands there, an input of the data, or an earlier result. Refused where it is none."""
     name = RESULT[key].limit[1].strip("{}")
-    value = c.column(name)[i]
-    if name in INPUT and isinstance(value, str):
+    if name in INPUT:
+        value = c.pumps[i].get(name)
+        if missing(value):
+            raise cw.Refused(f"{INPUT[name].text}: it is not given.")
         try:
-            value = cw.quantity(value, INPUT[name].unit.replace("–", "-"))
-        except cw.Refused:
-            return None
-    return float(value) if isinstance(value, (int, float)) and not np.isnan(value) else None
+            return cw.quantity(value, INPUT[name].unit.replace("–", "-"))
+        except cw.Refused as refused:
+            raise cw.Refused(f"{INPUT[name].text}: {refused.message}") from None
+    if i in c.why.get(name, ()):
+        raise cw.Refused(c.why[name][i][1])
+    return float(c.found[name][i] if name in c.found else name)
 
 
 def verdict(c, key, i):
@@ -217,20 +232,23 @@ def verdict(c, key, i):
         return {"preferred": "meets", "allowable": "WATCH"}.get(value, "FAILS")
     if missing(value):
         return "–"
-    limit = limit_of(c, key, i)
-    if limit is None:
-        cause = c.why.get(one.limit[1].strip("{}"), {}).get(i)
-        c.why.setdefault(key, {})[i] = cause or (key, f"the limit of the check '{one.text}' is not a number.")
+    try:
+        limit = limit_of(c, key, i)
+    except cw.Refused as refused:
+        c.no_limit.setdefault(key, {})[i] = (key, refused.message)
         return "refused"
     return "meets" if (value >= limit if one.limit[0] == "≥" else value <= limit) else one.failing
 
 
 def judge(c):
     """Every check's word, then the worst one of each pump: refused before FAILS before WATCH, of equals the one that weighs most."""
+    c.no_limit = {}  # the checks whose value is known and whose limit is not
     c.verdicts = [{key: verdict(c, key, i) for key in WEIGHT} for i in range(len(c.pumps))]
     c.worst = []
-    for words in c.verdicts:
+    for i, words in enumerate(c.verdicts):
         word = next((one for one in ("refused", "FAILS", "WATCH") if one in words.values()), "meets")
-        c.worst.append((word, next((key for key in WEIGHT if words[key] == word), None) if word != "meets" else None))
+        # Of what is refused the topmost result is the cause.
+        order = [key for key in RESULT if i in c.why.get(key, ())] if word == "refused" else []
+        c.worst.append((word, next((key for key in (*order, *WEIGHT) if key in order or words[key] == word), None) if word != "meets" else None))
     order = ("refused", "FAILS", "WATCH", "meets")
     c.order = sorted(range(len(c.pumps)), key=lambda i: order.index(c.worst[i][0]))

@@ -58,7 +58,7 @@ def refusals(c):
     lines = []
     for i in c.order:
         reasons = {}  # what is said without the function's name, which several may have said: the sentence, the results
-        for key, places in c.why.items():
+        for key, places in (*c.why.items(), *c.no_limit.items()):
             if i in places:
                 sentence = places[i][1]
                 reasons.setdefault(sentence.split(": ", 1)[-1], (sentence, []))[1].append(key)
@@ -78,8 +78,8 @@ def cautions(c):
         found = [i for i in range(len(c.pumps)) if c.verdicts[i][key] in ("FAILS", "WATCH")]
         if not found:
             continue
-        function = RESTS_UPON.get(key) or c.asked[key][found[0]]
-        new = [text for text in texts[function] if text not in told]
+        function = RESTS_UPON.get(key) or c.asked.get(key, {}).get(found[0])
+        new = [text for text in texts.get(function, ()) if text not in told]
         told.update(new)
         tags = ", ".join(c.pumps[i]["tag"] for i in found)
         for n, text in enumerate(new):

@@ -50,7 +50,7 @@ End Sub
 
 ' A refused call leaves its variable empty; what needs it is then refused as well.
 Function OnePump()
-  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow
+  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow, known
   Dim wanted, suction_pipe, suction_fittings, suction_loss, discharge_pipe, discharge_fittings, line_loss, resistance, system_head
   Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, needed, region, shape, inner
   Dim left_out  ' never set: an optional argument that is not given
@@ -60,17 +60,17 @@ Function OnePump()
   Select Case Word("density_by")
     Case "water" : density = Calc.WATER_DENSITY(Given("temperature"), surface)
     Case "slurry" : density = Calc.SLURRY_DENSITY(Given("density"), Given("solids_density"), Given("solids_fraction"))
-    Case Else : density = Calc.QUANTITY(Given("density"), "kg/m3")
+    Case "value" : density = Calc.QUANTITY(Given("density"), "kg/m3")
   End Select
   Select Case Word("vapour_by")
     Case "water" : vapour = Calc.WATER_VAPOUR_PRESSURE(Given("temperature"))
     Case "two points" : vapour = Calc.VAPOUR_PRESSURE_TWO_POINT(Given("vapour_t1"), Given("vapour_p1"), Given("vapour_t2"), Given("vapour_p2"), Given("temperature"))
-    Case Else : vapour = Calc.QUANTITY(Given("vapour_pressure"), "bara")
+    Case "value" : vapour = Calc.QUANTITY(Given("vapour_pressure"), "bara")
   End Select
   Select Case Word("viscosity_by")
     Case "water" : viscosity = Calc.WATER_KINEMATIC_VISCOSITY(Given("temperature"), surface)
     Case "two points" : viscosity = Calc.VISCOSITY_AT_TEMPERATURE(Given("viscosity_t1"), Given("viscosity_1"), Given("viscosity_t2"), Given("viscosity_2"), Given("temperature"))
-    Case Else : viscosity = Calc.QUANTITY(Given("viscosity"), "mm2/s")
+    Case "value" : viscosity = Calc.QUANTITY(Given("viscosity"), "mm2/s")
   End Select
 
   ' The curve on the liquid pumped.
@@ -86,15 +86,17 @@ Function OnePump()
     corrected = Calc.CURVE_SLURRY(flows, heads, efficiencies, head_ratio, efficiency_ratio)
   End If
   Dim used_flows(POINTS - 1), used_heads(POINTS - 1), used_efficiencies(POINTS - 1), used_npsh3s(POINTS - 1)
+  If Word("correct_for") <> "nothing" And Word("correct_for") <> "solids" Then best_flow = left_out
   If Word("correct_for") = "viscosity" Then
     b = Calc.VISCOSITY_PARAMETER(viscosity, Given("best_flow"), best_head, Given("speed"))
     head_ratio = Calc.VISCOUS_HEAD_RATIO(b, 1)
     corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
     best_flow = corrected(0)(0)
   End If
+  known = Word("correct_for") = "nothing" Or Word("correct_for") = "viscosity" Or Word("correct_for") = "solids"
   For point = 0 To POINTS - 1
     used_flows(point) = "" : used_heads(point) = "" : used_efficiencies(point) = "" : used_npsh3s(point) = ""
-    If flows(point)(0) <> "" Then
+    If flows(point)(0) <> "" And known Then
       used_flows(point) = Calc.QUANTITY(flows(point)(0), "m3/h")
       used_heads(point) = Calc.QUANTITY(heads(point)(0), "m")
       used_efficiencies(point) = Calc.QUANTITY(efficiencies(point)(0), "-")

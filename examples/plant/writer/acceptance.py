@@ -86,15 +86,16 @@ class Acceptance(Upright):
                  ("power", "Power input on the line, kW", 2, f"INDEX({by_power};1;2)", "… _power"))
         first = row + 1
         for index, (key, text, places, measured, name) in enumerate(lines, first):
-            wanted, value = at[key], reference("", index, 4)
+            given, wanted, value = at[key], reference("", index, 1), reference("", index, 4)
             optional = key in ("efficiency", "power")
 
             def shown(formula):
-                return f'=IF({wanted}="";"–";{formula})' if optional else "=" + formula
+                return f'=IF({given}="";"–";{formula})' if optional else "=" + formula
 
             limits = f'CW.ACCEPTANCE_LIMITS({at["grade"]};"{key}";{wanted})'
             put(index, 0, text, "Label")
-            put(index, 1, shown(wanted), f"Value{places}")
+            unit = {"flow": "m³/h", "head": "m", "efficiency": "-", "power": "kW"}[key]
+            put(index, 1, shown(f'CW.QUANTITY({given};"{unit}")'), f"Value{places}")
             put(index, 2, "–" if key == "power" else shown(f"INDEX({limits};1;1)"), "TextRight" if key == "power" else f"Value{places}")
             put(index, 3, "–" if key == "efficiency" else shown(f"INDEX({limits};1;2)"), "TextRight" if key == "efficiency" else f"Value{places}")
             put(index, 4, shown(measured), f"Value{places}")
@@ -135,11 +136,11 @@ class Acceptance(Upright):
         put, where = self.sheet.put, {}
         columns = ((1, "Bar of the flow"), (3, "Bar of the head"), (5, "Guaranteed point"), (7, "Test curve there"))
         self.head(row, (0, "Marks in the charts", "Head", 1), *((column, text, "HeadRight", 2) for column, text in columns))
-        low, high = ({key: reference("", cell[key], column) for key in ("flow", "head")} for column in (2, 3))
-        ends = {"Bar of the flow": ((low["flow"], at["head"]), (high["flow"], at["head"])),
-                "Bar of the head": ((at["flow"], low["head"]), (at["flow"], high["head"])), "Guaranteed point": ((at["flow"], at["head"]),)}
+        wanted, low, high = ({key: reference("", cell[key], column) for key in ("flow", "head")} for column in (1, 2, 3))
+        ends = {"Bar of the flow": ((low["flow"], wanted["head"]), (high["flow"], wanted["head"])),
+                "Bar of the head": ((wanted["flow"], low["head"]), (wanted["flow"], high["head"])), "Guaranteed point": ((wanted["flow"], wanted["head"]),)}
         flows, heads = (reference("", first, column, last, column) for first, column, last in list(found["series"].values())[:2])
-        ends["Test curve there"] = tuple((flow, f'IFERROR(CW.CURVE_HEAD({flows};{heads};{flow});"–")') for flow in (low["flow"], at["flow"], high["flow"]))
+        ends["Test curve there"] = tuple((flow, f'IFERROR(CW.CURVE_HEAD({flows};{heads};{flow});"–")') for flow in (low["flow"], wanted["flow"], high["flow"]))
         for end, text in enumerate(("First", "Second", "Third"), row + 1):
             put(end, 0, text, "Label")
         for column, text in columns:

@@ -4,7 +4,7 @@ from .odf import reference
 from .upright import Upright
 
 POINTS, COMBINED = 10, 20
-WIDTHS = [4.1, 1.9, 1.35, 1.35, 1.4, 1.4, 1.75, 1.75, 2.6]
+WIDTHS = [3.7, 1.9, 1.35, 1.35, 1.4, 1.4, 1.7, 1.6, 3.1]
 NAMES = ("one", "two", "three")
 SYSTEM = (("static_head", "Static head", "m", None), ("resistance", "Resistance, valve open", "h²/m⁵", "Value8"))
 
@@ -124,8 +124,11 @@ class Parallel(Upright):
     def combined(self, row, at):
         """The curve of all three and the system's along it, for the chart."""
         put = self.sheet.put
-        self.head(row, (0, "Combined curves", "Head", 1), (1, f'={at["names"][0]}&", "&{at["names"][1]}', "HeadRight", 2), (3, "All three", "HeadRight", 2), (5, "System", "HeadRight", 2),
+        self.head(row, (0, "Combined curves", "Head", 1), (1, f'={at["names"][0]}&", "&{at["names"][1]}', "HeadRight", 2), (3, "All three", "HeadRight", 2), (5, "System at the flow of all three", "HeadRight", 3),
                   (8, "Function", "Head", 1))
+        row += 1
+        for column in range(8):
+            put(row, column, ("", "m³/h", "head, m", "m³/h", "head, m", "", "head, m", "")[column] or None, "Sense")
         first, last = row + 1, row + COMBINED
         two = f'CW.TWO_CURVES_IN_PARALLEL({at["one"]};{at["two"]})'
         three = f'CW.TWO_CURVES_IN_PARALLEL({";".join(reference("", first, c, last, c) for c in (1, 2))};{at["three"]})'
@@ -140,7 +143,7 @@ class Parallel(Upright):
             put(first + index, 8, "two_curves_in_parallel" if index == 0 else None, "Small")
         areas = {"two": [self.area(first, c, last, c) for c in (1, 2)], "three": [self.area(first, c, last, c) for c in (3, 4)],
                  "system": [self.area(first, c, last, c) for c in (3, 5)]}
-        return {key: (self.label(row, {"two": 1, "three": 3, "system": 5}[key]), *area) for key, area in areas.items()}, last + 1
+        return {key: (self.label(row - 1, {"two": 1, "three": 3, "system": 5}[key]), *area) for key, area in areas.items()}, last + 1
 
     def build(self):
         at, row = self.inputs(7)

@@ -33,6 +33,8 @@ class Places:
         """The cells of one pump, as a range; results as plain cells, so that their own errors show."""
         if name == "altitude":
             return ALTITUDE
+        if name == "tags":
+            return self.row_range("tag")
         sheet, first, last = self.of(name)
         if sheet == "Checks":
             return reference(sheet, first, column)
@@ -188,7 +190,7 @@ def checks_sheet(plant, places):
             sheet.put(row, 1, one.text, "Label")
             sheet.put(row, 2, one.unit, "Unit")
             row += 1
-    sheet.breaks |= {places.result["best_head"] - 1, row}
+    sheet.breaks |= {places.result["suction_velocity"] - 1, row}
     _head(sheet, row, "Verdicts, gravest first", places)
     row += 1
     for key in results.WEIGHT:
@@ -211,6 +213,8 @@ def checks_sheet(plant, places):
 def fill_checks(sheet, places):
     first_verdict, last_verdict = places.verdict[results.WEIGHT[0]], places.verdict[results.WEIGHT[-1]]
     labels = reference("", first_verdict, 1, last_verdict, 1)
+    first_result, last_result = min(places.result.values()), max(places.result.values())
+    causes = reference("", first_result, 1, last_result, 1)
     for index in range(places.count):
         column = FIRST + index
         tag = reference("Data", places.input["tag"], column)
@@ -219,7 +223,7 @@ def fill_checks(sheet, places):
             return places.column_range(name, column)
 
         for one in results.RESULTS:
-            style = "Verdict" if one.key == "region" else f"Value{one.places}"
+            style = "Verdict" if one.key in ("region", "correction") else f"Value{one.places}"
             sheet.put(places.result[one.key], column, _spare(fill(one.formula, find), places, column, index), style)
         for key in results.WEIGHT:
             one = results.RESULT[key]
@@ -230,7 +234,11 @@ def fill_checks(sheet, places):
         cell = {key: reference("", row, column, fixed=False) for key, row in places.worst.items()}
         word = "".join(f'IF(COUNTIF({words};"{name}")>0;"{name}";' for name in ("refused", "FAILS", "WATCH")) + '"meets")))'
         sheet.put(places.worst["verdict"], column, _spare(word, places, column, index), "Verdict")
-        sheet.put(places.worst["check"], column, _spare(f'IF({cell["verdict"]}="meets";"none";INDEX({labels};MATCH({cell["verdict"]};{words};0)))',
+        # Of what is refused the topmost result is the cause; none of them where it is a limit.
+        found = reference("", first_result, column, last_result, column, fixed=False)
+        topmost = f"10000-SUMPRODUCT(MAX(ISERROR({found})*(10000-ROW({found}))))-{first_result}"
+        cause = f'IF(SUMPRODUCT(ISERROR({found})*1)>0;INDEX({causes};{topmost});INDEX({labels};MATCH("refused";{words};0)))'
+        sheet.put(places.worst["check"], column, _spare(f'IF({cell["verdict"]}="meets";"none";IF({cell["verdict"]}="refused";{cause};INDEX({labels};MATCH({cell["verdict"]};{words};0))))',
                                                         places, column, index), "InputSmallPlain")
         sheet.put(places.worst["severity"], column, _spare(f'MATCH({cell["verdict"]};{{"refused";"FAILS";"WATCH";"meets"}};0)', places, column, index), "Value0")
         row = places.worst["severity"]

@@ -3,17 +3,28 @@ its own cells in its place. CW.NAME is a function of the add-in."""
 import re
 from collections import namedtuple
 
-from .inputs import INPUT
+from .inputs import CHOICES, INPUT
 
 # limit: (sense, formula); failing: the verdict when the limit is not kept. choose: several formulas, the first whose condition holds.
 # words: the names of the functions used, as a formula.
 Result = namedtuple("Result", "key text unit places group formula refusal limit failing words")
-GROUPS = ("Liquid", "System and duty", "Suction at the duty", "Shape and region", "Viscous or solids-bearing liquid", "Power and motor", "Least flow and heating")
+# What a result needs stands above it.
+GROUPS = ("Liquid", "Pump and its curve", "Viscous or solids-bearing liquid", "System and duty", "Suction at the duty", "Power and motor", "Least flow and heating")
 
 
 def _refusal(call):
     name, rest = call.split("(", 1)
-    return f'CW.REFUSAL("{name[3:].lower()}";{rest}'
+    refusal = f'CW.REFUSAL("{name[3:].lower()}";{rest}'
+    read = re.match(r"CW\.QUANTITY\(\{(\w+)\};", call)  # says what the unit is, not of which input
+    return f'IF({refusal}="";"";"{INPUT[read[1]].text}: "&{refusal})' if read and read[1] in INPUT else refusal
+
+
+def _is_word(key):
+    return "OR(" + ";".join(f'EXACT({{{key}}};"{word}")' for word in CHOICES[key]) + ")"
+
+
+def _no_word(key):
+    return f'"{INPUT[key].text}: it must be one of {", ".join(CHOICES[key])}, written so."'
 
 
 def _words(call):
@@ -34,16 +45,18 @@ def _when(key, text, unit, places, group, condition, call, limit=None, failing=N
     return Result(key, text, unit, places, group, formula, refusal, limit, failing, f"IF({condition};{_words(call)};{_words(otherwise)})")
 
 
-def _choose(key, text, unit, places, group, choices, otherwise):
+def _choose(key, text, unit, places, group, by, choices, otherwise):
+    """By the word of an input; otherwise is for the word value."""
     formula, refusal, words = otherwise, _refusal(otherwise), _words(otherwise)
     for condition, call in reversed(choices):
         formula, refusal = f"IF({condition};{call};{formula})", f"IF({condition};{_refusal(call)};{refusal})"
         words = f"IF({condition};{_words(call)};{words})"
+    formula, refusal = f"IF({_is_word(by)};{formula};NA())", f"IF({_is_word(by)};{refusal};{_no_word(by)})"
     return Result(key, text, unit, places, group, formula, refusal, None, None, words)
 
 
-_VISCOUS = '{correct_for}="viscosity"'
-_SOLIDS = '{correct_for}="solids"'
+_VISCOUS = '{correction}="viscosity"'
+_SOLIDS = '{correction}="solids"'
 _BEST = "{best_flow};{best_head};{best_efficiency}"
 _SLURRY = "{solids_fraction};{solids_relative};{solids_size};{impeller_diameter};{slurry_by}"
 
@@ -65,25 +78,28 @@ def point(series):
     return f'IF({{flow_i}}="";"";IF(AND({_VISCOUS};{{flow_i}}<>0);INDEX({corrected};1;{pick});{other}))'
 
 
-L, S, U, R, V, P, H = GROUPS
+L, R, V, S, U, P, H = GROUPS
 RESULTS = (
     # -- liquid
+    Result("tag_once", "Columns of Data with this tag", "", 0, L, "COUNTIF({tags};{tag})", '""', ("≤", "1"), "FAILS", '"counted"'),
     _result("ambient", "Ambient pressure at the works' altitude", "bar(a)", 4, L, "CW.BAROMETRIC_PRESSURE({altitude})"),
     _result("surface_absolute", "Pressure on the surface, absolute", "bar(a)", 4, L, "CW.ABSOLUTE_FROM_GAUGE({surface_pressure};{ambient})"),
-    _choose("density_used", "Density", "kg/m³", 1, L,
+    _choose("density_used", "Density", "kg/m³", 1, L, "density_by",
             [('{density_by}="water"', "CW.WATER_DENSITY({temperature};{surface_absolute})"),
              ('{density_by}="slurry"', "CW.SLURRY_DENSITY({density};{solids_density};{solids_fraction})")], 'CW.QUANTITY({density};"kg/m³")'),
-    _choose("vapour_used", "Vapour pressure", "bar(a)", 4, L,
+    _choose("vapour_used", "Vapour pressure", "bar(a)", 4, L, "vapour_by",
             [('{vapour_by}="water"', "CW.WATER_VAPOUR_PRESSURE({temperature})"),
              ('{vapour_by}="two points"', "CW.VAPOUR_PRESSURE_TWO_POINT({vapour_t1};{vapour_p1};{vapour_t2};{vapour_p2};{temperature})")],
             'CW.QUANTITY({vapour_pressure};"bar(a)")'),
-    _choose("viscosity_used", "Kinematic viscosity", "mm²/s", 2, L,
+    _choose("viscosity_used", "Kinematic viscosity", "mm²/s", 2, L, "viscosity_by",
             [('{viscosity_by}="water"', "CW.WATER_KINEMATIC_VISCOSITY({temperature};{surface_absolute})"),
              ('{viscosity_by}="two points"',
               "CW.VISCOSITY_AT_TEMPERATURE({viscosity_t1};{viscosity_1};{viscosity_t2};{viscosity_2};{temperature})")], 'CW.QUANTITY({viscosity};"mm²/s")'),
-    _choose("heat_used", "Specific heat", "kJ/(kg K)", 3, L,
+    _choose("heat_used", "Specific heat", "kJ/(kg K)", 3, L, "density_by",
             [('{density_by}="water"', "CW.WATER_SPECIFIC_HEAT({temperature};{surface_absolute})")], 'CW.QUANTITY({specific_heat};"kJ/(kg K)")'),
     # -- pump's best point, needed by the viscous correction
+    Result("correction", "Correction of the curve for", "", 0, R, f"IF({_is_word('correct_for')};{{correct_for}};NA())",
+           f"IF({_is_word('correct_for')};\"\";{_no_word('correct_for')})", None, None, '"as chosen"'),
     _result("best_head", "Head at best efficiency, on water", "m", 2, R, "CW.CURVE_HEAD({flows};{heads};{best_flow})"),
     _result("best_efficiency", "Efficiency at best efficiency, on water", "–", 3, R, "CW.CURVE_EFFICIENCY({flows};{efficiencies};{best_flow})"),
     _result("specific_speed", "Specific speed (1/min, m³/s, m)", "–", 1, R, "CW.SPECIFIC_SPEED({speed};{best_flow};{best_head};{eyes};{stages})"),
@@ -123,7 +139,7 @@ RESULTS = (
             "CW.SYSTEM_RESISTANCE({flow};{discharge_fittings});{flow})"),
     _result("resistance", "Resistance, equipment included", "h²/m⁵", 8, S,
             "CW.SYSTEM_RESISTANCE({flow};CW.SYSTEM_HEAD({line_loss};CW.SYSTEM_RESISTANCE({flow};{equipment_loss});{flow}))"),
-    _result("system_head", "Head the system takes at the flow wanted", "m", 2, S, "CW.SYSTEM_HEAD({static_head};{resistance};{flow})"),
+    _result("system_head", "Head the system takes there", "m", 2, S, "CW.SYSTEM_HEAD({static_head};{resistance};{flow})"),
     _result("pump_head", "Head the pump gives there", "m", 2, S, "CW.CURVE_HEAD({used_flows};{used_heads};{flow})",
             ("≥", "{system_head}"), "FAILS"),
     _result("duty_flow", "Duty: flow where they meet", "m³/h", 1, S, "CW.DUTY_FLOW({used_flows};{used_heads};{static_head};{resistance})"),
@@ -147,7 +163,7 @@ RESULTS = (
             ("≤", "{suction_speed_limit}"), "WATCH"),
     # -- region
     # Calc does not find a word equal to itself when it comes out of a table of results; joined to nothing it does.
-    _result("region", "Operating region at the duty", "", 0, R,
+    _result("region", "Operating region at the duty", "", 0, S,
             "CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed})", ("", '"preferred"'), "REGION")._replace(
                 formula='INDEX(CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed});1;1)&""'),
     # -- power
@@ -165,9 +181,9 @@ RESULTS = (
             ("≤", "{rise_allowed}"), "WATCH"),
     _result("least_read", "Least flow the process takes, as read", "m³/h", 1, H, 'CW.QUANTITY({least_flow};"m³/h")'),
     _result("shutoff_head", "Head at closed valve", "m", 2, H, "CW.CURVE_HEAD({used_flows};{used_heads};0)"),
-    _result("thermal_flow", "Thermal least flow", "m³/h", 2, H,
+    _result("thermal_flow", "Thermal least flow v. the process's", "m³/h", 2, H,
             "CW.THERMAL_MINIMUM_FLOW({shutoff_power};{shutoff_head};{density_used};{heat_used};{rise_allowed})", ("≤", "{least_read}"), "FAILS"),
-    _result("maker_flow", "Maker's least flow", "m³/h", 1, H, 'CW.QUANTITY({least_allowed};"m³/h")', ("≤", "{least_read}"), "FAILS"),
+    _result("maker_flow", "Maker's least flow v. the process's", "m³/h", 1, H, 'CW.QUANTITY({least_allowed};"m³/h")', ("≤", "{least_read}"), "FAILS"),
     _result("heating", "Heating at closed valve", "K/min", 2, H,
             "CW.CLOSED_VALVE_HEATING_RATE({shutoff_power};{casing_volume};{density_used};{heat_used};{metal_mass})"),
     _result("shutoff_rise", "Pressure rise at closed valve", "bar", 2, H, "CW.PRESSURE_FROM_HEAD({shutoff_head};{density_used})",
@@ -176,7 +192,7 @@ RESULTS = (
 RESULT = {one.key: one for one in RESULTS}
 CHECKS = [one for one in RESULTS if one.limit]
 # The order in which findings of the same weight are named.
-WEIGHT = ("npsh_margin", "npsh_ratio", "pump_head", "motor_needed", "region", "maker_flow", "thermal_flow", "submergence_needed", "shutoff_rise",
+WEIGHT = ("tag_once", "npsh_margin", "npsh_ratio", "pump_head", "motor_needed", "region", "maker_flow", "thermal_flow", "submergence_needed", "shutoff_rise",
           "deposition_suction", "deposition_discharge",
           "greatest_power", "suction_velocity", "discharge_velocity", "suction_speed", "rise")
 assert sorted(WEIGHT) == sorted(one.key for one in CHECKS)
@@ -187,7 +203,19 @@ def limit(result):
     key = result.limit[1].strip("{}")
     if key not in INPUT:
         return result.limit[1]
-    return f'IF({{{key}}}="";"";CW.QUANTITY({{{key}}};"{INPUT[key].unit.replace("–", "-")}"))'
+    return f'IF({{{key}}}="";"";{limit_call(key)})'
+
+
+def limit_refusal(result):
+    """Why an input cannot be the limit, as a formula; an empty text when it can, or when it is none."""
+    key = result.limit[1].strip("{}") if result.limit else ""
+    if key not in INPUT:
+        return '""'
+    return f'IF({{{key}}}="";"{INPUT[key].text}: it is not given.";{_refusal(limit_call(key))})'
+
+
+def limit_call(key):
+    return f'CW.QUANTITY({{{key}}};"{INPUT[key].unit.replace("–", "-")}")'
 
 
 def verdict(result, value, limit):

@@ -9,7 +9,7 @@ A, B, C, D, E, F, G, H, I = range(9)
 ACROSS = len(WIDTHS)
 LEFT = ("Duty and liquid", "Suction")
 RIGHT = ("System", "Pump data", "Motor", "Limits applied")
-RESULT_HEIGHT = 0.345
+RESULT_HEIGHT = 0.33
 
 HOW_TO = ("Choose a tag in its cell above (a list drops down): the cream cells then look the pump up on the sheet Data. For a pump of your own type over the cream cells, or fill "
           "in one of the last columns of Data and choose its tag. To keep a pump's sheet print it, or save the workbook under another name: in a copy of this sheet the charts go on "
@@ -39,7 +39,7 @@ class Service:
 
     # -- names: an input's own name on this sheet; a curve's point by its place
     def find(self, name):
-        return "site_altitude" if name == "altitude" else name
+        return {"altitude": "site_altitude", "tags": self.places.row_range("tag")}.get(name, name)
 
     def input_cell(self, row, column, key, style, across=1, known=None):
         values = self.places.row_range(key)
@@ -146,12 +146,15 @@ class Service:
         last = row - 1
         verdicts, remarks = f"[.$F${first + 1}:.$F${last + 1}]", f"[.$G${first + 1}:.$G${last + 1}]"
         texts = f"[.$A${first + 1}:.$A${last + 1}]"
-        put(first - 1, A, f'=IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";IFERROR("Refused: "&INDEX({remarks};MATCH("refused";{verdicts};0));"Nothing was refused."))', "NoteBold", across=ACROSS)
+        own = f'({verdicts}="refused")*(LEFT({remarks};5)<>"waits")'
+        count, topmost = f"SUMPRODUCT({own})", f"10000-SUMPRODUCT(MAX({own}*(10000-ROW({verdicts}))))-{first}"
+        put(first - 1, A, f'=IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";IF({count}=0;"Nothing was refused.";'
+                          f'IF({count}>1;"Refused, the first of "&{count}&": ";"Refused: ")&INDEX({texts};{topmost})&": "&INDEX({remarks};{topmost})))', "NoteBold", across=ACROSS)
 
         def by_word(word, otherwise):
             return f'IFERROR(INDEX({texts};MATCH("{word}";{verdicts};0));{otherwise})'
 
-        put(6, B, "=" + by_word("refused", by_word("FAILS", by_word("WATCH", '"none"'))), "BoxValue", across=6)
+        put(6, B, f'=IF({count}>0;INDEX({texts};{topmost});' + by_word("refused", by_word("FAILS", by_word("WATCH", '"none"'))) + ")", "BoxValue", across=6)
         put(6, H, f'=IF(COUNTIF({verdicts};"refused")>0;"refused";IF(COUNTIF({verdicts};"FAILS")>0;"FAILS";IF(COUNTIF({verdicts};"WATCH")>0;"WATCH";"meets")))',
             "VerdictBox", across=2)
         return row
@@ -159,20 +162,21 @@ class Service:
     def result_row(self, row, one):
         put = self.sheet.put
         put(row, A, one.text, "Label")
-        put(row, B, "=" + fill(one.formula, self.find), "TextRight" if one.key == "region" else f"Value{one.places}")
+        put(row, B, "=" + fill(one.formula, self.find), "TextRight" if one.key in ("region", "correction") else f"Value{one.places}")
         put(row, C, one.unit, "Unit")
         self.sheet.name_cell(one.key, row, B)
         self.row_of[one.key] = (row, B)
         value, limit = f"[.$B{row + 1}]", f"[.$E{row + 1}]"
         if one.limit:
-            put(row, D, one.limit[0], "Sense")
+            put(row, D, f'=IF(IFERROR({limit}="";FALSE());"";"{one.limit[0]}")', "Sense")
             put(row, E, "=" + fill(results.limit(one), self.find), f"Limit{min(one.places, 2)}")
         else:
             put(row, D, None, "Sense")
             put(row, E, None, "Sense")
         put(row, F, "=" + results.verdict(one, value, limit), "Verdict")
         refusal = fill(one.refusal, self.find)
-        put(row, G, f'=IFERROR(IF({refusal}="";{fill(one.words, self.find)};{refusal});"waits for a value above")', "Small", across=3)
+        limit_refusal = f'IF({value}="–";"";{fill(results.limit_refusal(one), self.find)})'
+        put(row, G, f'=IFERROR(IF({refusal}="";IF({limit_refusal}="";{fill(one.words, self.find)};{limit_refusal});{refusal});"waits for a value above")', "Small", across=3)
 
     def used_curve(self, row):
         put, sheet = self.sheet.put, self.sheet
