@@ -4,7 +4,7 @@ from .odf import reference
 from .upright import Upright
 
 POINTS, COMBINED = 10, 20
-WIDTHS = [3.7, 1.9, 1.35, 1.35, 1.4, 1.4, 1.7, 1.6, 3.1]
+WIDTHS = [4.05, 1.9, 1.35, 1.35, 1.4, 1.4, 1.7, 1.6, 2.75]
 NAMES = ("one", "two", "three")
 SYSTEM = (("static_head", "Static head", "m", None), ("resistance", "Resistance, valve open", "h²/m⁵", "Value8"))
 
