@@ -26,6 +26,11 @@ CAUTIONS = (
 )
 
 
+def refusal(call):
+    name, rest = call.split("(", 1)
+    return f'CW.REFUSAL("{name[3:].lower()}";{rest}'
+
+
 class Energy(Upright):
     def __init__(self, plant, places):
         self.case = plant["energy"]
@@ -120,6 +125,7 @@ class Energy(Upright):
         row += len(lines)
         refusals = [f'IF({reference("", rows["flow"], c)}="";"";' + saving.replace("CW.SPEED_CONTROL_SAVING(", 'CW.REFUSAL("speed_control_saving";').format(
             flow=reference("", rows["flow"], c), drive=reference("", rows["drive"], c)) + '&" ")' for c in range(P1, PN + 1)]
+        refusals += self.efficiency_refusals(rows)
         put(row, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";IF(TRIM({"&".join(refusals)})="";"Nothing was refused.";"Refused: "&TRIM({"&".join(refusals)})))',
             "NoteBold", across=NAME + 1)
         cube = f'CW.REFUSAL("cube_law_power";{at["power_input"]};{at["duty_flow"]};{reference("", rows["flow"], P1 + 1)};{at["static_head"]})'
@@ -127,6 +133,13 @@ class Energy(Upright):
         put(row + 1, 0, f'=IF({cube}="";"No static head: the cube law holds, but for the losses of motor and drive.";"The cube law, asked with the static head, is refused: "&{cube})',
             "Note", across=NAME + 1)
         return rows, row + 2
+
+    def efficiency_refusals(self, rows):
+        """What the efficiencies of each point are refused for."""
+        point = {key: [reference("", rows[key], c) for c in range(P1, PN + 1)] for key in ("flow", "efficiency", "motor", "slow_efficiency", "slow_motor", "drive")}
+        calls = [f"CW.OVERALL_EFFICIENCY({point['efficiency'][i]};{point['motor'][i]};1)" for i in range(POINTS)]
+        calls += [f"CW.OVERALL_EFFICIENCY({point['slow_efficiency'][i]};{point['slow_motor'][i]};{point['drive'][i]})" for i in range(POINTS)]
+        return [f'IF({flow}="";"";IFERROR({refusal(call)};""))' for flow, call in zip(point["flow"] * 2, calls)]
 
     def sums(self, row, at, rows):
         """Both ways side by side, each in two columns joined."""
@@ -151,7 +164,10 @@ class Energy(Upright):
             if way == "on-off":
                 return f'=INDEX({self.year(at, series["flow"], series["hours"], way)};1;{{}})'
             _, _, head, overall = next(one for one in ways if one[0] == way)
-            return f'=INDEX(CW.ANNUAL_ENERGY({series["flow"]};{series[head]};{series[overall]};{series["hours"]};{at["density_used"]});1;{{}})'
+            return f'=INDEX({annual(head, overall)};1;{{}})'
+
+        def annual(head, overall):
+            return f'CW.ANNUAL_ENERGY({series["flow"]};{series[head]};{series[overall]};{series["hours"]};{at["density_used"]})'
 
         line("energy", "Energy", "kWh", "Value0", lambda way, c: energy(way, c).format(1), "annual_energy")
         line("modelled", "  losses at part load by a model", "kWh", "Value0", lambda way, c: f'=INDEX({self.year(at, series["flow"], series["hours"], way)};1;1)',
@@ -164,16 +180,28 @@ class Energy(Upright):
             line(key, text, "", "Input", lambda way, c, key=key: self.case[way][key], "given")
 
         def life(way, part):
+            return f"=INDEX({cost(way)};1;{part})"
+
+        def cost(way):
             c = {key: cells[key, way] for key, _ in COSTS}
-            return (f'=INDEX(CW.LIFE_CYCLE_COST({c["purchase"]};{c["installation"]};{cells["cost", way]};{c["operation"]};{c["maintenance"]};{c["downtime"]};{c["environment"]};'
-                    f'{c["disposal"]};{at["interest"]};{at["years"]};{at["inflation"]};{at["energy_rise"]});1;{part})')
+            return (f'CW.LIFE_CYCLE_COST({c["purchase"]};{c["installation"]};{cells["cost", way]};{c["operation"]};{c["maintenance"]};{c["downtime"]};{c["environment"]};'
+                    f'{c["disposal"]};{at["interest"]};{at["years"]};{at["inflation"]};{at["energy_rise"]})')
 
         line("life", "Life-cycle cost, present value", "", "Value0", lambda way, c: life(way, 1), "life_cycle_cost")
         line("of_energy", "  of which energy", "", "Value0", lambda way, c: life(way, 2), "life_cycle_cost")
         one, two, three = (cells["life", way] for way, *_ in ways)
         put(5, 1, f'=IF(OR(ISERROR({one});ISERROR({two});ISERROR({three}));"refused: see below";IF({two}<MIN({one};{three});"Speed control costs least";'
                   f'IF({one}<={three};"Throttling costs least";"On and off costs least")))', "BoxValue", across=8)
-        return row
+        asked = self.efficiency_refusals(rows)
+        asked += [refusal(call) for call in (annual("head", "overall"), annual("system_head", "slow_overall"), self.year(at, series["flow"], series["hours"], "on-off"),
+                                             f'CW.ANNUAL_ENERGY_COST({cells["energy", "throttling"]};{at["price"]})',
+                                             f'CW.CARBON_EMISSION({cells["energy", "throttling"]};{at["emission_factor"]})', *(cost(way) for way, *_ in ways))]
+        text = '"Nothing was refused."'
+        for one in reversed(asked):  # the first that can be told; what needs a refused cell shows an error of its own
+            text = f'IF(IFERROR({one};"")<>"";"Refused: "&{one};{text})'
+        self.sheet.heights[row] = 0.8
+        put(row, 0, "=" + text, "NoteBold", across=NAME + 1)
+        return row + 1
 
     def build(self):
         at, row = self.inputs(7)
