@@ -33,8 +33,12 @@ std::string read(const Any& value, const Any& unit, double& result)
     const auto wanted = text_in(unwrapped(unit));
     if (!wanted) return "quantity: unit must be a unit, as a text.";
     cutwater_refusal refusal{};
-    if (const auto number = number_in(one))
-        return cutwater_convert(*number, wanted->c_str(), wanted->c_str(), &result, &refusal) == CUTWATER_OK ? "" : prefixed("quantity", refusal);
+    if (const auto number = number_in(one)) {
+        double judged = 0;  // of a number only the unit is in question: whether -5 K is permitted is for the function that takes it
+        const bool known = cutwater_quantity("0", wanted->c_str(), &judged, &refusal) == CUTWATER_OK;
+        result = *number;
+        return known ? "" : prefixed("quantity", refusal);
+    }
     if (left_out(one)) return "quantity: value is not given.";
     const auto text = text_in(one);
     if (!text) return "quantity: value must be a number, or a text with a unit.";

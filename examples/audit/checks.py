@@ -42,12 +42,12 @@ BY_CORRECTION = ("viscous_b", "viscous_head", "solids_relative", "solids_volume"
 def best_point(c):
     c.word("correction", "correct_for", CHOICES["correct_for"], ("best_used", "used_heads", *BY_CORRECTION))
 
-    def at_best(read, ordinates):
-        return lambda i: read(c.pumps[i].get("flows"), c.pumps[i].get(ordinates), c.pumps[i].get("best_flow"))
+    def at_best(read, ordinates, unit):
+        return lambda i: read(numbers(c.pumps[i], "flows", "m3/h"), numbers(c.pumps[i], ordinates, unit), c.pumps[i].get("best_flow"))
 
-    c.each("best_head", at_best(cw.curve_head, "heads"))
-    c.each("best_efficiency", at_best(cw.curve_efficiency, "efficiencies"))
-    c.each("best_npsh3", at_best(cw.curve_npsh3, "npsh3s"))
+    c.each("best_head", at_best(cw.curve_head, "heads", "m"))
+    c.each("best_efficiency", at_best(cw.curve_efficiency, "efficiencies", "-"))
+    c.each("best_npsh3", at_best(cw.curve_npsh3, "npsh3s", "m"))
     c.ask("specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", "eyes", "stages")
     viscous = c.says("correct_for", "viscosity")
     best = ("best_flow", "best_head", "best_efficiency")
@@ -74,7 +74,10 @@ def numbers(pump, name, unit):
     values = pump.get(name)
     if values is None:
         raise cw.Refused(f"{name} is not given.")
-    return cw.quantity(values if isinstance(values, list) else [values], unit)
+    values = values if isinstance(values, list) else [values]
+    if None in values:
+        raise cw.Refused(f"{name}: point {values.index(None) + 1} is not given.")
+    return cw.quantity(values, unit)
 
 
 def curves_on_the_liquid(c):

@@ -4,6 +4,7 @@ Option Explicit
 
 Const FIRST_COLUMN = 3  ' D, the first pump
 Const POINTS = 10
+Const REFUSED = "refused"  ' no number: a series that holds it is refused
 
 Private Calc As Object, Data As Object, Column As Long
 Private DataKeys, CheckKeys
@@ -50,7 +51,7 @@ End Sub
 
 ' A refused call leaves its variable empty; what needs it is then refused as well.
 Function OnePump()
-  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow, known
+  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow
   Dim wanted, suction_pipe, suction_fittings, suction_loss, discharge_pipe, discharge_fittings, line_loss, resistance, system_head
   Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, needed, region, shape, inner
   Dim left_out  ' never set: an optional argument that is not given
@@ -74,11 +75,11 @@ Function OnePump()
   End Select
 
   ' The curve on the liquid pumped.
-  Dim flows, heads, efficiencies, npsh3s, corrected, point
+  Dim flows, heads, efficiencies, npsh3s, corrected, point, at_flow
   flows = Series("flows") : heads = Series("heads") : efficiencies = Series("efficiencies") : npsh3s = Series("npsh3s")
   best_head = Calc.CURVE_HEAD(flows, heads, Given("best_flow"))
   best_efficiency = Calc.CURVE_EFFICIENCY(flows, efficiencies, Given("best_flow"))
-  best_flow = Calc.QUANTITY(Given("best_flow"), "m3/h")
+  If Word("correct_for") = "nothing" Or Word("correct_for") = "solids" Then best_flow = Calc.QUANTITY(Given("best_flow"), "m3/h")
   If Word("correct_for") = "solids" Then
     solids = Calc.RELATIVE_DENSITY(Given("solids_density"), Given("density"))
     head_ratio = Calc.SLURRY_HEAD_RATIO(Given("solids_fraction"), solids, Given("solids_size"), Given("impeller_diameter"), Given("slurry_by"))
@@ -86,30 +87,43 @@ Function OnePump()
     corrected = Calc.CURVE_SLURRY(flows, heads, efficiencies, head_ratio, efficiency_ratio)
   End If
   Dim used_flows(POINTS - 1), used_heads(POINTS - 1), used_efficiencies(POINTS - 1), used_npsh3s(POINTS - 1)
-  If Word("correct_for") <> "nothing" And Word("correct_for") <> "solids" Then best_flow = left_out
   If Word("correct_for") = "viscosity" Then
     b = Calc.VISCOSITY_PARAMETER(viscosity, Given("best_flow"), best_head, Given("speed"))
     head_ratio = Calc.VISCOUS_HEAD_RATIO(b, 1)
     corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
-    best_flow = corrected(0)(0)
+    If IsArray(corrected) Then best_flow = corrected(0)(0)
   End If
-  known = Word("correct_for") = "nothing" Or Word("correct_for") = "viscosity" Or Word("correct_for") = "solids"
   For point = 0 To POINTS - 1
     used_flows(point) = "" : used_heads(point) = "" : used_efficiencies(point) = "" : used_npsh3s(point) = ""
-    If flows(point)(0) <> "" And known Then
-      used_flows(point) = Calc.QUANTITY(flows(point)(0), "m3/h")
-      used_heads(point) = Calc.QUANTITY(heads(point)(0), "m")
-      used_efficiencies(point) = Calc.QUANTITY(efficiencies(point)(0), "-")
-      used_npsh3s(point) = Calc.QUANTITY(npsh3s(point)(0), "m")
-      If Word("correct_for") = "solids" Then
-        used_heads(point) = corrected(point)(1) : used_efficiencies(point) = corrected(point)(2)
-      ElseIf Word("correct_for") = "viscosity" Then
-        If used_flows(point) <> 0 Then
+    If flows(point)(0) <> "" Then
+      ' What is not overwritten below makes the whole curve refused: left empty it would only be a shorter curve.
+      used_flows(point) = REFUSED : used_heads(point) = REFUSED : used_efficiencies(point) = REFUSED : used_npsh3s(point) = REFUSED
+      at_flow = left_out  ' in an index what was never set gives no error, so nothing may stay from the point before
+      at_flow = Calc.QUANTITY(flows(point)(0), "m3/h")
+      Select Case Word("correct_for")
+        Case "nothing", "solids"
+          used_flows(point) = at_flow
+          used_npsh3s(point) = Calc.QUANTITY(npsh3s(point)(0), "m")
+        Case "viscosity"
+          used_npsh3s(point) = Calc.NPSH3_WITH_VISCOSITY(npsh3s(point)(0), Calc.CURVE_NPSH3(flows, npsh3s, Given("best_flow")), head_ratio, Given("best_flow"), Given("speed"), Given("inlet"))
+      End Select
+      Select Case Word("correct_for") & IIf(at_flow = 0, " at no flow", "")
+        Case "nothing", "nothing at no flow", "viscosity at no flow"
+          used_flows(point) = at_flow
+          used_heads(point) = Calc.QUANTITY(heads(point)(0), "m")
+          used_efficiencies(point) = Calc.QUANTITY(efficiencies(point)(0), "-")
+        Case "solids", "solids at no flow"
+          If IsArray(corrected) Then
+            used_heads(point) = corrected(point)(1) : used_efficiencies(point) = corrected(point)(2)
+          End If
+        Case "viscosity"
+          corrected = left_out
           corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out)
-          used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)
-        End If
-        used_npsh3s(point) = Calc.NPSH3_WITH_VISCOSITY(npsh3s(point)(0), Calc.CURVE_NPSH3(flows, npsh3s, Given("best_flow")), head_ratio, Given("best_flow"), Given("speed"), Given("inlet"))
-      End If
+          If IsArray(corrected) Then
+            used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)
+          End If
+      End Select
+      If IsEmpty(at_flow) Then used_flows(point) = REFUSED
     End If
   Next point
 

@@ -2699,7 +2699,7 @@ CUTWATER_API cutwater_status cutwater_slurry_head_ratio_rows(size_t rows, cutwat
  *            by volume in an impeller of 625 mm it takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A.
  *            Sellgren et al. 2000, excerpt read).
  *   Caution: Impellers above about 0.4 m usually lose less efficiency than head; above about 20 % by volume efficiency
- *            may fall more than head (Pump Handbook, excerpt read).
+ *            may fall more than head (common practice; a handbook read in excerpt).
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */

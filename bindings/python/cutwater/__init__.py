@@ -62,13 +62,15 @@ def quantity(value, unit):
 
     "-" is the unit of a plain number, a fraction included. Kelvins are a temperature difference; for a temperature in kelvins see convert.
     """
-    if value is None:
-        raise TypeError("quantity: value must be a number or a text, not None")
     if isinstance(value, str):
         return _cutwater.quantity(value, unit)
     if isinstance(value, (list, tuple)):
         return _np.array([quantity(one, unit) for one in value], dtype=float)
-    return convert(value, unit, unit)
+    _cutwater.quantity("0", unit)  # of a number only the unit is in question: whether -5 K is permitted is for the function that takes it
+    try:
+        return convert(value, "-", "-")
+    except TypeError:
+        raise TypeError(f"quantity: value must be a number, a text, or a list or array of them, not {type(value).__name__}") from None
 
 
 @_functools.lru_cache(maxsize=None)

@@ -1,6 +1,6 @@
 """An acceptance test of one pump: points as measured, translated to the rated speed, against the guarantee."""
 from . import chart
-from .odf import reference
+from .odf import first_told, reference, refusal
 from .upright import Upright
 
 CHOICES = {"grade": ("1U", "1E", "1B", "2B", "2U", "3B")}
@@ -66,8 +66,7 @@ class Acceptance(Upright):
         call = f'CW.TEST_POINTS_TO_RATED_SPEED({measured};{at["speed"]};{at["test_density"]};{at["density"]})'
         self.sheet.block(first, FIRST_TRANSLATED, POINTS, 4, f'=IF({reference("", first, 1, last, 1)}="";"";{call})', ("Value2", "Value2", "Value2", "Value4"))
         series = {key: (first, column, last) for column, key in enumerate(("flows", "heads", "powers", "efficiencies"), FIRST_TRANSLATED)}
-        refusal = call.replace("CW.TEST_POINTS_TO_RATED_SPEED(", 'CW.REFUSAL("test_points_to_rated_speed";')
-        return {"series": series, "refusals": [refusal], "head_label": (row + 1, FIRST_TRANSLATED + 1)}, last + 1
+        return {"series": series, "refusals": [refusal(call)], "head_label": (row + 1, FIRST_TRANSLATED + 1)}, last + 1
 
     def verdicts(self, row, at, found):
         put, cell = self.sheet.put, {}
@@ -116,15 +115,12 @@ class Acceptance(Upright):
             put(row, column, None, "Label")
         put(row, 7, f'=IF(ISERROR(INDEX({verdict};1;1));"refused";IF(INDEX({verdict};1;1)&""="pass";"meets";"FAILS"))', "Verdict")
         put(row, 8, "acceptance_verdict", "Small")
-        refusals = found["refusals"] + [verdict.replace("CW.ACCEPTANCE_VERDICT(", 'CW.REFUSAL("acceptance_verdict";'),
-                                        margins.replace("CW.ACCEPTANCE_MARGINS(", 'CW.REFUSAL("acceptance_margins";'),
-                                        f'IF({at["efficiency"]}="";"";' + by_efficiency.replace("CW.ACCEPTANCE_VERDICT_EFFICIENCY(", 'CW.REFUSAL("acceptance_verdict_efficiency";') + ")",
-                                        f'IF({at["power"]}="";"";' + by_power.replace("CW.ACCEPTANCE_VERDICT_POWER(", 'CW.REFUSAL("acceptance_verdict_power";') + ")"]
-        text = '"Nothing was refused."'
-        for refusal in reversed(refusals):  # the first that can be told; what stands on a refused block shows an error of its own
-            text = f'IF(IFERROR({refusal};"")<>"";"Refused: "&{refusal};{text})'
+        refusals = found["refusals"] + [refusal(verdict),
+                                        refusal(margins),
+                                        f'IF({at["efficiency"]}="";"";' + refusal(by_efficiency) + ")",
+                                        f'IF({at["power"]}="";"";' + refusal(by_power) + ")"]
         self.sheet.heights[row + 1] = 0.5
-        put(row + 1, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";{text})', "NoteBold", across=9)
+        put(row + 1, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";{first_told(refusals)})', "NoteBold", across=9)
         words = [reference("", r, 7) for r in (row, cell["efficiency"], cell["power"])]
         word = "".join(f'IF(OR({";".join(f"{w}=" + chr(34) + bad + chr(34) for w in words)});"{bad}";' for bad in ("refused", "FAILS")) + '"meets"))'
         put(5, 7, "=" + word, "VerdictBox", across=2)

@@ -1,6 +1,6 @@
 """The energy case: one pump over a year's duty profile, throttled, by speed control, and switched on and off."""
 from . import chart
-from .odf import reference
+from .odf import first_told, reference, refusal
 from .upright import Upright
 
 POINTS = 6
@@ -24,11 +24,6 @@ CAUTIONS = (
     "On and off needs a tank that takes up the difference; its change of level, losses of starting and the starts an hour that motor and switchgear stand are left out.",
     "One pump alone on the system; its resistance is that of the register, control valve open. Peak demand and reactive power are not in the cost. All sums in one currency.",
 )
-
-
-def refusal(call):
-    name, rest = call.split("(", 1)
-    return f'CW.REFUSAL("{name[3:].lower()}";{rest}'
 
 
 class Energy(Upright):
@@ -123,7 +118,7 @@ class Energy(Upright):
                     put(index, column, f'=IF({cell["flow"]}="";"";{rest[1].format_map(cell)})', f"Value{rest[0]}")
             put(index, NAME, rest[2] if len(rest) > 1 else "given", "Small")
         row += len(lines)
-        refusals = [f'IF({reference("", rows["flow"], c)}="";"";' + saving.replace("CW.SPEED_CONTROL_SAVING(", 'CW.REFUSAL("speed_control_saving";').format(
+        refusals = [f'IF({reference("", rows["flow"], c)}="";"";' + refusal(saving).format(
             flow=reference("", rows["flow"], c), drive=reference("", rows["drive"], c)) + '&" ")' for c in range(P1, PN + 1)]
         refusals += self.efficiency_refusals(rows)
         put(row, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";IF(TRIM({"&".join(refusals)})="";"Nothing was refused.";"Refused: "&TRIM({"&".join(refusals)})))',
@@ -156,7 +151,7 @@ class Energy(Upright):
             put(row, 1, unit, "Unit")
             for way, column, *_ in ways:
                 put(row, column, value(way, column), style, across=2)
-                cells[key, way] = reference("", row, column)
+                cells[key, way] = reference("", row, column, row, column) if style == "Input" else reference("", row, column)  # an empty cost is no cost of 0
             put(row, NAME, functions, "Small")
             row += 1
 
@@ -196,11 +191,8 @@ class Energy(Upright):
         asked += [refusal(call) for call in (annual("head", "overall"), annual("system_head", "slow_overall"), self.year(at, series["flow"], series["hours"], "on-off"),
                                              f'CW.ANNUAL_ENERGY_COST({cells["energy", "throttling"]};{at["price"]})',
                                              f'CW.CARBON_EMISSION({cells["energy", "throttling"]};{at["emission_factor"]})', *(cost(way) for way, *_ in ways))]
-        text = '"Nothing was refused."'
-        for one in reversed(asked):  # the first that can be told; what needs a refused cell shows an error of its own
-            text = f'IF(IFERROR({one};"")<>"";"Refused: "&{one};{text})'
         self.sheet.heights[row] = 0.8
-        put(row, 0, "=" + text, "NoteBold", across=NAME + 1)
+        put(row, 0, "=" + first_told(asked), "NoteBold", across=NAME + 1)
         return row + 1
 
     def build(self):

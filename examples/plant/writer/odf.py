@@ -157,6 +157,20 @@ class Sheet:
         return text
 
 
+def refusal(call):
+    """The formula that tells why a call is refused."""
+    name, rest = call.split("(", 1)
+    return f'CW.REFUSAL("{name[3:].lower()}";{rest}'
+
+
+def first_told(refusals):
+    """The first of them that can be told; what stands on a refused cell shows an error of its own."""
+    text = '"Nothing was refused."'
+    for one in reversed(refusals):
+        text = f'IF(IFERROR({one};"")<>"";"Refused: "&{one};{text})'
+    return text
+
+
 def workbook(sheets, styles, validations, macro, data_styles):
     seen = set()
     dimensions = "".join(sheet.dimension_styles(seen) for sheet in sheets)

@@ -1,6 +1,6 @@
 """Pumps in parallel on one system: which of three unlike pumps carries what, and which is pushed back to no flow."""
 from . import chart
-from .odf import reference
+from .odf import first_told, reference, refusal
 from .upright import Upright
 
 POINTS, COMBINED = 10, 20
@@ -92,13 +92,10 @@ class Parallel(Upright):
             put(index, 6, "=" + values[6], "TextRight", across=2)
             name = call[3:].split("(")[0]
             put(index, 8, "duty_flow, duty_head" if name == "DUTY_FLOW" else name.lower(), "Small")
-            refusals.append(f'CW.REFUSAL("{name.lower()}";{call.split("(", 1)[1]}')
+            refusals.append(refusal(call))
         last = first + len(refusals) - 1
-        text = '"Nothing was refused."'
-        for refusal in reversed(refusals):
-            text = f'IF(IFERROR({refusal};"")<>"";"Refused: "&{refusal};{text})'
         self.sheet.heights[last + 1] = 0.5
-        put(last + 1, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";{text})', "NoteBold", across=9)
+        put(last + 1, 0, f'=IF(ISERROR({self.pump});"There is no pump of this tag on the sheet Data.";{first_told(refusals)})', "NoteBold", across=9)
         put(5, 1, f'={reference("", last, 6)}', "BoxValue", across=8)
         return {"first": first, "last": last}, last + 2
 

@@ -128,7 +128,7 @@ def data_sheet(plant, places):
             sheet.put(row, 1, f"Point {point + 1}", "Label")
             sheet.put(row, 2, series.unit, "Unit")
             for index in range(places.count):
-                values = pumps[index][series.key] if index < len(pumps) else ()
+                values = pumps[index].get(series.key, ()) if index < len(pumps) else ()
                 sheet.put(row, FIRST + index, values[point] if point < len(values) else None, "Input")
             row += 1
     return sheet
@@ -169,7 +169,8 @@ def fill_curves(sheet, places):
                         return str(point + 1)
                     if name in POINT_OF:
                         home, first, _ = places.of(POINT_OF[name])
-                        return reference(home, first + point, column)
+                        row = first + point  # of what is given a range of one cell: a plain reference to an empty cell arrives as 0
+                        return reference(home, row, column, row, column) if home == "Data" else reference(home, row, column)
                     return places.column_range(name, column)
 
                 formula = fill(results.point(series.key), find)

@@ -4,6 +4,7 @@ import re
 from collections import namedtuple
 
 from .inputs import CHOICES, INPUT
+from .odf import refusal
 
 # limit: (sense, formula); failing: the verdict when the limit is not kept. choose: several formulas, the first whose condition holds.
 # words: the names of the functions used, as a formula.
@@ -13,10 +14,9 @@ GROUPS = ("Liquid", "Pump and its curve", "Viscous or solids-bearing liquid", "S
 
 
 def _refusal(call):
-    name, rest = call.split("(", 1)
-    refusal = f'CW.REFUSAL("{name[3:].lower()}";{rest}'
+    told = refusal(call)
     read = re.match(r"CW\.QUANTITY\(\{(\w+)\};", call)  # says what the unit is, not of which input
-    return f'IF({refusal}="";"";"{INPUT[read[1]].text}: "&{refusal})' if read and read[1] in INPUT else refusal
+    return f'IF({told}="";"";"{INPUT[read[1]].text}: "&{told})' if read and read[1] in INPUT else told
 
 
 def _is_word(key):
@@ -41,18 +41,18 @@ def _if(condition, call, otherwise='"–"'):
 
 
 def _when(key, text, unit, places, group, condition, call, limit=None, failing=None, otherwise='"–"'):
-    formula, refusal = _if(condition, call, otherwise)
-    return Result(key, text, unit, places, group, formula, refusal, limit, failing, f"IF({condition};{_words(call)};{_words(otherwise)})")
+    formula, told = _if(condition, call, otherwise)
+    return Result(key, text, unit, places, group, formula, told, limit, failing, f"IF({condition};{_words(call)};{_words(otherwise)})")
 
 
 def _choose(key, text, unit, places, group, by, choices, otherwise):
     """By the word of an input; otherwise is for the word value."""
-    formula, refusal, words = otherwise, _refusal(otherwise), _words(otherwise)
+    formula, told, words = otherwise, _refusal(otherwise), _words(otherwise)
     for condition, call in reversed(choices):
-        formula, refusal = f"IF({condition};{call};{formula})", f"IF({condition};{_refusal(call)};{refusal})"
+        formula, told = f"IF({condition};{call};{formula})", f"IF({condition};{_refusal(call)};{told})"
         words = f"IF({condition};{_words(call)};{words})"
-    formula, refusal = f"IF({_is_word(by)};{formula};NA())", f"IF({_is_word(by)};{refusal};{_no_word(by)})"
-    return Result(key, text, unit, places, group, formula, refusal, None, None, words)
+    formula, told = f"IF({_is_word(by)};{formula};NA())", f"IF({_is_word(by)};{told};{_no_word(by)})"
+    return Result(key, text, unit, places, group, formula, told, None, None, words)
 
 
 _VISCOUS = '{correction}="viscosity"'
@@ -75,7 +75,7 @@ def point(series):
     pick = ("used_flows", "used_heads", "used_efficiencies").index(series) + 1
     slurry = "CW.CURVE_SLURRY({flows};{heads};{efficiencies};{slurry_head};{slurry_efficiency})"
     other = plain[series] if series == "used_flows" else f"IF({_SOLIDS};INDEX({slurry};{{i}};{pick});{plain[series]})"
-    return f'IF({{flow_i}}="";"";IF(AND({_VISCOUS};{{flow_i}}<>0);INDEX({corrected};1;{pick});{other}))'
+    return f'IF({{flow_i}}="";"";IF(AND({_VISCOUS};CW.QUANTITY({{flow_i}};"m³/h")<>0);INDEX({corrected};1;{pick});{other}))'
 
 
 L, R, V, S, U, P, H = GROUPS

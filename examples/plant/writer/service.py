@@ -148,7 +148,8 @@ class Service:
         texts = f"[.$A${first + 1}:.$A${last + 1}]"
         own = f'({verdicts}="refused")*(LEFT({remarks};5)<>"waits")'
         count, topmost = f"SUMPRODUCT({own})", f"10000-SUMPRODUCT(MAX({own}*(10000-ROW({verdicts}))))-{first}"
-        put(first - 1, A, f'=IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";IF({count}=0;"Nothing was refused.";'
+        put(first - 1, A, f'=IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";IF({count}=0;IF(COUNTIF({verdicts};"refused")=0;"Nothing was refused.";'
+                          f'"Refused: a point of the pump curve cannot be read or corrected; it shows an error in the table on the next page.");'
                           f'IF({count}>1;"Refused, the first of "&{count}&": ";"Refused: ")&INDEX({texts};{topmost})&": "&INDEX({remarks};{topmost})))', "NoteBold", across=ACROSS)
 
         def by_word(word, otherwise):
@@ -208,7 +209,8 @@ class Service:
                     return str(point + 1)
                 if name in places:
                     first, column = self.row_of[places[name]]
-                    return reference("", first + point, column, fixed=False)
+                    row = first + point  # of what is given a range of one cell: a plain reference to an empty cell arrives as 0
+                    return reference("", row, column, fixed=False) if name.startswith("used_") else reference("", row, column, row, column)
                 return self.find(name)
 
             for key, (column, _, _, digits) in heads.items():

@@ -68,8 +68,8 @@ inline constexpr const char* size_of_pump =
     "Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 % by volume in an impeller of 625 mm it "
     "takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A. Sellgren et al. 2000, excerpt read).";
 inline constexpr const char* efficiency_apart =
-    "Impellers above about 0.4 m usually lose less efficiency than head; above about 20 % by volume efficiency may fall more than head (Pump Handbook, "
-    "excerpt read).";
+    "Impellers above about 0.4 m usually lose less efficiency than head; above about 20 % by volume efficiency may fall more than head (common practice; "
+    "a handbook read in excerpt).";
 
 }  // namespace solids
 

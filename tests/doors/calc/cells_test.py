@@ -94,6 +94,7 @@ EQUAL = [
     ("TRUE counts as 1, as in all of Calc", call("velocity_head", cell("true"), "100"), call("velocity_head", "1", "100")),
     ("conversion", call("convert_unit", "50", '"m3/h"', '"l/s"'), "50/3.6"),
     ("quantity of a text", call("quantity", '"6 ft"', '"m"'), "1.8288"),
+    ("quantity of a negative difference", call("quantity", "-5", '"K"'), "-5"),
     ("quantity of a number", call("quantity", "2.5", '"m"'), "2.5"),
     ("solved backwards",
      f"ROUND({call('solve_for', quoted('NPSH_AVAILABLE'), quoted('liquid_level_m'), '', call('npsh_available', *GOOD), *GOOD)};9)", "2"),

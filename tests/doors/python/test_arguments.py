@@ -72,6 +72,7 @@ class Accepted(unittest.TestCase):
     def test_quantity(self):
         self.assertEqual(cutwater.quantity("6 ft", "m"), 1.8288)
         self.assertEqual(cutwater.quantity(2.5, "m"), 2.5)
+        self.assertEqual((cutwater.quantity(-5, "K"), cutwater.quantity("-5 K", "K")), (-5, -5))
         self.assertEqual(cutwater.quantity(["6 ft", 2], "m").tolist(), [1.8288, 2])
         self.assertEqual(cutwater.quantity(np.array([1.0, 2]), "m").tolist(), [1, 2])
 

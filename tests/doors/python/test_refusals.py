@@ -98,6 +98,7 @@ class Refusals(unittest.TestCase):
         self.assertRaises(Refused, cutwater.quantity, 1.0, "no unit")
         self.assertRaises(Refused, cutwater.quantity, float("nan"), "m")
         self.assertRaises(TypeError, cutwater.quantity, None, "m")
+        self.assertRaisesRegex(TypeError, "^quantity:", cutwater.quantity, True, "m")
         self.assertRaises(Refused, cutwater.read, "npsh_available", "density_kgm3", "1 bara")
         self.assertRaises(LookupError, cutwater.read, "no_such", "density_kgm3", "1")
         self.assertRaises(TypeError, cutwater.read, "npsh_available", "no_such", "1")
