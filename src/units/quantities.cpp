@@ -34,6 +34,7 @@ constexpr const QuantityInfo* quantities[] = {
     &quantity_info<HeatCapacity>,
     &quantity_info<HeatTransfer>,
     &quantity_info<ThermalConductivity>,
+    &quantity_info<ThermalConductance>,
     &quantity_info<HeatFlux>,
     &quantity_info<Energy>,
     &quantity_info<Power>,

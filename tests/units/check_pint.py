@@ -18,7 +18,7 @@ WATER = "1000 kg/m**3*g_0"
 # spelling here -> spelling for pint; symbols that pint reads as they are need no row
 SPELLINGS = {
     "um": "micrometer", "in": "inch", "thou": "thou", "l": "liter", "ml": "milliliter", "US gal": "gallon", "imp gal": "imperial_gallon",
-    "bbl": "oil_barrel", "h": "hour", "d": "day", "year": "common_year", "mm/year": "mm/common_year", "thou/year": "thou/common_year",
+    "bbl": "oil_barrel", "h": "hour", "d": "day", "month": "common_year/12", "year": "common_year", "mm/year": "mm/common_year", "thou/year": "thou/common_year",
     "gn": "g_0", "t": "metric_ton", "US ton": "short_ton", "imp ton": "long_ton", "lbf": "lb*g_0", "kgf": "kg*g_0", "daN": "10 N",
     "lbf/in": "lb*g_0/inch", "1/in": "1/inch", "in/s": "inch/s", "US gpm": "gallon/min", "imp gpm": "imperial_gallon/min",
     "bbl/d": "oil_barrel/day", "US mgd": "1e6 gallon/day", "Ml/d": "1e6 liter/day", "l/s": "liter/s", "l/min": "liter/min", "l/h": "liter/hour",
@@ -29,6 +29,7 @@ SPELLINGS = {
     "delta degF": "delta_degF", "degR": "degR", "K": "kelvin",
     "Btu": BTU, "Btu/h": BTU + "/hour", "Btu/(lb degF)": BTU + "/lb/delta_degF", "Btu/degF": BTU + "/delta_degF",
     "Btu/(h ft2 degF)": BTU + "/hour/ft**2/delta_degF", "Btu/(h ft degF)": BTU + "/hour/ft/delta_degF",
+    "Btu/(h degF)": BTU + "/hour/delta_degF",
     "kcal": "4186.8 J", "kcal/h": "4186.8 J/hour", "kcal/(kg K)": "4186.8 J/kg/kelvin",
     "degF/min": "delta_degF/min", "degF/h": "delta_degF/hour", "1/degF": "1/delta_degF", "1e-6/K": "1e-6/kelvin",
     "hp": "550 ft*lb*g_0/s", "PS": "metric_horsepower", "hp(E)": "electrical_horsepower",

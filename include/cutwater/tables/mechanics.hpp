@@ -92,6 +92,7 @@ struct UnitTable<Time> {
         {"min", "min", "min", "mins|minute|minutes", 60, 1},
         {"h", "h", "h", "hr|hrs|hour|hours", 3600, 1},
         {"d", "d", "d", "day|days", 86400, 1},
+        {"month", "month", "", "mo|months", 2628000, 1},  // a twelfth of the year below
         {"year", "year", "", "a|yr|yrs|years|annum", 31536000, 1},  // NIST SP 811 "year (365 d)": the 8760 h of running costs
         {"ms", "ms", "ms", "millisecond|milliseconds", 1, 1000},
     };

@@ -102,7 +102,22 @@ struct UnitTable<ThermalConductivity> {
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
         {"W/(m K)", "WmK", "W/(m.K)", "W/m/K|W/(m degC)|W/m/degC|W m-1 K-1"},
+        {"W/(mm K)", "WmmK", "W/(mm.K)", "W/mm/K|W/(mm degC)|W/mm/degC", 1000, 1},
         {"Btu/(h ft degF)", "btuhftF", "[Btu_IT]/(h.[ft_i].[degF])", "Btu/(hr ft F)|Btu/h/ft/F|Btu/(h ft F)", 52752792631, 30480000000},
+    };
+};
+
+using ThermalConductance = decltype(Power() / TemperatureDifference());
+
+template <>
+struct UnitTable<ThermalConductance> {
+    static constexpr const char* type = "ThermalConductance";
+    static constexpr const char* name = "thermal conductance";
+    static constexpr const char* hint = "heat flow for each kelvin of difference, U A; write W/K";
+    static constexpr UnitInfo units[] = {
+        {"W/K", "WK", "W/K", "W/degC|W K-1"},
+        {"kW/K", "kWK", "kW/K", "kW/degC", 1000, 1},
+        {"Btu/(h degF)", "btuhF", "[Btu_IT]/(h.[degF])", "Btu/h/degF|Btu/(h F)|Btu/(hr F)|Btu/h/F", 52752792631, 100000000000},
     };
 };
 
