@@ -121,7 +121,7 @@ void look_at_relations(Working& w)
         reached = reached && w.inputs[i].state == Working::Input::State::read && w.limits[i].state != Working::Limit::State::outside;
     if (!reached || w.status == CUTWATER_BAD_SERIES) return;
     for (std::size_t i = 0; i < f.relations.size(); ++i) {
-        if (w.status == CUTWATER_CONTRADICTION && std::strstr(w.refusal.message, f.relations[i])) {
+        if (w.status == CUTWATER_CONTRADICTION && std::strstr(w.refusal.message, f.relations[i].sentence)) {
             w.relations[i] = Working::Relation::broken;  // those after it were not looked at
             return;
         }

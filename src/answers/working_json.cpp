@@ -155,7 +155,7 @@ void write_json(const Working& w, std::string& to)
         if (f.inputs[i].kind != Kind::choice) write_limit(json, f.inputs[i], w.limits[i]);
     json.close(']').key("relations").open('[');
     for (std::size_t i = 0; i < w.relations.size(); ++i) {
-        json.open('{').key("sentence").text(f.relations[i]).key("held");
+        json.open('{').key("sentence").text(f.relations[i].sentence).key("held");
         if (w.relations[i] == Working::Relation::not_looked_at)
             json.raw("null");
         else

@@ -97,7 +97,7 @@ void write_markdown(const Working& w, std::string& to)
     if (!w.relations.empty()) {
         to += "\n**Relations**\n\n";
         for (std::size_t i = 0; i < w.relations.size(); ++i)
-            ((((to += "- ") += relation_text(w.relations[i])) += ": ") += plain(f.relations[i])) += '\n';
+            ((((to += "- ") += relation_text(w.relations[i])) += ": ") += plain(f.relations[i].sentence)) += '\n';
     }
     ((to += "\n**Source:** ") += plain(f.source)) += '\n';
     if (!f.cautions.empty()) to += "\n**Caution**\n\n";

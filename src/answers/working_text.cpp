@@ -186,7 +186,7 @@ void write_text(const Working& w, bool plain_ascii, std::string& to)
     if (!w.relations.empty()) {
         page.heading("Relations");
         for (std::size_t i = 0; i < w.relations.size(); ++i)
-            page.point(std::string(relation_text(w.relations[i])) + ": " + f.relations[i]);
+            page.point(std::string(relation_text(w.relations[i])) + ": " + f.relations[i].sentence);
     }
     page.heading("Source");
     page.paragraph(f.source);

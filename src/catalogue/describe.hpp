@@ -107,31 +107,55 @@ inline constexpr auto results_of = []<std::size_t... I>(std::index_sequence<I...
 }(std::make_index_sequence<result_count<R>>());
 
 template <const auto& R>
-inline constexpr std::size_t relation_count =
-    std::find_if(std::begin(R.relations), std::end(R.relations), [](const auto& r) { return !r.sentence; }) -
-    std::begin(R.relations);
+inline constexpr std::size_t relation_count = std::tuple_size_v<std::remove_cvref_t<decltype(R.relations)>>;
 
+/// Position of an input by the record's name for it; input_count when there is none.
 template <const auto& R>
-inline constexpr auto sentences_of = [] {
-    std::array<const char*, relation_count<R>> sentences{};
-    for (std::size_t i = 0; i < sentences.size(); ++i) sentences[i] = R.relations[i].sentence;
-    return sentences;
+constexpr std::size_t position_of(std::string_view name)
+{
+    for (std::size_t i = 0; i < input_count<R>; ++i)
+        if (name == inputs_of<R>[i].name) return i;
+    return input_count<R>;
+}
+
+/// Positions of the inputs that relation K names.
+template <const auto& R, std::size_t K>
+inline constexpr auto related_inputs = [] {
+    std::array<std::size_t, std::get<K>(R.relations).inputs.size()> positions{};
+    for (std::size_t i = 0; i < positions.size(); ++i) positions[i] = position_of<R>(std::get<K>(R.relations).inputs[i]);
+    return positions;
 }();
 
+template <const auto& R, std::size_t K>
+constexpr bool relation_fits()
+{
+    constexpr auto& positions = related_inputs<R, K>;
+    constexpr bool inputs_exist = std::find(positions.begin(), positions.end(), input_count<R>) == positions.end();
+    static_assert(inputs_exist, "a relation names an input that its record does not have");
+    if constexpr (inputs_exist) {
+        using Parameters = typename TraitsOf<R>::Parameters;
+        constexpr bool takes_them = []<std::size_t... N>(std::index_sequence<N...>) {
+            return std::is_invocable_r_v<bool, decltype(std::get<K>(R.relations).holds),
+                                         std::tuple_element_t<related_inputs<R, K>[N], Parameters>...>;
+        }(std::make_index_sequence<positions.size()>());
+        static_assert(takes_them, "a relation's predicate does not take the quantities of the inputs that it names");
+    }
+    return true;
+}
+
 template <const auto& R>
-inline constexpr auto blamed_by = [] {
-    std::array<const char*, relation_count<R>> blamed{};
-    for (std::size_t i = 0; i < blamed.size(); ++i) blamed[i] = R.relations[i].blamed;
-    return blamed;
-}();
+inline constexpr auto relations_of = []<std::size_t... K>(std::index_sequence<K...>) {
+    static_assert((relation_fits<R, K>() && ...));
+    return std::array<RelationInfo, sizeof...(K)>{RelationInfo{std::get<K>(R.relations).sentence, related_inputs<R, K>}...};
+}(std::make_index_sequence<relation_count<R>>());
 
 template <const auto& R>
 inline constexpr std::size_t caution_count =
     std::find(std::begin(R.cautions), std::end(R.cautions), nullptr) - std::begin(R.cautions);
 
 template <const auto& R>
-inline constexpr FunctionText text_of{.name = R.name, .meaning = R.meaning, .inputs = inputs_of<R>, .results = results_of<R>,
-                                      .equation = R.equation, .relations = sentences_of<R>, .blamed = blamed_by<R>, .source = R.source,
+inline constexpr FunctionText text_of{.name = R.name, .meaning = R.meaning, .also = R.also, .inputs = inputs_of<R>, .results = results_of<R>,
+                                      .equation = R.equation, .relations = relations_of<R>, .source = R.source,
                                       .cautions = {R.cautions, caution_count<R>}, .example = R.example};
 
 }  // namespace cutwater::binding

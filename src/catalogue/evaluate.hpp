@@ -114,13 +114,21 @@ auto typed_all(const Raws<R>& raws, std::index_sequence<I...>)
     return typename TraitsOf<R>::Parameters(typed(std::get<I>(R.inputs), std::get<I>(raws))...);
 }
 
+template <const auto& R, std::size_t K>
+bool holds(const typename TraitsOf<R>::Parameters& parameters)
+{
+    return [&]<std::size_t... N>(std::index_sequence<N...>) {
+        return std::get<K>(R.relations).holds(std::get<related_inputs<R, K>[N]>(parameters)...);
+    }(std::make_index_sequence<related_inputs<R, K>.size()>());
+}
+
 /// Position of the first relation that does not hold; relation_count when all do.
 template <const auto& R>
 std::size_t broken_relation(const typename TraitsOf<R>::Parameters& parameters)
 {
     std::size_t broken = relation_count<R>;
     [&]<std::size_t... I>(std::index_sequence<I...>) {
-        static_cast<void>(((std::apply(R.relations[I].holds, parameters) || (broken = I, false)) && ...));
+        static_cast<void>(((holds<R, I>(parameters) || (broken = I, false)) && ...));
     }(std::make_index_sequence<relation_count<R>>());
     return broken;
 }
@@ -218,9 +226,8 @@ std::size_t raw_points(const Raws<R>& raws, std::size_t input)
 template <const auto& R>
 [[gnu::cold, gnu::noinline]] cutwater_status refuse_broken(std::size_t broken, const Raws<R>& raws, cutwater_refusal* refusal)
 {
-    const std::size_t blamed = find_input(text_of<R>, R.relations[broken].blamed);
-    return refuse_relation(text_of<R>, blamed, raw_number<R>(raws, blamed), raw_points<R>(raws, blamed), R.relations[broken].sentence,
-                           refusal);
+    const std::size_t blamed = text_of<R>.relations[broken].inputs.front();
+    return refuse_relation(text_of<R>, broken, raw_number<R>(raws, blamed), raw_points<R>(raws, blamed), refusal);
 }
 
 template <const auto& R>

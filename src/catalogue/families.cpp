@@ -2,37 +2,35 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 namespace cutwater {
 
-extern const Family liquid_family;
-extern const Family system_family;
-extern const Family similarity_family;
-extern const Family power_family;
-extern const Family viscous_family;
-extern const Family solids_family;
-extern const Family least_flow_family;
-extern const Family curves_family;
-extern const Family acceptance_family;
+// One for each folder of src/formulas; the list of them is made when the build is configured.
+extern const std::span<const Family* const> family_folders;
 
 namespace {
-
-constexpr std::array family_list{&liquid_family, &system_family, &similarity_family, &power_family, &viscous_family, &solids_family, &least_flow_family, &curves_family, &acceptance_family};
 
 struct Place {
     const FunctionInfo* function;
     const Family* family;
 };
 
-// Sorted by name once, before the first call; read only after that.
+// Sorted once, before the first call; read only after that.
 struct Index {
+    std::array<const Family*, 64> families{};
+    std::size_t family_count = 0;
     std::array<Place, 1024> places{};
     std::array<std::uint16_t, 1024> by_name{};
     std::size_t count = 0;
 
     Index()
     {
-        for (const Family* family : family_list)
+        for (const Family* family : family_folders) families.at(family_count++) = family;
+        std::sort(families.begin(), families.begin() + static_cast<std::ptrdiff_t>(family_count), [](auto a, auto b) {
+            return std::tuple(a->place, std::string_view(a->name)) < std::tuple(b->place, std::string_view(b->name));
+        });
+        for (const Family* family : std::span(families).first(family_count))
             for (const FunctionInfo* function : family->functions) places.at(count++) = {function, family};
         for (std::size_t i = 0; i < count; ++i) by_name[i] = static_cast<std::uint16_t>(i);
         std::sort(by_name.begin(), by_name.begin() + static_cast<std::ptrdiff_t>(count),
@@ -49,7 +47,7 @@ const Index& index() noexcept
 
 }  // namespace
 
-std::span<const Family* const> families() noexcept { return family_list; }
+std::span<const Family* const> families() noexcept { return std::span(index().families).first(index().family_count); }
 
 std::size_t function_count() noexcept { return index().count; }
 

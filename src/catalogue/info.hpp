@@ -78,15 +78,21 @@ struct RowsJob {
     Given* first_given = nullptr;              // the first refused row's inputs, kept before a result can overwrite them
 };
 
+/// A condition between inputs, by their positions; the first is the one to blame.
+struct RelationInfo {
+    const char* sentence;
+    std::span<const std::size_t> inputs;
+};
+
 /// All that a record says.
 struct FunctionText {
     const char* name;
     const char* meaning;
+    const char* also;  // other words for it, parted by '|'
     std::span<const InputInfo> inputs;
     std::span<const ResultInfo> results;
     const char* equation;
-    std::span<const char* const> relations;
-    std::span<const char* const> blamed;  // of each relation: its input, by the record's name
+    std::span<const RelationInfo> relations;
     const char* source;
     std::span<const char* const> cautions;
     Example example;
@@ -103,6 +109,7 @@ struct FunctionInfo : FunctionText {
 struct Family {
     const char* name;   // in identifiers and file names
     const char* title;  // for people
+    int place;          // families are told in this order; of two with the same, by name
     std::span<const FunctionInfo* const> functions;
 };
 

@@ -9,6 +9,8 @@
 #include "catalogue/steps.hpp"
 #include "catalogue/words.hpp"
 
+#include <algorithm>
+#include <array>
 #include <optional>
 #include <tuple>
 #include <type_traits>
@@ -120,13 +122,28 @@ constexpr Output<E> output_word(const char* name, const char* symbol, const char
     return {name, symbol, meaning};
 }
 
-/// A condition between inputs, the sentence that says it, and the input to blame when it does not hold.
-template <class... P>
-struct Relation {
-    const char* blamed = nullptr;
-    bool (*holds)(P...) = nullptr;
-    const char* sentence = nullptr;
+/// A name as a template's argument.
+template <std::size_t N>
+struct Name {
+    char text[N]{};
+    consteval Name(const char (&name)[N]) { std::copy_n(name, N, text); }
 };
+
+/// A condition between inputs and the sentence that says it. The input named first is the one to blame.
+template <class Holds, std::size_t N>
+struct Relation {
+    std::array<const char*, N> inputs;
+    Holds holds;
+    const char* sentence;
+};
+
+/// `relation<"vapour_pressure", "surface_pressure">([](AbsolutePressure vapour, AbsolutePressure surface) { … }, "…")`:
+/// the inputs by the record's names, without their units, and a predicate that takes just those, in that order.
+template <Name... Inputs, class Holds>
+constexpr auto relation(Holds holds, const char* sentence)
+{
+    return Relation<Holds, sizeof...(Inputs)>{{Inputs.text...}, holds, sentence};
+}
 
 namespace binding {
 
@@ -183,7 +200,6 @@ template <class... Done>
 struct Signature<std::tuple<Done...>> {
     using Parameters = std::tuple<Done...>;
     using Inputs = Matched<Input, Done...>;
-    using Condition = Relation<Done...>;
     static constexpr bool shows_steps = false;
 };
 
@@ -194,7 +210,6 @@ struct FormulaTraits<R (*)(P...)> : Signature<std::tuple<>, P...>, ResultsOf<R> 
 
 }  // namespace binding
 
-inline constexpr std::size_t most_relations = 10;
 inline constexpr std::size_t most_cautions = 6;
 
 template <auto Formula>
@@ -204,13 +219,27 @@ struct Record {
 
     const char* name;
     const char* meaning;
+    const char* also = "";  // the trade's other words for it, parted by '|'; where `find` looks besides
     typename Traits::Inputs inputs;
     typename Traits::Outputs results;
     const char* equation;
-    typename Traits::Condition relations[most_relations]{};
     const char* source;
     const char* cautions[most_cautions]{};
     Example example;
+
+    static constexpr std::tuple<> relations{};
 };
+
+/// A record with conditions between its inputs.
+template <auto Formula, class... Relations>
+struct RelatedRecord : Record<Formula> {
+    std::tuple<Relations...> relations;
+};
+
+template <auto Formula, class... Relations>
+constexpr auto record(const Record<Formula>& text, Relations... relations)
+{
+    return RelatedRecord<Formula, Relations...>{text, {relations...}};
+}
 
 }  // namespace cutwater

@@ -169,15 +169,16 @@ cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSerie
                         });
 }
 
-cutwater_status refuse_relation(const FunctionText& f, std::size_t input, double value, std::size_t points, const char* sentence,
+cutwater_status refuse_relation(const FunctionText& f, std::size_t relation, double value, std::size_t points,
                                 cutwater_refusal* refusal) noexcept
 {
+    const std::size_t input = f.relations[relation].inputs.front();
     return refuse_input(f, input, value, -1, CUTWATER_CONTRADICTION, refusal, [&](Writer& to, const InputInfo& in) {
-        if (input < f.inputs.size() && !std::isnan(value))
+        if (!std::isnan(value))
             to.add("{} is {:.10g}{}{}, but ", in.full_name, value, space_before(symbol_of(in)), symbol_of(in));
-        else if (input < f.inputs.size() && points > 0)
+        else if (points > 0)
             to.add("{}, a series of {} point{}: ", in.full_name, points, points == 1 ? "" : "s");
-        to.add("{}.", sentence);
+        to.add("{}.", f.relations[relation].sentence);
     });
 }
 

@@ -58,7 +58,7 @@ template <const auto& R, std::size_t... I, std::size_t... J>
         const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), in[I][r])...);
         if constexpr (relation_count<R> > 0)
             [&]<std::size_t... K>(std::index_sequence<K...>) {
-                ok = ok & (static_cast<bool>(std::apply(R.relations[K].holds, parameters)) & ...);
+                ok = ok & (holds<R, K>(parameters) & ...);
             }(std::make_index_sequence<relation_count<R>>());
         const Values<R> values = as_tuple(run<R>(parameters, Steps{}));
         const double numbers[] = {column_number<R, J>(values)...};

@@ -1,5 +1,5 @@
 # The catalogue, the generator that links it, and the library that the generator's products complete.
-file(GLOB family_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/formulas/*/*.cpp)
+file(GLOB family_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/formulas/*/family.cpp)
 file(GLOB core_sources CONFIGURE_DEPENDS
   ${PROJECT_SOURCE_DIR}/src/units/*.cpp ${PROJECT_SOURCE_DIR}/src/catalogue/*.cpp ${PROJECT_SOURCE_DIR}/src/answers/*.cpp)
 file(GLOB capi_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/*.cpp)
@@ -10,14 +10,22 @@ target_link_libraries(cutwater_core PUBLIC cutwater_flags fmt::fmt-header-only)
 target_compile_definitions(cutwater_core PUBLIC CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 set_source_files_properties(${family_sources} PROPERTIES COMPILE_OPTIONS "${cutwater_vector_flags}")
 
-# The generator writes one file of bodies for each family that the catalogue lists.
-set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/catalogue/families.cpp)
-file(STRINGS ${PROJECT_SOURCE_DIR}/src/catalogue/families.cpp family_lines REGEX "^extern const Family [a-z_]+_family;")
-set(cutwater_body_names)
-foreach(line ${family_lines})
-  string(REGEX REPLACE "^extern const Family ([a-z_]+)_family.*" "\\1" family "${line}")
-  list(APPEND cutwater_body_names capi/${family}.cpp)
+# A family is a folder: the catalogue lists what is there, and the generator writes a file of bodies for each.
+set(cutwater_families)
+set(family_declarations)
+set(family_list)
+foreach(source ${family_sources})
+  cmake_path(GET source PARENT_PATH folder)
+  cmake_path(GET folder FILENAME family)
+  list(APPEND cutwater_families ${family})
+  string(APPEND family_declarations "extern const Family ${family}_family;\n")
+  string(APPEND family_list "    &${family}_family,\n")
 endforeach()
+configure_file(${PROJECT_SOURCE_DIR}/src/catalogue/family_folders.cpp.in ${PROJECT_BINARY_DIR}/family_folders.cpp @ONLY)
+target_sources(cutwater_core PRIVATE ${PROJECT_BINARY_DIR}/family_folders.cpp)
+set(cutwater_body_names ${cutwater_families})
+list(TRANSFORM cutwater_body_names PREPEND capi/)
+list(TRANSFORM cutwater_body_names APPEND .cpp)
 list(APPEND cutwater_body_names capi/catalogue_json.cpp)
 
 if(CUTWATER_GENERATED)

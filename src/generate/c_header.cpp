@@ -37,7 +37,7 @@ void describe(std::string& to, const FunctionInfo& f)
     for (const ResultInfo& out : f.results) comment_lines(to, fmt::format("  -> {:<25} ", out.full_name), out.meaning);
     put(to, " *\n");
     comment_lines(to, "  Equation: ", f.equation);
-    for (std::size_t i = 0; i < f.relations.size(); ++i) comment_lines(to, fmt::format("  Must hold of {}: ", f.blamed[i]), f.relations[i]);
+    for (std::size_t i = 0; i < f.relations.size(); ++i) comment_lines(to, fmt::format("  Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
     comment_lines(to, "  Source: ", f.source);
     for (const char* caution : f.cautions) comment_lines(to, "  Caution: ", caution);
     put(to, " */\n");

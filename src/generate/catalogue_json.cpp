@@ -68,27 +68,6 @@ std::string arguments_json(std::span<const Info> infos, const char* list)
     return json.done();
 }
 
-std::string function_json(const FunctionInfo& f, const Family& family)
-{
-    const auto sentences = [](std::span<const char* const> list) { return json_list(list, [](const char* s) { return json_text(s); }); };
-    return JsonObject()
-        .text("name", f.name)
-        .text("family", family.name)
-        .text("summary", f.meaning)
-        .raw("inputs", json_list(f.inputs, input_json))
-        .raw("results", json_list(f.results, result_json))
-        .text("equation", f.equation)
-        .raw("relations", sentences(f.relations))
-        .text("source", f.source)
-        .raw("cautions", sentences(f.cautions))
-        .raw("example", JsonObject()
-                            .raw("inputs", arguments_json(f.inputs, f.example.inputs))
-                            .raw("results", arguments_json(f.results, f.example.results))
-                            .text("source", f.example.source)
-                            .done())
-        .done();
-}
-
 std::string aliases_json(std::string_view aliases)
 {
     std::vector<std::string_view> list;
@@ -98,6 +77,37 @@ std::string aliases_json(std::string_view aliases)
         aliases.remove_prefix(std::min(end + 1, aliases.size()));
     }
     return json_list(list, [](std::string_view a) { return json_text(a); });
+}
+
+/// The input named first is the one that a refusal blames.
+std::string relation_json(const FunctionInfo& f, const RelationInfo& relation)
+{
+    return JsonObject()
+        .raw("inputs", json_list(relation.inputs, [&](std::size_t i) { return json_text(f.inputs[i].full_name); }))
+        .text("sentence", relation.sentence)
+        .done();
+}
+
+std::string function_json(const FunctionInfo& f, const Family& family)
+{
+    const auto sentences = [](std::span<const char* const> list) { return json_list(list, [](const char* s) { return json_text(s); }); };
+    return JsonObject()
+        .text("name", f.name)
+        .text("family", family.name)
+        .text("summary", f.meaning)
+        .raw("also", aliases_json(f.also))
+        .raw("inputs", json_list(f.inputs, input_json))
+        .raw("results", json_list(f.results, result_json))
+        .text("equation", f.equation)
+        .raw("relations", json_list(f.relations, [&](const RelationInfo& r) { return relation_json(f, r); }))
+        .text("source", f.source)
+        .raw("cautions", sentences(f.cautions))
+        .raw("example", JsonObject()
+                            .raw("inputs", arguments_json(f.inputs, f.example.inputs))
+                            .raw("results", arguments_json(f.results, f.example.results))
+                            .text("source", f.example.source)
+                            .done())
+        .done();
 }
 
 std::string unit_json(const UnitInfo& unit)

@@ -73,7 +73,7 @@ std::string docstring(const FunctionInfo& f)
     }
     put(text, "\n");
     paragraph(text, "Equation: ", f.equation);
-    for (std::size_t i = 0; i < f.relations.size(); ++i) paragraph(text, fmt::format("Must hold of {}: ", f.blamed[i]), f.relations[i]);
+    for (std::size_t i = 0; i < f.relations.size(); ++i) paragraph(text, fmt::format("Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
     paragraph(text, "Source: ", f.source);
     for (const char* caution : f.cautions) paragraph(text, "Caution: ", caution);
     paragraph(text, "Example: ", fmt::format("{}({}) gives {} ({})", f.name, example_list(f.example.inputs), example_list(f.example.results), f.example.source));

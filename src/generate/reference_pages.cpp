@@ -47,7 +47,7 @@ void write_function(std::string& to, const FunctionInfo& f)
         put(to, "| `{}` | {} | {} | {} |\n", out.full_name, cell(out.symbol), cell(unit_text(out.unit)), cell(meaning));
     }
     put(to, "\n");
-    for (std::size_t i = 0; i < f.relations.size(); ++i) put(to, "Must hold of `{}`: {}.\n\n", f.blamed[i], f.relations[i]);
+    for (std::size_t i = 0; i < f.relations.size(); ++i) put(to, "Must hold of `{}`: {}.\n\n", f.inputs[f.relations[i].inputs.front()].name, f.relations[i].sentence);
     put(to, "Source: {}.\n\n", f.source);
     for (const char* caution : f.cautions) put(to, "> Caution: {}\n>\n", caution);
     if (!f.cautions.empty()) to.resize(to.size() - 2), put(to, "\n");

@@ -17,13 +17,13 @@ inline Head fall(Velocity v, Acceleration g, Steps steps)
     steps("h", "v^2/(2 g)", h, units::metre);
     return h;
 }
-inline constexpr Record<&fall> fall_record{
+inline constexpr auto fall_record = record<&fall>({
     .name = "fall", .meaning = "Height that a body falls from to gain a velocity",
     .inputs = {input("velocity", "v", units::ms, between(0, 100), "at the end"),
                input("gravity", "g", unit<Acceleration>("m/s2"), above(0), "of the place", 9.80665)},
     .results = {output("height", "h", units::metre, "fallen through")}, .equation = "h = v^2/(2 g)",
-    .relations = {{"velocity", [](Velocity v, Acceleration) { return v.value() != 13; }, "the velocity must not be 13"}},
-    .source = "Galilei, 1638", .cautions = {"Mind your head: 3 ≤ h, in plain air."}, .example = {"10", "5.0986", "hand"}};
+    .source = "Galilei, 1638", .cautions = {"Mind your head: 3 ≤ h, in plain air."}, .example = {"10", "5.0986", "hand"}},
+    relation<"velocity">([](Velocity v) { return v.value() != 13; }, "the velocity must not be 13"));
 
 }  // namespace cutwater::test
 

@@ -22,6 +22,6 @@ constexpr const FunctionInfo* acceptance_functions[] = {
 };
 
 extern const Family acceptance_family;  // a const without this would stay inside this file
-constinit const Family acceptance_family{"acceptance", "Acceptance test", acceptance_functions};
+constinit const Family acceptance_family{"acceptance", "Acceptance test", 90, acceptance_functions};
 
 }  // namespace cutwater

@@ -23,7 +23,7 @@ inline double margin_of(const Tolerances& t, GuaranteedQuantity quantity, double
     return unrounded(deviation - t.efficiency);
 }
 
-inline bool efficiencies_are_fractions(AcceptanceGrade, GuaranteedQuantity q, Ratio guaranteed, Ratio measured, Power)
+inline bool efficiencies_are_fractions(Ratio measured, Ratio guaranteed, GuaranteedQuantity q)
 {
     return q != GuaranteedQuantity::efficiency || (guaranteed.value() <= 1 && measured.value() <= 1);
 }
@@ -38,7 +38,7 @@ inline std::tuple<Ratio, Ratio> acceptance_margin(AcceptanceGrade grade, Guarant
     return {Ratio(deviation), Ratio(acceptance::margin_of(acceptance::tolerances(grade, small), quantity, deviation))};
 }
 
-inline constexpr Record<&acceptance_margin> acceptance_margin_record{
+inline constexpr auto acceptance_margin_record = record<&acceptance_margin>({
     .name = "acceptance_margin",
     .meaning = "Deviation of a measured value from the guaranteed one, and its margin in an acceptance grade",
     .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
@@ -48,13 +48,13 @@ inline constexpr Record<&acceptance_margin> acceptance_margin_record{
     .results = {output("deviation", "d", units::number, "part of the guaranteed value, -0.02 for 2 % below"),
                 output("margin", "m", units::number, acceptance::margin_meaning)},
     .equation = "d = M/G - 1; m = min(d - tau_low, tau_high - d); power: m = tau_P - d; efficiency: m = d - tau_eta",
-    .relations = {{"measured_value", &acceptance::efficiencies_are_fractions, "an efficiency, guaranteed or measured, must be a fraction, up to 1"},
-                  {"power_input", [](AcceptanceGrade, GuaranteedQuantity, Ratio, Ratio, Power p) { return acceptance::small_enough(p); },
-                   acceptance::below_small}},
     .source = acceptance::source,
     .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract,
                  "Flow and head need not both keep their tolerances: it is enough that the curve touches one bar of the cross, see acceptance_verdict."},
-    .example = {"\"1B\", \"head\", 50, 49", "-0.02, 0.01", "hand calculation"}};
+    .example = {"\"1B\", \"head\", 50, 49", "-0.02, 0.01", "hand calculation"}},
+    relation<"measured_value", "guaranteed_value", "quantity">(
+        &acceptance::efficiencies_are_fractions, "an efficiency, guaranteed or measured, must be a fraction, up to 1"),
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
 
 inline Outcome<std::tuple<Ratio, Ratio, Ratio, Ratio>> acceptance_margins(AcceptanceGrade grade, Flow flow, Head head, Series<Flow> flows,
                                                                           Series<Head> heads, Power small, Steps steps)
@@ -76,7 +76,7 @@ inline Outcome<std::tuple<Ratio, Ratio, Ratio, Ratio>> acceptance_margins(Accept
                       Ratio(acceptance::margin_of(t, GuaranteedQuantity::flow, flow_deviation)));
 }
 
-inline constexpr Record<&acceptance_margins> acceptance_margins_record{
+inline constexpr auto acceptance_margins_record = record<&acceptance_margins>({
     .name = "acceptance_margins",
     .meaning = "Deviations of a measured head curve from the guaranteed point, and their margins in an acceptance grade",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(), acceptance::flows(), acceptance::heads(),
@@ -86,12 +86,11 @@ inline constexpr Record<&acceptance_margins> acceptance_margins_record{
                 output("flow_deviation", "d_Q", units::number, "of the flow at the guaranteed head, as a part of the guaranteed flow"),
                 output("flow_margin", "m_Q", units::number, acceptance::margin_meaning)},
     .equation = "d_H = H(Q_G)/H_G - 1; d_Q = Q(H_G)/Q_G - 1; m = min(d - tau_low, tau_high - d); the guarantee is kept when either margin is not negative",
-    .relations = {{"heads", &pairs::equal_length<3, 4>, pairs::same_length},
-                  {"power_input", [](AcceptanceGrade, Flow, Head, Series<Flow>, Series<Head>, Power p) { return acceptance::small_enough(p); },
-                   acceptance::below_small}},
     .source = acceptance::cross_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
     .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "-0.024390, 0.0056098, -0.05, 0",
-                "hand calculation on the straight line H = 60 - 0.2 Q"}};
+                "hand calculation on the straight line H = 60 - 0.2 Q"}},
+    pairs::equal_length<"heads", "flows">(),
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
 
 }  // namespace cutwater::formulas

@@ -54,7 +54,7 @@ inline std::tuple<Flow, Head, Power, Head> test_to_rated_speed(Flow flow, Head h
             npsh3 * std::pow(ratio.value(), npsh_exponent.value())};
 }
 
-inline constexpr Record<&test_to_rated_speed> test_to_rated_speed_record{
+inline constexpr auto test_to_rated_speed_record = record<&test_to_rated_speed>({
     .name = "test_to_rated_speed",
     .meaning = "Measured values translated to the rated speed and density",
     .inputs = {input("flow", "Q", units::m3h, from(0), "measured flow"), input("head", "H", units::metre, any, "measured head"),
@@ -69,19 +69,30 @@ inline constexpr Record<&test_to_rated_speed> test_to_rated_speed_record{
                 output("rated_power", "P_T", units::kW, "power input at the rated speed and density"),
                 output("rated_npsh3", "NPSH3_T", units::metre, "NPSH3 at the rated speed")},
     .equation = "Q_T = Q n_sp/n; H_T = H (n_sp/n)^2; P_T = P (n_sp/n)^3 rho_sp/rho; NPSH3_T = NPSH3 (n_sp/n)^x; the efficiency stays",
-    .relations = {{"test_speed",
-                   [](Flow, Head, Power, Head, RotationalSpeed n, RotationalSpeed rated, Density, Density, Ratio) {
-                       return acceptance::speed_within(n, rated, 0.5);
-                   },
-                   "the test must run at 50 to 120 % of the rated speed"},
-                  {"test_speed",
-                   [](Flow, Head, Power, Head npsh3, RotationalSpeed n, RotationalSpeed rated, Density, Density, Ratio) {
-                       return npsh3 == Head{} || acceptance::speed_within(n, rated, 0.8);
-                   },
-                   "a test of NPSH must run at 80 to 120 % of the rated speed"}},
     .source = "ISO 9906:2012, 6.1.2, translation of the test results (from memory of it)",
     .cautions = {acceptance::thin_liquids, acceptance::near_speed},
-    .example = {"100, 50, 20, 3, 1480, 1450, 998, 998", "97.973, 47.994, 18.808, 2.8796", "independent computation"}};
+    .example = {"100, 50, 20, 3, 1480, 1450, 998, 998", "97.973, 47.994, 18.808, 2.8796", "independent computation"}},
+    relation<"test_speed", "rated_speed">(
+        [](RotationalSpeed n, RotationalSpeed rated) { return acceptance::speed_within(n, rated, 0.5); },
+        "the test must run at 50 to 120 % of the rated speed"),
+    relation<"test_speed", "npsh3", "rated_speed">(
+        [](RotationalSpeed n, Head npsh3, RotationalSpeed rated) { return npsh3 == Head{} || acceptance::speed_within(n, rated, 0.8); },
+        "a test of NPSH must run at 80 to 120 % of the rated speed"));
+
+namespace acceptance {
+
+inline bool has_a_mean(Series<Ratio> readings)
+{
+    const double count = static_cast<double>(readings.size());
+    double mean = 0, size = 0;
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        mean += readings[i].value() / count;
+        size += std::abs(readings[i].value()) / count;
+    }
+    return std::abs(mean) > 1e-12 * size;  // 0.1 + 0.2 - 0.3 is 0 but for rounding
+}
+
+}  // namespace acceptance
 
 /// Student's t for 95 % of both sides together.
 inline Ratio random_uncertainty(Series<Ratio> readings, Steps steps)
@@ -103,25 +114,15 @@ inline Ratio random_uncertainty(Series<Ratio> readings, Steps steps)
     return Ratio(t * deviation / std::sqrt(count));
 }
 
-inline constexpr Record<&random_uncertainty> random_uncertainty_record{
+inline constexpr auto random_uncertainty_record = record<&random_uncertainty>({
     .name = "random_uncertainty",
     .meaning = "Random part of a measured value's uncertainty, from repeated readings",
     .inputs = {series("readings", "x_i", units::number, any, "repeated readings of one quantity, in any unit", 3)},
     .results = {output("random", "e_R", units::number_percent, "per cent of the mean, at a confidence of 95 %")},
     .equation = "e_R = 100 t s/(mean sqrt(N)), t by Student, 95 %, N - 1 degrees of freedom",
-    .relations = {{"readings",
-                   [](Series<Ratio> x) {
-                       const double count = static_cast<double>(x.size());
-                       double mean = 0, size = 0;
-                       for (std::size_t i = 0; i < x.size(); ++i) {
-                           mean += x[i].value() / count;
-                           size += std::abs(x[i].value()) / count;
-                       }
-                       return std::abs(mean) > 1e-12 * size;  // 0.1 + 0.2 - 0.3 is 0 but for rounding
-                   },
-                   "the mean of the readings must not be 0: the uncertainty is a part of it"}},
     .source = acceptance::uncertainty_source,
-    .example = {"[100.2, 99.8, 100.1]", "0.51694", "independent computation, SciPy's Student's t"}};
+    .example = {"[100.2, 99.8, 100.1]", "0.51694", "independent computation, SciPy's Student's t"}},
+    relation<"readings">(&acceptance::has_a_mean, "the mean of the readings must not be 0: the uncertainty is a part of it"));
 
 inline Ratio measurement_uncertainty(Ratio systematic, Ratio random) { return Ratio(std::hypot(systematic.value(), random.value())); }
 

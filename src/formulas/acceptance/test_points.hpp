@@ -28,7 +28,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Power>, Points<Frac
     return translated;
 }
 
-inline constexpr Record<&test_points_to_rated_speed> test_points_to_rated_speed_record{
+inline constexpr auto test_points_to_rated_speed_record = record<&test_points_to_rated_speed>({
     .name = "test_points_to_rated_speed",
     .meaning = "All points of a test translated to the rated speed and density, with their efficiencies",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "measured flows", 1), series("heads", "H_i", units::metre, from(0), "measured heads", 1),
@@ -42,20 +42,16 @@ inline constexpr Record<&test_points_to_rated_speed> test_points_to_rated_speed_
                 output_series<Power>("rated_powers", "P_T,i", units::kW, "power inputs at the rated speed and density"),
                 output_series<Fraction>("efficiencies", "eta_i", units::fraction, "pump efficiencies, which the translation keeps")},
     .equation = "Q_T = Q n_sp/n_i; H_T = H (n_sp/n_i)^2; P_T = P (n_sp/n_i)^3 rho_sp/rho; eta = rho g Q H/P",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"powers", &pairs::equal_length<0, 2>, pairs::same_length},
-                  {"test_speeds", &pairs::equal_length<0, 3>, "every point needs the speed that it was measured at"},
-                  {"test_speeds",
-                   [](Series<Flow>, Series<Head>, Series<Power>, Series<RotationalSpeed> n, RotationalSpeed rated, Density, Density) {
-                       for (std::size_t i = 0; i < n.size(); ++i)
-                           if (!acceptance::speed_within(n[i], rated, 0.5)) return false;
-                       return true;
-                   },
-                   "every point must be measured at 50 to 120 % of the rated speed"}},
     .source = "ISO 9906:2012, 6.1.2, translation of the test results (from memory of it); efficiency by ISO 17769-1 (from memory of it)",
     .cautions = {acceptance::thin_liquids, acceptance::near_speed,
                  "The power is the pump's power input, not what the motor takes from the mains."},
     .example = {"[0, 50, 100], [60, 55, 42], [8, 12, 16], [1490, 1486, 1480], 1450, 998, 998",
-                "[0, 48.79, 97.97], [56.82, 52.37, 40.31], [7.373, 11.149, 15.047], [0, 0.6230, 0.7136]", "independent computation"}};
+                "[0, 48.79, 97.97], [56.82, 52.37, 40.31], [7.373, 11.149, 15.047], [0, 0.6230, 0.7136]", "independent computation"}},
+    pairs::equal_length<"heads", "flows">(),
+    pairs::equal_length<"powers", "flows">(),
+    pairs::equal_length<"test_speeds", "flows">("every point needs the speed that it was measured at"),
+    relation<"test_speeds", "rated_speed">(
+        [](Series<RotationalSpeed> n, RotationalSpeed rated) { for (std::size_t i = 0; i < n.size(); ++i) if (!acceptance::speed_within(n[i], rated, 0.5)) return false; return true; },
+        "every point must be measured at 50 to 120 % of the rated speed"));
 
 }  // namespace cutwater::formulas

@@ -80,7 +80,7 @@ inline std::tuple<Ratio, Ratio, Ratio, Ratio, Ratio, Ratio> acceptance_tolerance
     return {Ratio(t.flow_low), Ratio(t.flow_high), Ratio(t.head_low), Ratio(t.head_high), Ratio(t.power), Ratio(t.efficiency)};
 }
 
-inline constexpr Record<&acceptance_tolerances> acceptance_tolerances_record{
+inline constexpr auto acceptance_tolerances_record = record<&acceptance_tolerances>({
     .name = "acceptance_tolerances",
     .meaning = "Tolerances of an acceptance grade, as parts of the guaranteed values",
     .inputs = {acceptance::grade(), acceptance::small_power()},
@@ -89,10 +89,10 @@ inline constexpr Record<&acceptance_tolerances> acceptance_tolerances_record{
                 output("head_high", "tau_H+", units::number, "highest head"), output("power_high", "tau_P", units::number, "highest power; no lower limit"),
                 output("efficiency_low", "tau_eta", units::number, "lowest efficiency, as a part of the guaranteed one; no upper limit")},
     .equation = "by the grade; up to 10 kW, when asked for: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %",
-    .relations = {{"power_input", [](AcceptanceGrade, Power p) { return acceptance::small_enough(p); }, acceptance::below_small}},
     .source = acceptance::source,
     .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\"", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}};
+    .example = {"\"1B\"", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}},
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
 
 inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, GuaranteedQuantity quantity, Ratio guaranteed, Power small)
 {
@@ -107,7 +107,7 @@ inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, Guarant
     return {Ratio(g * (1 + t.efficiency)), Ratio(1.0)};
 }
 
-inline constexpr Record<&acceptance_limits> acceptance_limits_record{
+inline constexpr auto acceptance_limits_record = record<&acceptance_limits>({
     .name = "acceptance_limits",
     .meaning = "Lowest and highest measured value that an acceptance grade allows",
     .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
@@ -115,12 +115,12 @@ inline constexpr Record<&acceptance_limits> acceptance_limits_record{
     .results = {output("lowest", "G_low", units::number, "in the same unit; 0 for power, which has no lower limit"),
                 output("highest", "G_high", units::number, "in the same unit; 1 for efficiency, which has no upper limit")},
     .equation = "G_low = G (1 + tau_low), G_high = G (1 + tau_high)",
-    .relations = {{"guaranteed_value",
-                   [](AcceptanceGrade, GuaranteedQuantity q, Ratio g, Power) { return q != GuaranteedQuantity::efficiency || g.value() <= 1; },
-                   "an efficiency must be given as a fraction, up to 1"},
-                  {"power_input", [](AcceptanceGrade, GuaranteedQuantity, Ratio, Power p) { return acceptance::small_enough(p); }, acceptance::below_small}},
     .source = acceptance::source,
     .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", \"head\", 50", "48.5, 51.5", "hand calculation"}};
+    .example = {"\"1B\", \"head\", 50", "48.5, 51.5", "hand calculation"}},
+    relation<"guaranteed_value", "quantity">(
+        [](Ratio g, GuaranteedQuantity q) { return q != GuaranteedQuantity::efficiency || g.value() <= 1; },
+        "an efficiency must be given as a fraction, up to 1"),
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
 
 }  // namespace cutwater::formulas

@@ -121,7 +121,7 @@ inline Outcome<std::tuple<Verdict, Head, Flow>> acceptance_verdict(AcceptanceGra
     return std::tuple(upright || level ? Verdict::pass : Verdict::fail, *measured, Flow::from_value(at_head.flow));
 }
 
-inline constexpr Record<&acceptance_verdict> acceptance_verdict_record{
+inline constexpr auto acceptance_verdict_record = record<&acceptance_verdict>({
     .name = "acceptance_verdict",
     .meaning = "Whether a measured head curve keeps the guaranteed flow and head",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(), acceptance::flows(), acceptance::heads(),
@@ -130,12 +130,11 @@ inline constexpr Record<&acceptance_verdict> acceptance_verdict_record{
                 output("head_at_flow", "H(Q_G)", units::metre, "measured head at the guaranteed flow"),
                 output("flow_at_head", "Q(H_G)", units::m3h, "measured flow at the guaranteed head, the one on the level bar if there are several; where the curve comes nearest to it if it has it nowhere")},
     .equation = "H_G (1 + tau_H-) <= H(Q_G) <= H_G (1 + tau_H+), or Q_G (1 + tau_Q-) <= Q(H_G) <= Q_G (1 + tau_Q+)",
-    .relations = {{"heads", &pairs::equal_length<3, 4>, pairs::same_length},
-                  {"power_input", [](AcceptanceGrade, Flow, Head, Series<Flow>, Series<Head>, Power p) { return acceptance::small_enough(p); },
-                   acceptance::below_small}},
     .source = acceptance::cross_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "\"pass\", 40, 95", "hand calculation on the straight line H = 60 - 0.2 Q"}};
+    .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "\"pass\", 40, 95", "hand calculation on the straight line H = 60 - 0.2 Q"}},
+    pairs::equal_length<"heads", "flows">(),
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
 
 inline Outcome<std::tuple<Verdict, Fraction, Flow>> acceptance_verdict_efficiency(AcceptanceGrade grade, Flow flow, Head head, Fraction guaranteed,
                                                                                   Series<Flow> flows, Series<Head> heads,
@@ -149,7 +148,7 @@ inline Outcome<std::tuple<Verdict, Fraction, Flow>> acceptance_verdict_efficienc
     return std::tuple(acceptance::touches(measured, lowest, 1) ? Verdict::pass : Verdict::fail, Fraction{measured}, *at);
 }
 
-inline constexpr Record<&acceptance_verdict_efficiency> acceptance_verdict_efficiency_record{
+inline constexpr auto acceptance_verdict_efficiency_record = record<&acceptance_verdict_efficiency>({
     .name = "acceptance_verdict_efficiency",
     .meaning = "Whether measured curves keep the guaranteed efficiency",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(),
@@ -160,14 +159,12 @@ inline constexpr Record<&acceptance_verdict_efficiency> acceptance_verdict_effic
                 output("efficiency", "eta", units::fraction, "measured efficiency there"),
                 output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once")},
     .equation = "eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G",
-    .relations = {{"heads", &pairs::equal_length<4, 5>, pairs::same_length},
-                  {"efficiencies", &pairs::equal_length<4, 6>, pairs::same_length},
-                  {"power_input",
-                   [](AcceptanceGrade, Flow, Head, Fraction, Series<Flow>, Series<Head>, Series<Fraction>, Power p) { return acceptance::small_enough(p); },
-                   acceptance::below_small}},
     .source = acceptance::line_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 40, 0.8, [0, 50, 100, 150], [60, 50, 40, 30], [0, 0.6, 0.78, 0.7]", "\"pass\", 0.78, 100", "by inspection: 0.78 against 0.776"}};
+    .example = {"\"1B\", 100, 40, 0.8, [0, 50, 100, 150], [60, 50, 40, 30], [0, 0.6, 0.78, 0.7]", "\"pass\", 0.78, 100", "by inspection: 0.78 against 0.776"}},
+    pairs::equal_length<"heads", "flows">(),
+    pairs::equal_length<"efficiencies", "flows">(),
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
 
 inline Outcome<std::tuple<Verdict, Power, Flow>> acceptance_verdict_power(AcceptanceGrade grade, Flow flow, Head head, Power guaranteed,
                                                                           Series<Flow> flows, Series<Head> heads, Series<Power> powers, Power small,
@@ -181,7 +178,7 @@ inline Outcome<std::tuple<Verdict, Power, Flow>> acceptance_verdict_power(Accept
     return std::tuple(acceptance::touches(measured, 0, highest.value()) ? Verdict::pass : Verdict::fail, Power::from_value(measured), *at);
 }
 
-inline constexpr Record<&acceptance_verdict_power> acceptance_verdict_power_record{
+inline constexpr auto acceptance_verdict_power_record = record<&acceptance_verdict_power>({
     .name = "acceptance_verdict_power",
     .meaning = "Whether measured curves keep the guaranteed power input",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(),
@@ -192,18 +189,14 @@ inline constexpr Record<&acceptance_verdict_power> acceptance_verdict_power_reco
                 output("power", "P", units::kW, "measured power input there"),
                 output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once")},
     .equation = "P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G",
-    .relations = {{"heads", &pairs::equal_length<4, 5>, pairs::same_length},
-                  {"powers", &pairs::equal_length<4, 6>, pairs::same_length},
-                  {"power_input",
-                   [](AcceptanceGrade, Flow, Head, Power, Series<Flow>, Series<Head>, Series<Power>, Power p) { return acceptance::small_enough(p); },
-                   acceptance::below_small},
-                  {"power_input",
-                   [](AcceptanceGrade, Flow, Head, Power guaranteed, Series<Flow>, Series<Head>, Series<Power>, Power p) {
-                       return p == Power{} || p >= guaranteed * (1 - 1e-12);
-                   },
-                   "the greatest power input over the range cannot be less than the guaranteed one"}},
     .source = acceptance::line_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 40, 14, [0, 50, 100, 150], [60, 50, 40, 30], [8, 12, 14.5, 16]", "\"pass\", 14.5, 100", "by inspection: 14.5 against 14.56"}};
+    .example = {"\"1B\", 100, 40, 14, [0, 50, 100, 150], [60, 50, 40, 30], [8, 12, 14.5, 16]", "\"pass\", 14.5, 100", "by inspection: 14.5 against 14.56"}},
+    pairs::equal_length<"heads", "flows">(),
+    pairs::equal_length<"powers", "flows">(),
+    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small),
+    relation<"power_input", "guaranteed_power">(
+        [](Power p, Power guaranteed) { return p == Power{} || p >= guaranteed * (1 - 1e-12); },
+        "the greatest power input over the range cannot be less than the guaranteed one"));
 
 }  // namespace cutwater::formulas

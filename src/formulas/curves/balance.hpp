@@ -66,7 +66,7 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Delivering>> flow_balance(Seri
     return std::tuple(Flow::from_value(flows[0] + flows[1]), Head::from_value(head), Flow::from_value(flows[0]), Flow::from_value(flows[1]), who);
 }
 
-inline constexpr Record<&flow_balance> flow_balance_record{
+inline constexpr auto flow_balance_record = record<&flow_balance>({
     .name = "flow_balance",
     .meaning = "Duty of two unlike pumps in parallel on one system, and each pump's share",
     .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>(), curves::static_head(),
@@ -75,14 +75,14 @@ inline constexpr Record<&flow_balance> flow_balance_record{
                 output("flow_1", "Q_1", units::m3h, "flow of pump 1"), output("flow_2", "Q_2", units::m3h, "flow of pump 2"),
                 output_word<Delivering>("delivering", "who", "whether one of them delivers nothing, the head being above its closed-valve head")},
     .equation = "Q = Q_1(H) + Q_2(H), H = H_s + k Q^2",
-    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length},
-                  {"heads_1", &curves::falls<1>, curves::must_fall},
-                  {"flows_1", &curves::begins_at_closed_valve<0>, curves::from_closed_valve},
-                  {"heads_2", &curves::falls<3>, curves::must_fall},
-                  {"flows_2", &curves::begins_at_closed_valve<2>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses, caution::closed_valve},
-    .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30], 30, 0", "160, 30, 100, 60, \"both pumps\"", "hand calculation: both curves end at 30 m"}};
+    .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30], 30, 0", "160, 30, 100, 60, \"both pumps\"", "hand calculation: both curves end at 30 m"}},
+    pairs::equal_length<"heads_1", "flows_1">(),
+    pairs::equal_length<"heads_2", "flows_2">(),
+    curves::falls<"heads_1">(),
+    curves::begins_at_closed_valve<"flows_1">(),
+    curves::falls<"heads_2">(),
+    curves::begins_at_closed_valve<"flows_2">());
 
 }  // namespace cutwater::formulas

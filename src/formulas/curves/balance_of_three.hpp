@@ -38,7 +38,7 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Flow, DeliveringOfThree>> flow
                       static_cast<DeliveringOfThree>(who - 1));
 }
 
-inline constexpr Record<&flow_balance_of_three> flow_balance_of_three_record{
+inline constexpr auto flow_balance_of_three_record = record<&flow_balance_of_three>({
     .name = "flow_balance_of_three",
     .meaning = "Duty of three unlike pumps in parallel on one system, and each pump's share",
     .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>(), curves::flows_of<3>(),
@@ -48,20 +48,20 @@ inline constexpr Record<&flow_balance_of_three> flow_balance_of_three_record{
                 output("flow_3", "Q_3", units::m3h, "flow of pump 3"),
                 output_word<DeliveringOfThree>("delivering", "who", "the pumps that deliver; the head is above the closed-valve head of any other")},
     .equation = "Q = Q_1(H) + Q_2(H) + Q_3(H), H = H_s + k Q^2; a pump gives nothing above its own closed-valve head",
-    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length},
-                  {"heads_3", &pairs::equal_length<4, 5>, pairs::same_length},
-                  {"heads_1", &curves::falls<1>, curves::must_fall},
-                  {"flows_1", &curves::begins_at_closed_valve<0>, curves::from_closed_valve},
-                  {"heads_2", &curves::falls<3>, curves::must_fall},
-                  {"flows_2", &curves::begins_at_closed_valve<2>, curves::from_closed_valve},
-                  {"heads_3", &curves::falls<5>, curves::must_fall},
-                  {"flows_3", &curves::begins_at_closed_valve<4>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses, caution::closed_valve,
                  "More than three: combine with two_curves_in_parallel, find the duty_head, and read each share with flow_at_head; near a kink of the "
                  "sum its rounding shows, so give the curves many points."},
     .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30], [0, 20], [29, 10], 30, 0", "160, 30, 100, 60, 0, \"pumps 1 and 2\"",
-                "hand calculation: the first two curves end at 30 m, above the third's closed-valve head"}};
+                "hand calculation: the first two curves end at 30 m, above the third's closed-valve head"}},
+    pairs::equal_length<"heads_1", "flows_1">(),
+    pairs::equal_length<"heads_2", "flows_2">(),
+    pairs::equal_length<"heads_3", "flows_3">(),
+    curves::falls<"heads_1">(),
+    curves::begins_at_closed_valve<"flows_1">(),
+    curves::falls<"heads_2">(),
+    curves::begins_at_closed_valve<"flows_2">(),
+    curves::falls<"heads_3">(),
+    curves::begins_at_closed_valve<"flows_3">());
 
 }  // namespace cutwater::formulas

@@ -59,16 +59,16 @@ inline Outcome<Flow> best_efficiency_flow(Series<Flow> flows, Series<Fraction> e
     return Flow::from_value(best->flow);
 }
 
-inline constexpr Record<&best_efficiency_flow> best_efficiency_flow_record{
+inline constexpr auto best_efficiency_flow_record = record<&best_efficiency_flow>({
     .name = "best_efficiency_flow",
     .meaning = "Flow at which a pump's efficiency is highest",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
     .results = {output("flow", "Q_BEP", units::m3h, "best efficiency flow")},
     .equation = curves::best_equation,
-    .relations = {{"efficiencies", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::best_source,
-    .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "80", "by symmetry"}};
+    .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "80", "by symmetry"}},
+    pairs::equal_length<"efficiencies", "flows">());
 
 inline Outcome<Fraction> best_efficiency(Series<Flow> flows, Series<Fraction> efficiencies)
 {
@@ -77,15 +77,15 @@ inline Outcome<Fraction> best_efficiency(Series<Flow> flows, Series<Fraction> ef
     return Fraction{best->efficiency};
 }
 
-inline constexpr Record<&best_efficiency> best_efficiency_record{
+inline constexpr auto best_efficiency_record = record<&best_efficiency>({
     .name = "best_efficiency",
     .meaning = "Highest efficiency of a pump's curve",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
     .results = {output("efficiency", "eta_BEP", units::fraction, "best efficiency")},
     .equation = curves::best_equation,
-    .relations = {{"efficiencies", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::best_source,
-    .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "0.7", "by symmetry"}};
+    .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "0.7", "by symmetry"}},
+    pairs::equal_length<"efficiencies", "flows">());
 
 }  // namespace cutwater::formulas

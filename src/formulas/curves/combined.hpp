@@ -47,7 +47,7 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_in_parallel(Series<Flow> flo
     return {curves::scaled(flows, pumps.value), curves::scaled(heads, 1)};
 }
 
-inline constexpr Record<&curve_in_parallel> curve_in_parallel_record{
+inline constexpr auto curve_in_parallel_record = record<&curve_in_parallel>({
     .name = "curve_in_parallel",
     .meaning = "Head curve of equal pumps in parallel",
     .inputs = {curves::flows("flows of one pump's points"),
@@ -55,17 +55,17 @@ inline constexpr Record<&curve_in_parallel> curve_in_parallel_record{
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of all together")},
     .equation = "Q_sum = z Q at the same H",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::parallel_source,
     .cautions = {curves::drooping_in_parallel, curves::no_return, curves::own_losses},
-    .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 100, 200], [40, 38, 30]", "hand calculation"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 100, 200], [40, 38, 30]", "hand calculation"}},
+    pairs::equal_length<"heads", "flows">());
 
 inline std::tuple<Points<Flow>, Points<Head>> curve_in_series(Series<Flow> flows, Series<Head> heads, Count pumps)
 {
     return {curves::scaled(flows, 1), curves::scaled(heads, pumps.value)};
 }
 
-inline constexpr Record<&curve_in_series> curve_in_series_record{
+inline constexpr auto curve_in_series_record = record<&curve_in_series>({
     .name = "curve_in_series",
     .meaning = "Head curve of equal pumps or stages in series",
     .inputs = {curves::flows("flows of one pump's points"),
@@ -73,10 +73,10 @@ inline constexpr Record<&curve_in_series> curve_in_series_record{
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of all together")},
     .equation = "H_sum = z H at the same Q",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::series_source,
     .cautions = {curves::series_pressure},
-    .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 50, 100], [80, 76, 60]", "hand calculation"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 2", "[0, 50, 100], [80, 76, 60]", "hand calculation"}},
+    pairs::equal_length<"heads", "flows">());
 
 /// One point for every head that either curve lists, from the higher closed-valve head down to where the first curve ends.
 inline std::tuple<Points<Flow>, Points<Head>> two_curves_in_parallel(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2,
@@ -103,24 +103,24 @@ inline std::tuple<Points<Flow>, Points<Head>> two_curves_in_parallel(Series<Flow
     return sum;
 }
 
-inline constexpr Record<&two_curves_in_parallel> two_curves_in_parallel_record{
+inline constexpr auto two_curves_in_parallel_record = record<&two_curves_in_parallel>({
     .name = "two_curves_in_parallel",
     .meaning = "Head curve of two unlike pumps in parallel, each behind a non-return valve",
     .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>()},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of both together, down to the head at which one curve ends"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
     .equation = "Q_sum(H) = Q_1(H) + Q_2(H); a pump gives nothing above its own closed-valve head",
-    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length},
-                  {"heads_1", &curves::falls<1>, curves::must_fall},
-                  {"flows_1", &curves::begins_at_closed_valve<0>, curves::from_closed_valve},
-                  {"heads_2", &curves::falls<3>, curves::must_fall},
-                  {"flows_2", &curves::begins_at_closed_valve<2>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses,
                  "Exact at its points only: a curve drawn through them smooths the kink where the weaker pump begins to deliver. For shares use flow_balance, "
                  "flow_balance_of_three or flow_at_head."},
-    .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30]", "[0, 50, 160], [40, 38, 30]", "hand calculation"}};
+    .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30]", "[0, 50, 160], [40, 38, 30]", "hand calculation"}},
+    pairs::equal_length<"heads_1", "flows_1">(),
+    pairs::equal_length<"heads_2", "flows_2">(),
+    curves::falls<"heads_1">(),
+    curves::begins_at_closed_valve<"flows_1">(),
+    curves::falls<"heads_2">(),
+    curves::begins_at_closed_valve<"flows_2">());
 
 /// One point for every flow that either curve lists and both reach.
 inline Outcome<std::tuple<Points<Flow>, Points<Head>>> two_curves_in_series(Series<Flow> flows_1, Series<Head> heads_1, Series<Flow> flows_2,
@@ -146,7 +146,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>>> two_curves_in_series(Seri
     return sum;
 }
 
-inline constexpr Record<&two_curves_in_series> two_curves_in_series_record{
+inline constexpr auto two_curves_in_series_record = record<&two_curves_in_series>({
     .name = "two_curves_in_series",
     .meaning = "Head curve of two unlike pumps in series",
     .inputs = {curves::flows_of<1>("flows of pump 1"), curves::heads_of<1>("heads of pump 1"), curves::flows_of<2>("flows of pump 2"),
@@ -154,10 +154,10 @@ inline constexpr Record<&two_curves_in_series> two_curves_in_series_record{
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows that both curves reach"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
     .equation = "H_sum(Q) = H_1(Q) + H_2(Q)",
-    .relations = {{"heads_1", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"heads_2", &pairs::equal_length<2, 3>, pairs::same_length}},
     .source = curves::series_source,
     .cautions = {curves::series_pressure, "Beyond the smaller pump's last flow it is a throttle and nothing is told here."},
-    .example = {"[0, 50, 100], [40, 38, 30], [0, 50], [20, 18]", "[0, 50], [60, 56]", "hand calculation"}};
+    .example = {"[0, 50, 100], [40, 38, 30], [0, 50], [20, 18]", "[0, 50], [60, 56]", "hand calculation"}},
+    pairs::equal_length<"heads_1", "flows_1">(),
+    pairs::equal_length<"heads_2", "flows_2">());
 
 }  // namespace cutwater::formulas

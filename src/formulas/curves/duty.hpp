@@ -66,17 +66,17 @@ inline Outcome<Flow> duty_flow(Series<Flow> flows, Series<Head> heads, Head stat
     return curves::duty(flows, heads, static_head, resistance);
 }
 
-inline constexpr Record<&duty_flow> duty_flow_record{
+inline constexpr auto duty_flow_record = record<&duty_flow>({
     .name = "duty_flow",
     .meaning = "Flow at which the pump's curve meets the system's",
     .inputs = {curves::pump_flows(), curves::pump_heads(),
                curves::static_head("head of the system at no flow; negative when the system flows by itself"), curves::resistance()},
     .results = {output("duty_flow", "Q", units::m3h, "flow through pump and system")},
     .equation = curves::duty_equation,
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::duty_source,
     .cautions = {curves::drooping, caution::guide_only},
-    .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "100", "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "100", "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}},
+    pairs::equal_length<"heads", "flows">());
 
 inline Outcome<Head> duty_head(Series<Flow> flows, Series<Head> heads, Head static_head, SystemResistance resistance)
 {
@@ -85,16 +85,16 @@ inline Outcome<Head> duty_head(Series<Flow> flows, Series<Head> heads, Head stat
     return Head::from_value(curves::value_at(curves::Knots<Flow, Head>(flows, heads), flow->value()));
 }
 
-inline constexpr Record<&duty_head> duty_head_record{
+inline constexpr auto duty_head_record = record<&duty_head>({
     .name = "duty_head",
     .meaning = "Head at which the pump's curve meets the system's",
     .inputs = {curves::pump_flows(), curves::pump_heads(),
                curves::static_head("head of the system at no flow; negative when the system flows by itself"), curves::resistance()},
     .results = {output("duty_head", "H", units::metre, "head of pump and system there")},
     .equation = curves::duty_equation,
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::duty_source,
     .cautions = {curves::drooping, caution::guide_only},
-    .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "30", "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "30", "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}},
+    pairs::equal_length<"heads", "flows">());
 
 }  // namespace cutwater::formulas

@@ -38,6 +38,6 @@ constexpr const FunctionInfo* curves_functions[] = {
 };
 
 extern const Family curves_family;  // a const without this would stay inside this file
-constinit const Family curves_family{"curves", "Curves", curves_functions};
+constinit const Family curves_family{"curves", "Curves", 80, curves_functions};
 
 }  // namespace cutwater

@@ -124,7 +124,7 @@ inline std::tuple<Points<Ratio>, Ratio, Ratio> curve_fit(Series<Ratio> xs, Serie
     return {curve.plain(), Ratio(good.determination), Ratio(good.deviation)};
 }
 
-inline constexpr Record<&curve_fit> curve_fit_record{
+inline constexpr auto curve_fit_record = record<&curve_fit>({
     .name = "curve_fit",
     .meaning = "Polynomial through measured points by least squares, with its goodness of fit",
     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
@@ -134,11 +134,12 @@ inline constexpr Record<&curve_fit> curve_fit_record{
                 output("determination", "R^2", units::number, "1 when the curve goes through every point"),
                 output("deviation", "s", units::number, "standard deviation of the points about the curve, in the unit of y; 0 when no point is to spare")},
     .equation = "sum of (y_i - y(x_i))^2 least; R^2 = 1 - sum (y_i - y(x_i))^2/sum (y_i - mean)^2; s^2 = sum (y_i - y(x_i))^2/(N - m - 1)",
-    .relations = {{"y_values", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"degree", [](Series<Ratio> x, Series<Ratio>, Count m) { return m.value < static_cast<double>(x.size()); }, curves::enough_points}},
     .source = curves::fit_source,
     .cautions = {"A high degree swings between the points: look at the curve before using it; outside the points it says nothing."},
-    .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2", "[1, 1, 1], 1, 0", "the points lie on 1 + x + x^2"}};
+    .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2", "[1, 1, 1], 1, 0", "the points lie on 1 + x + x^2"}},
+    pairs::equal_length<"y_values", "x_values">(),
+    relation<"degree", "x_values">([](Count m, Series<Ratio> x) { return m.value < static_cast<double>(x.size()); },
+        curves::enough_points));
 
 inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count degree, Ratio at)
 {
@@ -148,7 +149,7 @@ inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count deg
     return Ratio(curves::Polynomial(xs, ys, curves::whole(degree))(x));
 }
 
-inline constexpr Record<&fitted_value> fitted_value_record{
+inline constexpr auto fitted_value_record = record<&fitted_value>({
     .name = "fitted_value",
     .meaning = "Value of the least-squares polynomial through measured points",
     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
@@ -157,10 +158,11 @@ inline constexpr Record<&fitted_value> fitted_value_record{
                input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
     .results = {output("y", "y", units::number, "ordinate of the fitted curve there")},
     .equation = "y(x) of the polynomial that curve_fit finds",
-    .relations = {{"y_values", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"degree", [](Series<Ratio> x, Series<Ratio>, Count m, Ratio) { return m.value < static_cast<double>(x.size()); }, curves::enough_points}},
     .source = curves::fit_source,
     .cautions = {"A high degree swings between the points: look at the curve before using it."},
-    .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2, 2.5", "9.75", "the points lie on 1 + x + x^2"}};
+    .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2, 2.5", "9.75", "the points lie on 1 + x + x^2"}},
+    pairs::equal_length<"y_values", "x_values">(),
+    relation<"degree", "x_values">([](Count m, Series<Ratio> x) { return m.value < static_cast<double>(x.size()); },
+        curves::enough_points));
 
 }  // namespace cutwater::formulas

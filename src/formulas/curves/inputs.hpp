@@ -6,8 +6,6 @@
 #include "catalogue/record.hpp"
 #include "formulas/pairs.hpp"
 
-#include <tuple>
-
 namespace cutwater::formulas::curves {
 
 constexpr auto flows(const char* meaning = "flows of the curve's points")
@@ -57,25 +55,24 @@ constexpr auto resistance()
     return input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared");
 }
 
-/// Of the series in this place.
-template <std::size_t Heads, class... P>
-bool falls(P... inputs)
+inline bool falling(const Series<Head>& heads)
 {
-    const auto all = std::tie(inputs...);
-    const Series<Head>& heads = std::get<Heads>(all);
     for (std::size_t i = 1; i < heads.size(); ++i)
         if (!(heads[i] < heads[i - 1])) return false;
     return true;
 }
-template <std::size_t Flows, class... P>
-bool begins_at_closed_valve(P... inputs)
-{
-    const auto all = std::tie(inputs...);
-    return std::get<Flows>(all).front() == Flow{};
-}
 
-inline constexpr const char* must_fall =
-    "the head must fall from point to point: on a drooping curve the flow at one head is not one; give the falling part from closed valve on";
-inline constexpr const char* from_closed_valve = "the curve must begin at closed valve, flow 0";
+template <Name Heads>
+constexpr auto falls()
+{
+    return relation<Heads>(&falling, "the head must fall from point to point: on a drooping curve the flow at one head is not one; "
+                                     "give the falling part from closed valve on");
+}
+template <Name Flows>
+constexpr auto begins_at_closed_valve()
+{
+    return relation<Flows>([](const Series<Flow>& flows) { return flows.front() == Flow{}; },
+                           "the curve must begin at closed valve, flow 0");
+}
 
 }  // namespace cutwater::formulas::curves

@@ -57,19 +57,19 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_at_speed(Series<Flow> flows,
     return {curves::scaled(flows, ratio), curves::scaled(heads, ratio * ratio)};
 }
 
-inline constexpr Record<&curve_at_speed> curve_at_speed_record{
+inline constexpr auto curve_at_speed_record = record<&curve_at_speed>({
     .name = "curve_at_speed",
     .meaning = "Head curve of a pump at another speed",
     .inputs = {curves::flows(), curves::heads(), affinity::speed(), affinity::new_speed()},
     .results = {output_series<Flow>("new_flows", "Q'_i", units::m3h, "flows at the new speed"),
                 output_series<Head>("new_heads", "H'_i", units::metre, "heads at the new speed")},
     .equation = "Q' = Q n'/n; H' = H (n'/n)^2",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"new_speed", [](Series<Flow>, Series<Head>, RotationalSpeed n, RotationalSpeed m) { return affinity::in_limits(n, m); },
-                   affinity::ratio_limits}},
     .source = affinity::source,
     .cautions = {caution::affinity, affinity::standard_range},
-    .example = {"[0, 100], [40, 30], 2900, 1450", "[0, 50], [10, 7.5]", "hand calculation"}};
+    .example = {"[0, 100], [40, 30], 2900, 1450", "[0, 50], [10, 7.5]", "hand calculation"}},
+    pairs::equal_length<"heads", "flows">(),
+    relation<"new_speed", "speed">([](RotationalSpeed m, RotationalSpeed n) { return affinity::in_limits(n, m); },
+        affinity::ratio_limits));
 
 inline std::tuple<Points<Flow>, Points<Power>> power_curve_at_speed(Series<Flow> flows, Series<Power> powers, RotationalSpeed speed,
                                                                     RotationalSpeed new_speed)
@@ -78,7 +78,7 @@ inline std::tuple<Points<Flow>, Points<Power>> power_curve_at_speed(Series<Flow>
     return {curves::scaled(flows, ratio), curves::scaled(powers, ratio * ratio * ratio)};
 }
 
-inline constexpr Record<&power_curve_at_speed> power_curve_at_speed_record{
+inline constexpr auto power_curve_at_speed_record = record<&power_curve_at_speed>({
     .name = "power_curve_at_speed",
     .meaning = "Power curve of a pump at another speed",
     .inputs = {curves::flows(),
@@ -86,12 +86,12 @@ inline constexpr Record<&power_curve_at_speed> power_curve_at_speed_record{
     .results = {output_series<Flow>("new_flows", "Q'_i", units::m3h, "flows at the new speed"),
                 output_series<Power>("new_powers", "P'_i", units::kW, "power inputs at the new speed")},
     .equation = "Q' = Q n'/n; P' = P (n'/n)^3",
-    .relations = {{"powers", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"new_speed", [](Series<Flow>, Series<Power>, RotationalSpeed n, RotationalSpeed m) { return affinity::in_limits(n, m); },
-                   affinity::ratio_limits}},
     .source = affinity::source,
     .cautions = {caution::affinity, affinity::standard_range},
-    .example = {"[0, 100], [8, 16], 2900, 1450", "[0, 50], [1, 2]", "hand calculation"}};
+    .example = {"[0, 100], [8, 16], 2900, 1450", "[0, 50], [1, 2]", "hand calculation"}},
+    pairs::equal_length<"powers", "flows">(),
+    relation<"new_speed", "speed">([](RotationalSpeed m, RotationalSpeed n) { return affinity::in_limits(n, m); },
+        affinity::ratio_limits));
 
 inline std::tuple<Points<Flow>, Points<Head>> curve_at_trim(Series<Flow> flows, Series<Head> heads, Length diameter, Length trimmed, TrimLaw law)
 {
@@ -99,7 +99,7 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_at_trim(Series<Flow> flows, 
     return {curves::scaled(flows, curves::flow_factor(diameter, trimmed, law)), curves::scaled(heads, curves::square_factor(ratio))};
 }
 
-inline constexpr Record<&curve_at_trim> curve_at_trim_record{
+inline constexpr auto curve_at_trim_record = record<&curve_at_trim>({
     .name = "curve_at_trim",
     .meaning = "Head curve of a pump with its impeller trimmed",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
@@ -108,12 +108,11 @@ inline constexpr Record<&curve_at_trim> curve_at_trim_record{
     .results = {output_series<Flow>("trimmed_flows", "Q'_i", units::m3h, "flows at the trimmed diameter"),
                 output_series<Head>("trimmed_heads", "H'_i", units::metre, "heads at the trimmed diameter")},
     .equation = "Q' = Q (D'/D)^1 or ^2; H' = H (D'/D)^2",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"trimmed_diameter", [](Series<Flow>, Series<Head>, Length d, Length t, TrimLaw) { return t <= d; }, trim::grown},
-                  {"trimmed_diameter", [](Series<Flow>, Series<Head>, Length d, Length t, TrimLaw) { return t >= curves::least_cut * d; }, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets},
-    .example = {"[0, 100], [50, 40], 250, 200", "[0, 80], [32, 25.6]", "hand calculation"}};
+    .example = {"[0, 100], [50, 40], 250, 200", "[0, 80], [32, 25.6]", "hand calculation"}},
+    pairs::equal_length<"heads", "flows">(),
+    trim::not_grown, trim::near_enough);
 
 inline std::tuple<Points<Flow>, Points<Power>> power_curve_at_trim(Series<Flow> flows, Series<Power> powers, Length diameter, Length trimmed,
                                                                    TrimLaw law)
@@ -122,7 +121,7 @@ inline std::tuple<Points<Flow>, Points<Power>> power_curve_at_trim(Series<Flow> 
     return {curves::scaled(flows, factor), curves::scaled(powers, factor * curves::square_factor(Ratio(trimmed / diameter).value()))};
 }
 
-inline constexpr Record<&power_curve_at_trim> power_curve_at_trim_record{
+inline constexpr auto power_curve_at_trim_record = record<&power_curve_at_trim>({
     .name = "power_curve_at_trim",
     .meaning = "Power curve of a pump with its impeller trimmed",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
@@ -131,12 +130,11 @@ inline constexpr Record<&power_curve_at_trim> power_curve_at_trim_record{
     .results = {output_series<Flow>("trimmed_flows", "Q'_i", units::m3h, "flows at the trimmed diameter"),
                 output_series<Power>("trimmed_powers", "P'_i", units::kW, "power inputs at the trimmed diameter")},
     .equation = "Q' = Q (D'/D)^1 or ^2; P' = P (D'/D)^3 or ^4",
-    .relations = {{"powers", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"trimmed_diameter", [](Series<Flow>, Series<Power>, Length d, Length t, TrimLaw) { return t <= d; }, trim::grown},
-                  {"trimmed_diameter", [](Series<Flow>, Series<Power>, Length d, Length t, TrimLaw) { return t >= curves::least_cut * d; }, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets},
-    .example = {"[0, 100], [10, 20], 250, 200", "[0, 80], [5.12, 10.24]", "hand calculation"}};
+    .example = {"[0, 100], [10, 20], 250, 200", "[0, 80], [5.12, 10.24]", "hand calculation"}},
+    pairs::equal_length<"powers", "flows">(),
+    trim::not_grown, trim::near_enough);
 
 /// The best efficiency point, which the method hangs on, is found from the curve itself.
 inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Fraction>>> curve_viscous(Series<Flow> flows, Series<Head> heads,
@@ -172,7 +170,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Fraction>>> curve_v
     return curve;
 }
 
-inline constexpr Record<&curve_viscous> curve_viscous_record{
+inline constexpr auto curve_viscous_record = record<&curve_viscous>({
     .name = "curve_viscous",
     .meaning = "Curves of head and efficiency on a viscous liquid, from those on water",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the points on water", 3, Order::rising),
@@ -186,16 +184,14 @@ inline constexpr Record<&curve_viscous> curve_viscous_record{
                 output_series<Head>("viscous_heads", "H_vis,i", units::metre, "heads on the viscous liquid"),
                 output_series<Fraction>("viscous_efficiencies", "eta_vis,i", units::fraction, "efficiencies on the viscous liquid")},
     .equation = "Q_vis = C_Q Q; H_vis = C_H(Q/Q_BEP) H; eta_vis = C_eta eta; Q_BEP and H_BEP from the curve on water",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"efficiencies", &pairs::equal_length<0, 2>, pairs::same_length},
-                  {"viscosity",
-                   [](Series<Flow>, Series<Head>, Series<Fraction>, RotationalSpeed, KinematicViscosity nu, Count, KinematicViscosity water) {
-                       return nu >= water;
-                   },
-                   viscous::thinner_than_water}},
     .source = viscous::method,
     .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
     .example = {"[0, 110, 165], [95, 77, 60], [0, 0.68, 0.51], 2950, 120", "[0, 103.2, 154.7], [95, 72.2, 54.9], [0, 0.502, 0.376]",
-                "first example of ISO/TR 17766 with points added so that its best point is the peak; the others by hand"}};
+                "first example of ISO/TR 17766 with points added so that its best point is the peak; the others by hand"}},
+    pairs::equal_length<"heads", "flows">(),
+    pairs::equal_length<"efficiencies", "flows">(),
+    relation<"viscosity", "water_viscosity">(
+        [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
+        viscous::thinner_than_water));
 
 }  // namespace cutwater::formulas

@@ -31,7 +31,7 @@ inline Outcome<Ratio> shutoff_head_rise(Series<Flow> flows, Series<Head> heads, 
     return (heads.front() - *rated) / *rated;
 }
 
-inline constexpr Record<&shutoff_head_rise> shutoff_head_rise_record{
+inline constexpr auto shutoff_head_rise_record = record<&shutoff_head_rise>({
     .name = "shutoff_head_rise",
     .meaning = "Rise of the head from the rated flow to closed valve, as a part of the rated head",
     .inputs = {curves::flows("flows of the curve's points, from 0 on"),
@@ -39,11 +39,12 @@ inline constexpr Record<&shutoff_head_rise> shutoff_head_rise_record{
                input("rated_flow", "Q_r", units::m3h, above(0), "rated flow")},
     .results = {output("head_rise", "(H_0 - H_r)/H_r", units::number, "0.12 for a rise of 12 %; negative when the head falls towards closed valve")},
     .equation = "(H_0 - H_r)/H_r, H_0 at no flow, H_r of the curve at Q_r",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"flows", [](Series<Flow> x, Series<Head>, Flow) { return x.front() == Flow{}; }, "the curve must begin at closed valve, flow 0"}},
     .source = "definition; common practice, as in ISO 13709:2009, head rise from rated point to shut-off (from memory of it)",
     .cautions = {"For pumps in parallel a rise of 10 % or more is commonly asked; pressure parts must stand the closed-valve head."},
-    .example = {"[0, 50, 100], [40, 38, 32], 100", "0.25", "hand calculation: 8/32"}};
+    .example = {"[0, 50, 100], [40, 38, 32], 100", "0.25", "hand calculation: 8/32"}},
+    pairs::equal_length<"heads", "flows">(),
+    relation<"flows">([](Series<Flow> x) { return x.front() == Flow{}; },
+        "the curve must begin at closed valve, flow 0"));
 
 inline std::tuple<CurveShape, Flow, Head> curve_is_stable(Series<Flow> flows, Series<Head> heads)
 {
@@ -67,7 +68,7 @@ inline std::tuple<CurveShape, Flow, Head> curve_is_stable(Series<Flow> flows, Se
     return {shape, flows[top], heads[top]};
 }
 
-inline constexpr Record<&curve_is_stable> curve_is_stable_record{
+inline constexpr auto curve_is_stable_record = record<&curve_is_stable>({
     .name = "curve_is_stable",
     .meaning = "Whether the head falls all the way with rising flow",
     .inputs = {curves::flows(), curves::heads()},
@@ -75,11 +76,11 @@ inline constexpr Record<&curve_is_stable> curve_is_stable_record{
                 output("top_flow", "Q_top", units::m3h, "flow of the greatest listed head"),
                 output("top_head", "H_top", units::metre, "greatest listed head")},
     .equation = "stable when every H_i is less than the one before it",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = "stable and unstable curve, ISO 17769-1:2012 (from memory of it)",
     .cautions = {"Judged by the listed points: a droop between them, or below the first flow, is not seen.",
                  "Pumps in parallel, and systems with a flat curve, need a stable pump curve."},
-    .example = {"[0, 20, 40, 60], [55, 57, 58, 50]", "\"drooping\", 40, 58", "by inspection"}};
+    .example = {"[0, 20, 40, 60], [55, 57, 58, 50]", "\"drooping\", 40, 58", "by inspection"}},
+    pairs::equal_length<"heads", "flows">());
 
 inline Flow flow_through_bore(Length bore, Velocity velocity) { return std::numbers::pi / 4 * bore * bore * velocity; }
 

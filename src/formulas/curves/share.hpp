@@ -30,7 +30,7 @@ inline Outcome<std::tuple<Flow, Share>> flow_at_head(Series<Flow> flows, Series<
     return std::tuple(Flow::from_value(flow), flow > 0 ? Share::delivering : Share::pushed_back);
 }
 
-inline constexpr Record<&flow_at_head> flow_at_head_record{
+inline constexpr auto flow_at_head_record = record<&flow_at_head>({
     .name = "flow_at_head",
     .meaning = "Flow of a pump behind its non-return valve at a given head: its share when others in parallel set the head",
     .inputs = {curves::flows("flows of the pump curve's points, from 0 on"), curves::heads("heads of the curve's points, falling"),
@@ -38,11 +38,11 @@ inline constexpr Record<&flow_at_head> flow_at_head_record{
     .results = {output("flow", "Q", units::m3h, "flow at that head; 0 from the closed-valve head on"),
                 output_word<Share>("share", "who", "whether the pump delivers or is pushed back to no flow")},
     .equation = "H_pump(Q) = H; Q = 0 where H >= H_pump(0)",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length},
-                  {"heads", &curves::falls<1>, curves::must_fall},
-                  {"flows", &curves::begins_at_closed_valve<0>, curves::from_closed_valve}},
     .source = curves::parallel_source,
     .cautions = {curves::no_return, curves::own_losses, caution::closed_valve},
-    .example = {"[0, 50, 100], [40, 38, 30], 38", "50, \"delivering\"", "the curve goes through its points"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 38", "50, \"delivering\"", "the curve goes through its points"}},
+    pairs::equal_length<"heads", "flows">(),
+    curves::falls<"heads">(),
+    curves::begins_at_closed_valve<"flows">());
 
 }  // namespace cutwater::formulas

@@ -49,7 +49,7 @@ inline Outcome<RotationalSpeed> speed_for_duty(Series<Flow> flows, Series<Head> 
     return speed * ratio;
 }
 
-inline constexpr Record<&speed_for_duty> speed_for_duty_record{
+inline constexpr auto speed_for_duty_record = record<&speed_for_duty>({
     .name = "speed_for_duty",
     .meaning = "Speed at which a pump gives a duty",
     .inputs = {curves::flows(), curves::heads(),
@@ -57,11 +57,11 @@ inline constexpr Record<&speed_for_duty> speed_for_duty_record{
                input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted")},
     .results = {output("new_speed", "n'", units::rpm, "speed at which the pump's curve goes through the duty")},
     .equation = "n' = n Q_d/Q_x; Q_x is where H = H_d (Q/Q_d)^2 meets the curve",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = affinity::source,
     .cautions = {curves::not_the_head_ratio, caution::affinity, affinity::standard_range,
                  "Above the curve's own speed: never exceed the pump maker's greatest speed, power and pressure."},
-    .example = {"[0, 50, 100], [40, 38, 30], 2900, 80, 19.2", "2320", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 2900, 80, 19.2", "2320", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}},
+    pairs::equal_length<"heads", "flows">());
 
 inline Outcome<Length> trim_for_duty(Series<Flow> flows, Series<Head> heads, Length diameter, Flow duty_flow, Head duty_head, TrimLaw law,
                                      Steps steps)
@@ -81,7 +81,7 @@ inline Outcome<Length> trim_for_duty(Series<Flow> flows, Series<Head> heads, Len
     return diameter * ratio;
 }
 
-inline constexpr Record<&trim_for_duty> trim_for_duty_record{
+inline constexpr auto trim_for_duty_record = record<&trim_for_duty>({
     .name = "trim_for_duty",
     .meaning = "Impeller diameter at which a pump gives a duty",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
@@ -90,9 +90,9 @@ inline constexpr Record<&trim_for_duty> trim_for_duty_record{
                choice<TrimLaw>("trim_law", "law", curves::law_meaning, TrimLaw::parabola)},
     .results = {output("trimmed_diameter", "D'", units::mm, "diameter after the cut, by the trim law")},
     .equation = "D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d Q/Q_d",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = trim::source,
     .cautions = {curves::not_the_head_ratio, caution::trim, trim::two_sets, trim::efficiency},
-    .example = {"[0, 50, 100], [40, 38, 30], 250, 80, 19.2", "200", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 250, 80, 19.2", "200", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}},
+    pairs::equal_length<"heads", "flows">());
 
 }  // namespace cutwater::formulas

@@ -53,7 +53,7 @@ inline Outcome<Ratio> curve_value(Series<Ratio> xs, Series<Ratio> ys, Ratio x)
     return curves::read(xs, ys, x, "x", units::number);
 }
 
-inline constexpr Record<&curve_value> curve_value_record{
+inline constexpr auto curve_value_record = record<&curve_value>({
     .name = "curve_value",
     .meaning = "Value of any curve between its points, in plain numbers",
     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
@@ -61,9 +61,9 @@ inline constexpr Record<&curve_value> curve_value_record{
                input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
     .results = {output("y", "y", units::number, "ordinate of the curve there")},
     .equation = curves::interpolation_equation,
-    .relations = {{"y_values", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation: slopes -0.064 at 50 and -0.22 at 100, middle of the piece"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation: slopes -0.064 at 50 and -0.22 at 100, middle of the piece"}},
+    pairs::equal_length<"y_values", "x_values">());
 
 inline Outcome<Ratio> curve_slope(Series<Ratio> xs, Series<Ratio> ys, Ratio at)
 {
@@ -73,7 +73,7 @@ inline Outcome<Ratio> curve_slope(Series<Ratio> xs, Series<Ratio> ys, Ratio at)
     return Ratio(curves::slope_of(knots, x));
 }
 
-inline constexpr Record<&curve_slope> curve_slope_record{
+inline constexpr auto curve_slope_record = record<&curve_slope>({
     .name = "curve_slope",
     .meaning = "Slope of any curve between its points, in plain numbers",
     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
@@ -81,31 +81,31 @@ inline constexpr Record<&curve_slope> curve_slope_record{
                input("x", "x", units::number, any, "where to take the slope; between the first and the last point")},
     .results = {output("slope", "dy/dx", units::number, "rise of the ordinate for one unit of the abscissa")},
     .equation = "dy/dx of the curve that curve_value reads",
-    .relations = {{"y_values", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [40, 38, 30], 50", "-0.064", "hand calculation: harmonic mean of -0.04 and -0.16"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 50", "-0.064", "hand calculation: harmonic mean of -0.04 and -0.16"}},
+    pairs::equal_length<"y_values", "x_values">());
 
 inline Outcome<Head> curve_head(Series<Flow> flows, Series<Head> heads, Flow flow)
 {
     return curves::read(flows, heads, flow, "flow", units::m3h);
 }
 
-inline constexpr Record<&curve_head> curve_head_record{
+inline constexpr auto curve_head_record = record<&curve_head>({
     .name = "curve_head",
     .meaning = "Head of a pump at a flow, from its curve",
     .inputs = {curves::flows(), curves::heads(), curves::read_at()},
     .results = {output("head", "H", units::metre, "total head at that flow")},
     .equation = curves::interpolation_equation,
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation, as for curve_value"}};
+    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation, as for curve_value"}},
+    pairs::equal_length<"heads", "flows">());
 
 inline Outcome<Power> curve_power(Series<Flow> flows, Series<Power> powers, Flow flow)
 {
     return curves::read(flows, powers, flow, "flow", units::m3h);
 }
 
-inline constexpr Record<&curve_power> curve_power_record{
+inline constexpr auto curve_power_record = record<&curve_power>({
     .name = "curve_power",
     .meaning = "Pump power input at a flow, from its curve",
     .inputs = {curves::flows(),
@@ -113,16 +113,16 @@ inline constexpr Record<&curve_power> curve_power_record{
                curves::read_at()},
     .results = {output("power", "P", units::kW, "pump power input at that flow")},
     .equation = curves::interpolation_equation,
-    .relations = {{"powers", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [4, 6, 7], 50", "6", "the curve goes through its points"}};
+    .example = {"[0, 50, 100], [4, 6, 7], 50", "6", "the curve goes through its points"}},
+    pairs::equal_length<"powers", "flows">());
 
 inline Outcome<Fraction> curve_efficiency(Series<Flow> flows, Series<Fraction> efficiencies, Flow flow)
 {
     return curves::read(flows, efficiencies, flow, "flow", units::m3h);
 }
 
-inline constexpr Record<&curve_efficiency> curve_efficiency_record{
+inline constexpr auto curve_efficiency_record = record<&curve_efficiency>({
     .name = "curve_efficiency",
     .meaning = "Pump efficiency at a flow, from its curve",
     .inputs = {curves::flows(),
@@ -130,16 +130,16 @@ inline constexpr Record<&curve_efficiency> curve_efficiency_record{
                curves::read_at()},
     .results = {output("efficiency", "eta", units::fraction, "pump efficiency at that flow")},
     .equation = curves::interpolation_equation,
-    .relations = {{"efficiencies", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [0, 0.6, 0.7], 50", "0.6", "the curve goes through its points"}};
+    .example = {"[0, 50, 100], [0, 0.6, 0.7], 50", "0.6", "the curve goes through its points"}},
+    pairs::equal_length<"efficiencies", "flows">());
 
 inline Outcome<Head> curve_npsh3(Series<Flow> flows, Series<Head> npsh3_values, Flow flow)
 {
     return curves::read(flows, npsh3_values, flow, "flow", units::m3h);
 }
 
-inline constexpr Record<&curve_npsh3> curve_npsh3_record{
+inline constexpr auto curve_npsh3_record = record<&curve_npsh3>({
     .name = "curve_npsh3",
     .meaning = "NPSH3 of a pump at a flow, from its curve",
     .inputs = {curves::flows(),
@@ -147,9 +147,9 @@ inline constexpr Record<&curve_npsh3> curve_npsh3_record{
                curves::read_at()},
     .results = {output("npsh3", "NPSH3", units::metre, "net positive suction head at 3 % head drop")},
     .equation = curves::interpolation_equation,
-    .relations = {{"npsh3_values", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = curves::interpolation_source,
     .cautions = {caution::npsh_margin},
-    .example = {"[20, 50, 100], [2, 2.5, 5], 50", "2.5", "the curve goes through its points"}};
+    .example = {"[20, 50, 100], [2, 2.5, 5], 50", "2.5", "the curve goes through its points"}},
+    pairs::equal_length<"npsh3_values", "flows">());
 
 }  // namespace cutwater::formulas

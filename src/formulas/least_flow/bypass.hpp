@@ -91,7 +91,7 @@ inline Outcome<std::tuple<Flow, Ratio, Ratio>> bypass_flow(Length bore, Length p
     return std::tuple(Flow::from_value(found.flow), Ratio(found.c), Ratio(found.reynolds));
 }
 
-inline constexpr Record<&bypass_flow> bypass_flow_record{
+inline constexpr auto bypass_flow_record = record<&bypass_flow>({
     .name = "bypass_flow",
     .meaning = "Flow that an orifice plate in a bypass lets through",
     .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"),
@@ -104,15 +104,13 @@ inline constexpr Record<&bypass_flow> bypass_flow_record{
                 output("coefficient", "C", units::number, "discharge coefficient"),
                 output("reynolds_number", "Re_D", units::number, "Reynolds number of the pipe")},
     .equation = "Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 - C^2)), b = d/D",
-    .relations = {{"orifice_bore",
-                   [](Length bore, Length pipe, PressureDifference, Density, KinematicViscosity, Ratio) { return least_flow::fits(bore, pipe); },
-                   least_flow::fits_sentence},
-                  {"discharge_coefficient",
-                   [](Length, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return least_flow::known(c); },
-                   least_flow::coefficient_sentence}},
     .source = least_flow::orifice_source,
     .cautions = {least_flow::plate_caution, caution::pressure_containment},
-    .example = {"20, 52.5, 10, 998, 1", "33.720, 0.60323, 227159", "independent computation, agrees with fluids 1.0.22"}};
+    .example = {"20, 52.5, 10, 998, 1", "33.720, 0.60323, 227159", "independent computation, agrees with fluids 1.0.22"}},
+    relation<"orifice_bore", "pipe_bore">([](Length bore, Length pipe) { return least_flow::fits(bore, pipe); },
+        least_flow::fits_sentence),
+    relation<"discharge_coefficient">([](Ratio c) { return least_flow::known(c); },
+        least_flow::coefficient_sentence));
 
 inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDifference loss, Density density, KinematicViscosity viscosity,
                                            Ratio coefficient)
@@ -160,7 +158,7 @@ inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDiffe
     return Length::from_value(plate.bore);
 }
 
-inline constexpr Record<&bypass_orifice_bore> bypass_orifice_bore_record{
+inline constexpr auto bypass_orifice_bore_record = record<&bypass_orifice_bore>({
     .name = "bypass_orifice_bore",
     .meaning = "Bore of an orifice plate that lets a bypass flow through",
     .inputs = {input("flow", "Q", units::m3h, above(0), "flow to be let through"),
@@ -171,12 +169,11 @@ inline constexpr Record<&bypass_orifice_bore> bypass_orifice_bore_record{
                input("discharge_coefficient", "C_given", units::number, from_below(0, 1), least_flow::coefficient_meaning, 0)},
     .results = {output("orifice_bore", "d", units::mm, "bore of the plate")},
     .equation = "the d for which bypass_flow gives Q",
-    .relations = {{"discharge_coefficient",
-                   [](Flow, Length, PressureDifference, Density, KinematicViscosity, Ratio c) { return least_flow::known(c); },
-                   least_flow::coefficient_sentence}},
     .source = least_flow::orifice_source,
     .cautions = {least_flow::plate_caution, caution::pressure_containment},
-    .example = {"30, 52.5, 10, 998, 1", "18.974", "independent computation, agrees with fluids 1.0.22"}};
+    .example = {"30, 52.5, 10, 998, 1", "18.974", "independent computation, agrees with fluids 1.0.22"}},
+    relation<"discharge_coefficient">([](Ratio c) { return least_flow::known(c); },
+        least_flow::coefficient_sentence));
 
 /// Judged as a control valve would be: the plate's own recovery gives its F_L.
 inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation(Length bore, Length pipe, AbsolutePressure upstream,
@@ -201,7 +198,7 @@ inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation
     return std::tuple(Ratio(share), Ratio(onset), state);
 }
 
-inline constexpr Record<&bypass_orifice_cavitation> bypass_orifice_cavitation_record{
+inline constexpr auto bypass_orifice_cavitation_record = record<&bypass_orifice_cavitation>({
     .name = "bypass_orifice_cavitation",
     .meaning = "Whether a bypass's orifice plate cavitates",
     .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"),
@@ -216,26 +213,18 @@ inline constexpr Record<&bypass_orifice_cavitation> bypass_orifice_cavitation_re
                 output("onset_ratio", "x_Fz", units::number, "that share at which cavitation is expected to begin"),
                 output_word<OrificeState>("cavitation", "state", "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
     .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v",
-    .relations =
-        {{"orifice_bore",
-          [](Length bore, Length pipe, AbsolutePressure, AbsolutePressure, AbsolutePressure, Density, KinematicViscosity, Ratio) {
-              return least_flow::fits(bore, pipe);
-          },
-          least_flow::fits_sentence},
-         {"downstream_pressure",
-          [](Length, Length, AbsolutePressure p1, AbsolutePressure p2, AbsolutePressure, Density, KinematicViscosity, Ratio) { return p2 < p1; },
-          "it must be lower than the upstream pressure"},
-         {"vapour_pressure",
-          [](Length, Length, AbsolutePressure p1, AbsolutePressure, AbsolutePressure pv, Density, KinematicViscosity, Ratio) { return pv < p1; },
-          "it must be lower than the upstream pressure: the liquid would boil before the plate"},
-         {"discharge_coefficient",
-          [](Length, Length, AbsolutePressure, AbsolutePressure, AbsolutePressure, Density, KinematicViscosity, Ratio c) {
-              return least_flow::known(c);
-          },
-          least_flow::coefficient_sentence}},
     .source = "IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), with F_d = 1 for one round hole, applied to a plate with the pressure "
               "loss of ISO 5167-2:2003",
     .cautions = {"A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.", caution::guide_only},
-    .example = {"20, 52.5, 12, 8, 0.023, 998, 1", "0.33397, 0.27821, \"cavitating\"", "independent computation"}};
+    .example = {"20, 52.5, 12, 8, 0.023, 998, 1", "0.33397, 0.27821, \"cavitating\"", "independent computation"}},
+    relation<"orifice_bore", "pipe_bore">([](Length bore, Length pipe) { return least_flow::fits(bore, pipe); },
+        least_flow::fits_sentence),
+    relation<"downstream_pressure", "upstream_pressure">(
+        [](AbsolutePressure p2, AbsolutePressure p1) { return p2 < p1; },
+        "it must be lower than the upstream pressure"),
+    relation<"vapour_pressure", "upstream_pressure">([](AbsolutePressure pv, AbsolutePressure p1) { return pv < p1; },
+        "it must be lower than the upstream pressure: the liquid would boil before the plate"),
+    relation<"discharge_coefficient">([](Ratio c) { return least_flow::known(c); },
+        least_flow::coefficient_sentence));
 
 }  // namespace cutwater::formulas

@@ -28,7 +28,7 @@ inline constexpr Record<&closed_valve_heating_rate> closed_valve_heating_rate_re
 
 inline Time time_to_temperature(TemperatureRate rate, Temperature start, Temperature end) { return (end - start) / rate; }
 
-inline constexpr Record<&time_to_temperature> time_to_temperature_record{
+inline constexpr auto time_to_temperature_record = record<&time_to_temperature>({
     .name = "time_to_temperature",
     .meaning = "Time in which a steady heating reaches a temperature",
     .inputs = {input("heating_rate", "dT/dt", units::K_min, above(0), "as from closed_valve_heating_rate"),
@@ -36,10 +36,10 @@ inline constexpr Record<&time_to_temperature> time_to_temperature_record{
                input("end_temperature", "T_2", units::degC, above(-273.15), "temperature to be reached, such as the boiling temperature")},
     .results = {output("time", "t", units::minute, "time until then")},
     .equation = "t = (T_2 - T_1)/(dT/dt)",
-    .relations = {{"end_temperature", [](TemperatureRate, Temperature start, Temperature end) { return end > start; },
-                   "it must lie above the start temperature"}},
     .source = "steady heating without loss; common practice",
     .cautions = {caution::closed_valve, caution::hot_or_toxic},
-    .example = {"12.96, 20, 85", "5.0154", "hand calculation: 65 K at 12.96 K/min"}};
+    .example = {"12.96, 20, 85", "5.0154", "hand calculation: 65 K at 12.96 K/min"}},
+    relation<"end_temperature", "start_temperature">([](Temperature end, Temperature start) { return end > start; },
+        "it must lie above the start temperature"));
 
 }  // namespace cutwater::formulas

@@ -25,6 +25,6 @@ constexpr const FunctionInfo* least_flow_functions[] = {
 };
 
 extern const Family least_flow_family;  // a const without this would stay inside this file
-constinit const Family least_flow_family{"least_flow", "Least flow and heating", least_flow_functions};
+constinit const Family least_flow_family{"least_flow", "Least flow and heating", 70, least_flow_functions};
 
 }  // namespace cutwater

@@ -100,7 +100,7 @@ inline TemperatureDifference temperature_rise_at_flow(Power power, Flow flow, He
     return (power - hydraulic) / (density * flow * specific_heat);
 }
 
-inline constexpr Record<&temperature_rise_at_flow> temperature_rise_at_flow_record{
+inline constexpr auto temperature_rise_at_flow_record = record<&temperature_rise_at_flow>({
     .name = "temperature_rise_at_flow",
     .meaning = "Warming of the liquid by the pump's losses, from power and flow",
     .inputs = {input("power_input", "P", units::kW, above(0), "pump power input at that flow"),
@@ -110,14 +110,12 @@ inline constexpr Record<&temperature_rise_at_flow> temperature_rise_at_flow_reco
                input("specific_heat", "c_p", units::kJkgK, least_flow::specific_heats, least_flow::specific_heat_meaning)},
     .results = {output("temperature_rise", "dT", units::kelvin_difference, "warming from inlet to outlet")},
     .equation = "dT = (P - rho g Q H)/(rho Q c_p)",
-    .relations = {{"power_input",
-                   [](Power power, Flow flow, Head head, Density density, SpecificHeat) {
-                       return power >= Power(density * standard_gravity * flow * head);
-                   },
-                   "it must not be less than the hydraulic power rho g Q H"}},
     .source = least_flow::balance,
     .cautions = {least_flow::not_compression, least_flow::vapour_at_inlet, least_flow::stays_liquid},
-    .example = {"15, 5, 60, 998, 4.184", "2.4458", "hand calculation"}};
+    .example = {"15, 5, 60, 998, 4.184", "2.4458", "hand calculation"}},
+    relation<"power_input", "flow", "head", "density">(
+        [](Power power, Flow flow, Head head, Density density) { return power >= Power(density * standard_gravity * flow * head); },
+        "it must not be less than the hydraulic power rho g Q H"));
 
 inline Flow thermal_minimum_flow(Power shutoff_power, Head shutoff_head, Density density, SpecificHeat specific_heat,
                                  TemperatureDifference allowed)

@@ -70,7 +70,7 @@ inline std::tuple<OperatingRegion, Flow, Flow> operating_region(Flow flow, Flow 
             low, high};
 }
 
-inline constexpr Record<&operating_region> operating_region_record{
+inline constexpr auto operating_region_record = record<&operating_region>({
     .name = "operating_region",
     .meaning = "Region of its curve in which a pump runs",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at which the pump runs"),
@@ -82,11 +82,11 @@ inline constexpr Record<&operating_region> operating_region_record{
                 output("least_preferred_flow", "Q_1", units::m3h, "lower end of the preferred region"),
                 output("greatest_preferred_flow", "Q_2", units::m3h, "upper end of the preferred region")},
     .equation = "preferred: n_s <= 87.1: 0.70 to 1.20 Q_BEP, above: 0.80 to 1.15 Q_BEP, within the allowable; allowable: Q_min to Q_max",
-    .relations = {{"allowable_maximum_flow", [](Flow, Flow, SpecificSpeed, Flow low, Flow high) { return high > low; },
-                   "it must exceed the allowable minimum flow"}},
     .source = least_flow::region_source,
     .cautions = {least_flow::narrower, caution::guide_only},
-    .example = {"69, 100, 30, 40, 130", "\"allowable\", 70, 120", "by inspection"}};
+    .example = {"69, 100, 30, 40, 130", "\"allowable\", 70, 120", "by inspection"}},
+    relation<"allowable_maximum_flow", "allowable_minimum_flow">([](Flow high, Flow low) { return high > low; },
+        "it must exceed the allowable minimum flow"));
 
 inline Outcome<Flow> stable_minimum_flow(Series<Flow> flows, Series<Head> heads)
 {
@@ -101,21 +101,21 @@ inline Outcome<Flow> stable_minimum_flow(Series<Flow> flows, Series<Head> heads)
     return from == 0 ? Flow{} : flows[from];
 }
 
-inline constexpr Record<&stable_minimum_flow> stable_minimum_flow_record{
+inline constexpr auto stable_minimum_flow_record = record<&stable_minimum_flow>({
     .name = "stable_minimum_flow",
     .meaning = "Flow from which the head falls all the way: below it a drooping curve, or one with a dip, is unstable",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points, from closed valve on", 3, Order::rising),
                series("heads", "H_i", units::metre, above(0), "heads of the curve's points", 3)},
     .results = {output("flow", "Q_st", units::m3h, "listed flow from which every head is less than the one before it; 0 for a curve that falls from closed valve on")},
     .equation = "Q_st = least Q_i from which every further H is less than the one before it",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, pairs::same_length}},
     .source = "definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI 9.6.3-2012 treats drooping curves "
               "and curves with a dip (notice of it read)",
     .cautions = {"Judged by the listed points: a droop or a dip between them is not seen, and a measured point that is a little high counts as a rise.",
                  "No published rule turns suction specific speed into a least flow by formula; above about 213 (1/min, m3/s, m, per eye; 11 000 "
                  "in US units) the stable range is narrower (J. L. Hallam, Hydrocarbon Processing, April 1982; from memory).",
                  "Recirculation may set a larger least flow: see suction_recirculation_flow and the pump maker's data."},
-    .example = {"[0, 10, 20, 30, 40], [40, 41.5, 41, 38, 33]", "10", "by inspection"}};
+    .example = {"[0, 10, 20, 30, 40], [40, 41.5, 41, 38, 33]", "10", "by inspection"}},
+    pairs::equal_length<"heads", "flows">());
 
 inline Flow suction_recirculation_flow(Length eye, Length hub, RotationalSpeed speed, Ratio velocity_ratio, Count eyes)
 {
@@ -124,7 +124,7 @@ inline Flow suction_recirculation_flow(Length eye, Length hub, RotationalSpeed s
     return eyes.value * velocity_ratio * rim * inlet;
 }
 
-inline constexpr Record<&suction_recirculation_flow> suction_recirculation_flow_record{
+inline constexpr auto suction_recirculation_flow_record = record<&suction_recirculation_flow>({
     .name = "suction_recirculation_flow",
     .meaning = "Flow below which the impeller's inlet recirculates",
     .inputs = {input("eye_diameter", "D_1", units::mm, limits::bore_mm, "diameter of the impeller eye"),
@@ -135,11 +135,12 @@ inline constexpr Record<&suction_recirculation_flow> suction_recirculation_flow_
                input("eyes", "z", units::count, between(1, 2), "2 for a double-suction impeller", 1)},
     .results = {output("flow", "Q_sr", units::m3h, "flow of the whole impeller at the onset")},
     .equation = "Q_sr = z (V_e/U_1) (pi D_1 n) (pi/4)(D_1^2 - h^2)",
-    .relations = {{"hub_diameter", [](Length eye, Length hub, RotationalSpeed, Ratio, Count) { return hub < eye; }, "it must be less than the eye diameter"}},
     .source = "W. H. Fraser, Recirculation in centrifugal pumps, ASME winter annual meeting 1981 (from memory of it; its US constant 93.6 follows "
               "from the geometry)",
     .cautions = {"The onset is no limit by itself: small pumps run well below it, large and high-head ones should not (Fraser; from memory).",
                  caution::guide_only},
-    .example = {"120, 0, 2950, 0.15", "113.20", "hand calculation"}};
+    .example = {"120, 0, 2950, 0.15", "113.20", "hand calculation"}},
+    relation<"hub_diameter", "eye_diameter">([](Length hub, Length eye) { return hub < eye; },
+        "it must be less than the eye diameter"));
 
 }  // namespace cutwater::formulas

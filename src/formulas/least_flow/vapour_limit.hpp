@@ -76,7 +76,7 @@ inline Outcome<TemperatureDifference> allowed_temperature_rise(Temperature inlet
     return least_flow::allowed_rise(inlet, available, required, margin, density, temperatures, pressures, steps);
 }
 
-inline constexpr Record<&allowed_temperature_rise> allowed_temperature_rise_record{
+inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperature_rise>({
     .name = "allowed_temperature_rise",
     .meaning = "Warming of the inlet liquid that still leaves NPSH3 and a margin",
     .inputs = {input("inlet_temperature", "T", units::degC, above(-273.15), "temperature of the liquid as it comes"),
@@ -88,16 +88,14 @@ inline constexpr Record<&allowed_temperature_rise> allowed_temperature_rise_reco
                series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures", 2, Order::rising)},
     .results = {output("allowed_rise", "dT", units::kelvin_difference, "warming at which the margin is used up")},
     .equation = "p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
-    .relations = {{"vapour_pressures", &pairs::equal_length<5, 6>, pairs::same_length},
-                  {"npsh_available",
-                   [](Temperature, Head available, Head npsh3, Head margin, Density, Series<Temperature>, Series<AbsolutePressure>) {
-                       return available > npsh3 + margin;
-                   },
-                   least_flow::nothing_to_heat}},
     .source = least_flow::vapour_source,
     .cautions = {caution::npsh_margin, caution::inlet_vapour_pressure, caution::hot_or_toxic},
     .example = {"85, 10, 4, 1, 965, [80, 90, 100, 110], [0.4741472, 0.7018236, 1.01418, 1.43376]", "16.022",
-                "hand calculation with water's vapour pressures from IAPWS-IF97"}};
+                "hand calculation with water's vapour pressures from IAPWS-IF97"}},
+    pairs::equal_length<"vapour_pressures", "temperatures">(),
+    relation<"npsh_available", "npsh3", "npsh_margin">(
+        [](Head available, Head npsh3, Head margin) { return available > npsh3 + margin; },
+        least_flow::nothing_to_heat));
 
 inline Outcome<Flow> thermal_minimum_flow_from_npsh(Power shutoff_power, Head shutoff_head, SpecificHeat specific_heat,
                                                     Temperature inlet, Head available, Head required, Head margin, Density density,
@@ -109,7 +107,7 @@ inline Outcome<Flow> thermal_minimum_flow_from_npsh(Power shutoff_power, Head sh
     return thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise);
 }
 
-inline constexpr Record<&thermal_minimum_flow_from_npsh> thermal_minimum_flow_from_npsh_record{
+inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_minimum_flow_from_npsh>({
     .name = "thermal_minimum_flow_from_npsh",
     .meaning = "Least flow whose warming still leaves NPSH3 and a margin at the inlet",
     .inputs = {input("shutoff_power", "P_0", units::kW, above(0), "pump power input at closed valve"),
@@ -124,14 +122,13 @@ inline constexpr Record<&thermal_minimum_flow_from_npsh> thermal_minimum_flow_fr
                series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures", 2, Order::rising)},
     .results = {output("flow", "Q_min", units::m3h, "least continuous flow for heating alone")},
     .equation = "Q_min = P_0/[rho (c_p dT + g H_0)], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
-    .relations = {{"vapour_pressures", &pairs::equal_length<8, 9>, pairs::same_length},
-                  {"npsh_available",
-                   [](Power, Head, SpecificHeat, Temperature, Head available, Head npsh3, Head margin, Density, Series<Temperature>,
-                      Series<AbsolutePressure>) { return available > npsh3 + margin; },
-                   least_flow::nothing_to_heat}},
     .source = least_flow::vapour_source,
     .cautions = {least_flow::larger_of_both, caution::npsh_margin, caution::hot_or_toxic},
     .example = {"15, 60, 4.2, 85, 10, 4, 1, 965, [80, 90, 100, 110], [0.4741472, 0.7018236, 1.01418, 1.43376]", "0.82435",
-                "hand calculation: 15 kW warm the liquid by 16.022 K"}};
+                "hand calculation: 15 kW warm the liquid by 16.022 K"}},
+    pairs::equal_length<"vapour_pressures", "temperatures">(),
+    relation<"npsh_available", "npsh3", "npsh_margin">(
+        [](Head available, Head npsh3, Head margin) { return available > npsh3 + margin; },
+        least_flow::nothing_to_heat));
 
 }  // namespace cutwater::formulas

@@ -14,7 +14,7 @@ inline Density density_at_temperature(Density density, Temperature first_tempera
     return density / (1.0 + expansion * (second_temperature - first_temperature));
 }
 
-inline constexpr Record<&density_at_temperature> density_at_temperature_record{
+inline constexpr auto density_at_temperature_record = record<&density_at_temperature>({
     .name = "density_at_temperature",
     .meaning = "Density of a liquid at another temperature, from its cubic expansion coefficient",
     .inputs = {input("density", "rho_1", units::kgm3, limits::density_kgm3, "density at the first temperature"),
@@ -26,13 +26,13 @@ inline constexpr Record<&density_at_temperature> density_at_temperature_record{
                      "temperature at which the density is wanted")},
     .results = {output("new_density", "rho_2", units::kgm3, "density at the second temperature")},
     .equation = "rho_2 = rho_1/(1 + beta (T_2 - T_1))",
-    .relations = {{"second_temperature",
-                   [](Density, Temperature t1, ThermalExpansion beta, Temperature t2) { return 1.0 + beta * (t2 - t1) > 0.2; },
-                   "over so many kelvin this expansion coefficient cannot hold: 1 + beta (T_2 - T_1) must stay above 0.2"}},
     .source = "definition of the mean cubic expansion coefficient, V_2 = V_1 (1 + beta (T_2 - T_1)); common practice",
     .cautions = {"One expansion coefficient holds over some tens of kelvin. For water use water_density: near 4 degC water's "
                  "coefficient changes sign."},
-    .example = {"870, 15, 0.0007, 75", "834.9328", "hand calculation: 870/1.042"}};
+    .example = {"870, 15, 0.0007, 75", "834.9328", "hand calculation: 870/1.042"}},
+    relation<"second_temperature", "first_temperature", "expansion">(
+        [](Temperature t2, Temperature t1, ThermalExpansion beta) { return 1.0 + beta * (t2 - t1) > 0.2; },
+        "over so many kelvin this expansion coefficient cannot hold: 1 + beta (T_2 - T_1) must stay above 0.2"));
 
 namespace relative {
 inline constexpr Input<Density> reference_input =

@@ -37,6 +37,6 @@ constexpr const FunctionInfo* liquid_functions[] = {
 };
 
 extern const Family liquid_family;
-constinit const Family liquid_family{"liquid", "Liquid properties, pressure and head", liquid_functions};
+constinit const Family liquid_family{"liquid", "Liquid properties, pressure and head", 10, liquid_functions};
 
 }  // namespace cutwater

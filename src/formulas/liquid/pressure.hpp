@@ -45,20 +45,18 @@ inline AbsolutePressure absolute_from_gauge(GaugePressure gauge_pressure, Absolu
     return ambient_pressure + gauge_pressure.above_zero();
 }
 
-inline constexpr Record<&absolute_from_gauge> absolute_from_gauge_record{
+inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>({
     .name = "absolute_from_gauge",
     .meaning = "Absolute pressure from a gauge reading",
     .inputs = {input("gauge_pressure", "p_M", units::barg, between(-2, 10000), "gauge reading; negative for a vacuum"),
                input("ambient_pressure", "p_amb", units::bara, above_up_to(0, 2), "barometric pressure at the gauge")},
     .results = {output("absolute_pressure", "p", units::bara, "absolute pressure")},
     .equation = "p = p_M + p_amb",
-    .relations = {{"gauge_pressure",
-                   [](GaugePressure gauge, AbsolutePressure ambient) {
-                       return gauge.above_zero() + ambient.above_zero() >= PressureDifference{};
-                   },
-                   "that is below an absolute vacuum at this ambient pressure"}},
     .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
-    .example = {"-0.3, 1.013", "0.713", "hand calculation"}};
+    .example = {"-0.3, 1.013", "0.713", "hand calculation"}},
+    relation<"gauge_pressure", "ambient_pressure">(
+        [](GaugePressure gauge, AbsolutePressure ambient) { return gauge.above_zero() + ambient.above_zero() >= PressureDifference{}; },
+        "that is below an absolute vacuum at this ambient pressure"));
 
 inline GaugePressure gauge_from_absolute(AbsolutePressure absolute_pressure, AbsolutePressure ambient_pressure)
 {

@@ -69,7 +69,7 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
     return vapour;
 }
 
-inline constexpr Record<&vapour_pressure_antoine> vapour_pressure_antoine_record{
+inline constexpr auto vapour_pressure_antoine_record = record<&vapour_pressure_antoine>({
     .name = "vapour_pressure_antoine",
     .meaning = "Vapour pressure of a liquid from its Antoine constants",
     .inputs = {input("constant_a", "A", units::number, between(-20, 30), "constant A, for the logarithm to base 10"),
@@ -84,19 +84,6 @@ inline constexpr Record<&vapour_pressure_antoine> vapour_pressure_antoine_record
                                                           "the temperatures given here do not follow it")},
     .results = {output("vapour_pressure", "p_v", units::bara, "vapour pressure at the temperature")},
     .equation = "log10(p_v) = A - B/(T + C), p_v and T in the units of the constants",
-    .relations = {{"highest_temperature",
-                   [](Ratio, Ratio, Ratio, Temperature, Temperature lowest, Temperature highest, AntoineUnits) { return lowest < highest; },
-                   "the constants' highest temperature must lie above their lowest"},
-                  {"temperature",
-                   [](Ratio, Ratio, Ratio, Temperature t, Temperature lowest, Temperature highest, AntoineUnits) {
-                       return t >= lowest && t <= highest;
-                   },
-                   "the constants hold only from lowest_temperature to highest_temperature"},
-                  {"constant_c",
-                   [](Ratio, Ratio, Ratio c, Temperature, Temperature lowest, Temperature, AntoineUnits u) {
-                       return antoine::temperature_number(lowest, u) + c > 0;
-                   },
-                   "T + C must stay above 0 over the constants' whole range: the constants are for another unit of temperature"}},
     .source = "C. Antoine, Comptes Rendus 107 (1888) 681; form as in Poling, Prausnitz, O'Connell, The Properties of Gases and "
               "Liquids, 5th ed. 2001, chapter 7 (from memory of both)",
     .cautions = {"Tables of Antoine constants differ in the unit of pressure, of temperature and in the logarithm: check the "
@@ -104,7 +91,16 @@ inline constexpr Record<&vapour_pressure_antoine> vapour_pressure_antoine_record
                  "Antoine's equation is for a pure liquid; the light parts of a mixture raise its vapour pressure.",
                  caution::inlet_vapour_pressure, caution::hot_or_toxic},
     .example = {"4.02232, 1206.53, 220.291, 80.1, 5.5, 104, \"bar_degC\"", "1.01",
-                "benzene boils at 80.1 degC at 1.01325 bara; constants as tabulated for bar and degC"}};
+                "benzene boils at 80.1 degC at 1.01325 bara; constants as tabulated for bar and degC"}},
+    relation<"highest_temperature", "lowest_temperature">(
+        [](Temperature highest, Temperature lowest) { return lowest < highest; },
+        "the constants' highest temperature must lie above their lowest"),
+    relation<"temperature", "lowest_temperature", "highest_temperature">(
+        [](Temperature t, Temperature lowest, Temperature highest) { return t >= lowest && t <= highest; },
+        "the constants hold only from lowest_temperature to highest_temperature"),
+    relation<"constant_c", "lowest_temperature", "constants_for">(
+        [](Ratio c, Temperature lowest, AntoineUnits u) { return antoine::temperature_number(lowest, u) + c > 0; },
+        "T + C must stay above 0 over the constants' whole range: the constants are for another unit of temperature"));
 
 namespace two_point {
 // Own rules. Closer points than this let a reading's error rule the slope; further out the straight line is a guess.
@@ -126,7 +122,7 @@ inline AbsolutePressure vapour_pressure_two_point(Temperature first_temperature,
     return AbsolutePressure::at(first_pressure.above_zero() * std::exp(along * rise));
 }
 
-inline constexpr Record<&vapour_pressure_two_point> vapour_pressure_two_point_record{
+inline constexpr auto vapour_pressure_two_point_record = record<&vapour_pressure_two_point>({
     .name = "vapour_pressure_two_point",
     .meaning = "Vapour pressure of a liquid between two known points",
     .inputs = {input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000), "temperature of the first point"),
@@ -136,28 +132,20 @@ inline constexpr Record<&vapour_pressure_two_point> vapour_pressure_two_point_re
                input("temperature", "T", units::degC, above_up_to(-273.15, 1000), "temperature of the liquid")},
     .results = {output("vapour_pressure", "p_v", units::bara, "vapour pressure at the temperature")},
     .equation = "ln p_v = ln p_1 + (ln p_2 - ln p_1) (1/T - 1/T_1)/(1/T_2 - 1/T_1), T in kelvin",
-    .relations = {{"second_temperature",
-                   [](Temperature t1, AbsolutePressure, Temperature t2, AbsolutePressure, Temperature) {
-                       return two_point::span_K(t1, t2) >= two_point::least_span_K - two_point::rounding_K;
-                   },
-                   "the two points must lie at least 5 K apart"},
-                  {"second_pressure",
-                   [](Temperature t1, AbsolutePressure p1, Temperature t2, AbsolutePressure p2, Temperature) {
-                       return (t2 > t1) == (p2 > p1) && p1 != p2;
-                   },
-                   "the warmer point must have the higher vapour pressure"},
-                  {"temperature",
-                   [](Temperature t1, AbsolutePressure, Temperature t2, AbsolutePressure, Temperature t) {
-                       const double beyond = std::min(two_point::share_beyond * two_point::span_K(t1, t2), two_point::most_beyond_K);
-                       const TemperatureDifference allowed = units::kelvin_difference(beyond + two_point::rounding_K);
-                       return t >= std::min(t1, t2) - allowed && t <= std::max(t1, t2) + allowed;
-                   },
-                   "it may lie outside the two points by no more than half the distance between them, and by no more than 25 K"}},
     .source = "Clausius-Clapeyron equation, integrated with a constant heat of vaporisation; Poling, Prausnitz, O'Connell, The "
               "Properties of Gases and Liquids, 5th ed. 2001, chapter 7 (from memory of it); limits of span: common practice",
     .cautions = {"Between the points the line reads a little low, for water 0.7 % half-way from 60 to 100 degC; beyond them it is "
                  "less certain.",
                  caution::inlet_vapour_pressure, caution::hot_or_toxic},
-    .example = {"60, 0.199458, 100, 1.01418, 80", "0.47096", "calculation by hand; the true value for water is 0.47415 bara"}};
+    .example = {"60, 0.199458, 100, 1.01418, 80", "0.47096", "calculation by hand; the true value for water is 0.47415 bara"}},
+    relation<"second_temperature", "first_temperature">(
+        [](Temperature t2, Temperature t1) { return two_point::span_K(t1, t2) >= two_point::least_span_K - two_point::rounding_K; },
+        "the two points must lie at least 5 K apart"),
+    relation<"second_pressure", "first_temperature", "first_pressure", "second_temperature">(
+        [](AbsolutePressure p2, Temperature t1, AbsolutePressure p1, Temperature t2) { return (t2 > t1) == (p2 > p1) && p1 != p2; },
+        "the warmer point must have the higher vapour pressure"),
+    relation<"temperature", "first_temperature", "second_temperature">(
+        [](Temperature t, Temperature t1, Temperature t2) { const double beyond = std::min(two_point::share_beyond * two_point::span_K(t1, t2), two_point::most_beyond_K); const TemperatureDifference allowed = units::kelvin_difference(beyond + two_point::rounding_K); return t >= std::min(t1, t2) - allowed && t <= std::max(t1, t2) + allowed; },
+        "it may lie outside the two points by no more than half the distance between them, and by no more than 25 K"));
 
 }  // namespace cutwater::formulas

@@ -82,7 +82,7 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
     return units::mm2s(walther::viscosity_of(z));
 }
 
-inline constexpr Record<&viscosity_at_temperature> viscosity_at_temperature_record{
+inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_temperature>({
     .name = "viscosity_at_temperature",
     .meaning = "Kinematic viscosity of a petroleum liquid at a temperature, from two known points",
     .inputs = {input("first_temperature", "T_1", units::degC, between(-70, 370), "temperature of the first point"),
@@ -94,22 +94,18 @@ inline constexpr Record<&viscosity_at_temperature> viscosity_at_temperature_reco
                input("temperature", "T", units::degC, between(-70, 370), "temperature of the liquid")},
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity at the temperature")},
     .equation = "log10 log10 Z = A - B log10 T, Z = nu + 0.7 + C - D + E - F + G - H, nu in mm2/s, T in kelvin",
-    .relations = {{"second_temperature",
-                   [](Temperature t1, KinematicViscosity, Temperature t2, KinematicViscosity, Temperature) {
-                       return std::abs(units::kelvin_difference.in(t2 - t1)) >= 5 - 1e-6;
-                   },
-                   "the two points must lie at least 5 K apart"},
-                  {"second_viscosity",
-                   [](Temperature t1, KinematicViscosity nu1, Temperature t2, KinematicViscosity nu2, Temperature) {
-                       return (t2 > t1) == (nu2 < nu1) && nu1 != nu2;
-                   },
-                   "the warmer point must have the lower viscosity"}},
     .source = "ASTM D341-09 (reapproved 2015), general relation with the terms C to H for low viscosities (from memory of it; "
               "constants found alike in several public programs); at least 5 K between the points: common practice",
     .cautions = {"For petroleum liquids between cloud point and initial boiling point that flow as Newton's liquids do; not for "
                  "water solutions, silicones, or oils thickened with polymers.",
                  "Between the two points it is good to a few per cent; outside them it is less certain the further it goes.",
                  caution::viscous_method},
-    .example = {"40, 32, 100, 5.4, 80", "8.5", "published worked sheet for ASTM D341"}};
+    .example = {"40, 32, 100, 5.4, 80", "8.5", "published worked sheet for ASTM D341"}},
+    relation<"second_temperature", "first_temperature">(
+        [](Temperature t2, Temperature t1) { return std::abs(units::kelvin_difference.in(t2 - t1)) >= 5 - 1e-6; },
+        "the two points must lie at least 5 K apart"),
+    relation<"second_viscosity", "first_temperature", "first_viscosity", "second_temperature">(
+        [](KinematicViscosity nu2, Temperature t1, KinematicViscosity nu1, Temperature t2) { return (t2 > t1) == (nu2 < nu1) && nu1 != nu2; },
+        "the warmer point must have the lower viscosity"));
 
 }  // namespace cutwater::formulas

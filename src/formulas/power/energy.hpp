@@ -50,17 +50,17 @@ inline Fraction wire_to_water_efficiency(Flow flow, Head head, Density density, 
     return {Ratio(hydraulic_power(flow, head, density) / electrical_power).value()};
 }
 
-inline constexpr Record<&wire_to_water_efficiency> wire_to_water_efficiency_record{
+inline constexpr auto wire_to_water_efficiency_record = record<&wire_to_water_efficiency>({
     .name = "wire_to_water_efficiency",
     .meaning = "Efficiency from wire to water as measured: flow and head against power from the mains",
     .inputs = {power::flow(), power::head(), power::density(), input("electrical_power", "P_el", units::kW, above(0), "power drawn from the mains")},
     .results = {output("overall_efficiency", "eta", units::fraction, "power given to the liquid over power from the mains")},
     .equation = "eta = rho g Q H/P_el",
-    .relations = {{"electrical_power",
-                   [](Flow flow, Head head, Density density, Power electrical) { return hydraulic_power(flow, head, density) <= electrical; },
-                   "the power from the mains must be at least the power given to the liquid, rho g Q H"}},
     .source = "ISO 17769-1:2012, overall efficiency (from memory of it)",
-    .example = {"100, 50, 998.2, 20.4", "0.666462", "hand calculation: 13.59583/20.4"}};
+    .example = {"100, 50, 998.2, 20.4", "0.666462", "hand calculation: 13.59583/20.4"}},
+    relation<"electrical_power", "flow", "head", "density">(
+        [](Power electrical, Flow flow, Head head, Density density) { return hydraulic_power(flow, head, density) <= electrical; },
+        "the power from the mains must be at least the power given to the liquid, rho g Q H"));
 
 inline EnergyPerVolume specific_energy(Head head, Density density, Fraction overall)
 {
@@ -103,7 +103,7 @@ inline std::tuple<Energy, Volume, EnergyPerVolume> annual_energy(Series<Flow> fl
     return {energy, volume, EnergyPerVolume(bu::quantity<EnergyPerVolumeUnit>(energy / volume))};
 }
 
-inline constexpr Record<&annual_energy> annual_energy_record{
+inline constexpr auto annual_energy_record = record<&annual_energy>({
     .name = "annual_energy",
     .meaning = "Energy that a year's duty profile takes from the mains",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flow at each point of the profile", 1),
@@ -113,20 +113,16 @@ inline constexpr Record<&annual_energy> annual_energy_record{
     .results = {output("energy", "E", units::kWh, "energy from the mains in the year"), output("volume", "V", units::m3, "volume pumped in the year"),
                 output("specific_energy", "E/V", units::kWhm3, "energy for each volume, mean of the year")},
     .equation = "E = sum(rho g Q_i H_i/eta_i t_i); V = sum(Q_i t_i)",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
-                  {"overall_efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"},
-                  {"hours", &pairs::equal_length<0, 3>, "there must be as many hours as flows"},
-                  {"hours", [](Series<Flow>, Series<Head>, Series<Fraction>, Series<Time> t, Density) { return energy::within_a_year(t); }, energy::year},
-                  {"flows",
-                   [](Series<Flow> q, Series<Head>, Series<Fraction>, Series<Time> t, Density) {
-                       bool any_volume = false;
-                       for (std::size_t i = 0; i < q.size(); ++i) any_volume = any_volume || (q[i].value() > 0 && t[i].value() > 0);
-                       return any_volume;
-                   },
-                   "the profile must pump something: give at least one flow above 0 with hours above 0"}},
     .source = "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs, 2001, energy costs (from memory of it)",
     .cautions = {"At closed valve a pump takes power that this sum does not hold: add those hours with annual_energy_from_power."},
-    .example = {"[100, 60], [50, 55], [0.66, 0.6], [4000, 3000], 998.2", "127265.2, 580000, 0.219423", "hand calculation: 20.59974 x 4000 + 14.95541 x 3000"}};
+    .example = {"[100, 60], [50, 55], [0.66, 0.6], [4000, 3000], 998.2", "127265.2, 580000, 0.219423", "hand calculation: 20.59974 x 4000 + 14.95541 x 3000"}},
+    pairs::equal_length<"heads", "flows">("there must be as many heads as flows"),
+    pairs::equal_length<"overall_efficiencies", "flows">("there must be as many efficiencies as flows"),
+    pairs::equal_length<"hours", "flows">("there must be as many hours as flows"),
+    relation<"hours">([](Series<Time> t) { return energy::within_a_year(t); }, energy::year),
+    relation<"flows", "hours">(
+        [](Series<Flow> q, Series<Time> t) { bool any_volume = false; for (std::size_t i = 0; i < q.size(); ++i) any_volume = any_volume || (q[i].value() > 0 && t[i].value() > 0); return any_volume; },
+        "the profile must pump something: give at least one flow above 0 with hours above 0"));
 
 inline Energy annual_energy_from_power(Series<Power> powers, Series<Time> hours)
 {
@@ -135,16 +131,16 @@ inline Energy annual_energy_from_power(Series<Power> powers, Series<Time> hours)
     return energy;
 }
 
-inline constexpr Record<&annual_energy_from_power> annual_energy_from_power_record{
+inline constexpr auto annual_energy_from_power_record = record<&annual_energy_from_power>({
     .name = "annual_energy_from_power",
     .meaning = "Energy of a year from the power drawn at each point of the duty profile",
     .inputs = {series("electrical_powers", "P_i", units::kW, from(0), "power drawn from the mains at each point", 1), energy::hours()},
     .results = {output("energy", "E", units::kWh, "energy from the mains in the year")},
     .equation = "E = sum(P_i t_i)",
-    .relations = {{"hours", &pairs::equal_length<0, 1>, "there must be as many hours as powers"},
-                  {"hours", [](Series<Power>, Series<Time> t) { return energy::within_a_year(t); }, energy::year}},
     .source = "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs, 2001, energy costs (from memory of it)",
-    .example = {"[20, 12.5], [4000, 2000]", "105000", "hand calculation: 80000 + 25000"}};
+    .example = {"[20, 12.5], [4000, 2000]", "105000", "hand calculation: 80000 + 25000"}},
+    pairs::equal_length<"hours", "electrical_powers">("there must be as many hours as powers"),
+    relation<"hours">([](Series<Time> t) { return energy::within_a_year(t); }, energy::year));
 
 inline Mass carbon_emission(Energy energy, MassPerEnergy factor) { return energy * factor; }
 

@@ -37,6 +37,6 @@ constexpr const FunctionInfo* power_functions[] = {
 };
 
 extern const Family power_family;  // a const without this would stay inside this file
-constinit const Family power_family{"power", "Power, motor, energy", power_functions};
+constinit const Family power_family{"power", "Power, motor, energy", 40, power_functions};
 
 }  // namespace cutwater

@@ -52,17 +52,17 @@ inline Fraction pump_efficiency(Flow flow, Head head, Density density, Power pow
     return {Ratio(hydraulic_power(flow, head, density) / power_input).value()};
 }
 
-inline constexpr Record<&pump_efficiency> pump_efficiency_record{
+inline constexpr auto pump_efficiency_record = record<&pump_efficiency>({
     .name = "pump_efficiency",
     .meaning = "Efficiency of a pump from its flow, head and shaft power",
     .inputs = {power::flow(), power::head(), power::density(), input("power_input", "P", units::kW, above(0), "power at the pump's shaft")},
     .results = {output("efficiency", "eta", units::fraction, "pump efficiency")},
     .equation = "eta = rho g Q H/P",
-    .relations = {{"power_input",
-                   [](Flow flow, Head head, Density density, Power power_input) { return hydraulic_power(flow, head, density) <= power_input; },
-                   "the shaft power must be at least the power given to the liquid, rho g Q H: no pump gives out more than it takes"}},
     .source = "ISO 17769-1:2012, pump efficiency (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.5 (excerpt read)",
-    .example = {"100, 50, 998.2, 18.5", "0.734910", "hand calculation: 13.59583/18.5"}};
+    .example = {"100, 50, 998.2, 18.5", "0.734910", "hand calculation: 13.59583/18.5"}},
+    relation<"power_input", "flow", "head", "density">(
+        [](Power power_input, Flow flow, Head head, Density density) { return hydraulic_power(flow, head, density) <= power_input; },
+        "the shaft power must be at least the power given to the liquid, rho g Q H: no pump gives out more than it takes"));
 
 inline Torque shaft_torque(Power power_input, RotationalSpeed speed)
 {

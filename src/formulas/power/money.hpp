@@ -113,7 +113,7 @@ inline Ratio payback_time(Money outlay, Money saving, Fraction interest)
     return Ratio(money::years_to_repay(outlay.value / saving.value, interest.value));
 }
 
-inline constexpr Record<&payback_time> payback_time_record{
+inline constexpr auto payback_time_record = record<&payback_time>({
     .name = "payback_time",
     .meaning = "Years until the savings of every year have repaid an outlay",
     .inputs = {input("outlay", "C", units::money, from(0), "what the measure costs more than going on as before, now"),
@@ -121,9 +121,11 @@ inline constexpr Record<&payback_time> payback_time_record{
                input("interest_rate", "i", units::fraction, between(0, 1), "interest a year; 0 for simple payback", 0)},
     .results = {output("payback_time", "n", units::number, "years; parts of a year by the same formula")},
     .equation = "n = C/S for i = 0; n = -ln(1 - i C/S)/ln(1 + i)",
-    .relations = {{"yearly_saving", [](Money c, Money s, Fraction i) { return i.value * c.value < s.value; }, money::never}},
     .source = "present value of equal payments, solved for their number; common practice",
     .cautions = {"Simple payback leaves out interest and all that comes after; to choose between measures compare life_cycle_cost."},
-    .example = {"10000, 2500", "4", "hand calculation"}};
+    .example = {"10000, 2500", "4", "hand calculation"}},
+    relation<"yearly_saving", "outlay", "interest_rate">(
+        [](Money s, Money c, Fraction i) { return i.value * c.value < s.value; },
+        money::never));
 
 }  // namespace cutwater::formulas

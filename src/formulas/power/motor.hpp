@@ -60,28 +60,28 @@ inline constexpr Record<&motor_efficiency_at_load> motor_efficiency_at_load_reco
 
 inline RotationalSpeed synchronous_speed(Frequency frequency, Count poles) { return RotationalSpeed::revolutions(2.0 * frequency / poles.value); }
 
-inline constexpr Record<&synchronous_speed> synchronous_speed_record{
+inline constexpr auto synchronous_speed_record = record<&synchronous_speed>({
     .name = "synchronous_speed",
     .meaning = "Speed of the turning field of a motor",
     .inputs = {motor::frequency(), motor::poles()},
     .results = {output("speed", "n_s", units::rpm, "synchronous speed")},
     .equation = "n_s = 2 f/(2p), 120 f/(2p) in 1/min",
-    .relations = {{"poles", [](Frequency, Count poles) { return motor::even(poles); }, motor::even_poles}},
     .source = "IEC 60034-1, synchronous speed (from memory of it)",
-    .example = {"50, 4", "1500", "hand calculation"}};
+    .example = {"50, 4", "1500", "hand calculation"}},
+    relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles));
 
 inline RotationalSpeed motor_speed(Frequency frequency, Count poles, Fraction slip) { return synchronous_speed(frequency, poles) * Ratio(1 - slip.value); }
 
-inline constexpr Record<&motor_speed> motor_speed_record{
+inline constexpr auto motor_speed_record = record<&motor_speed>({
     .name = "motor_speed",
     .meaning = "Speed of an induction motor with its slip",
     .inputs = {motor::frequency(), motor::poles(), input("slip", "s", units::fraction, between(0, 0.2), "slip at the load, from the motor's plate; 0 for a synchronous motor")},
     .results = {output("speed", "n", units::rpm, "speed of rotation")},
     .equation = "n = (1 - s) 2 f/(2p)",
-    .relations = {{"poles", [](Frequency, Count poles, Fraction) { return motor::even(poles); }, motor::even_poles}},
     .source = "IEC 60034-1, slip (from memory of it)",
     .cautions = {"Slip grows about in proportion to the load, from nil at no load to the plate's value at rated output."},
-    .example = {"50, 4, 0.02", "1470", "hand calculation: 1500 x 0.98"}};
+    .example = {"50, 4, 0.02", "1470", "hand calculation: 1500 x 0.98"}},
+    relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles));
 
 inline ElectricCurrent motor_current(Power shaft_power, Voltage voltage, Fraction motor_efficiency, Fraction power_factor)
 {

@@ -102,7 +102,7 @@ inline Outcome<Fraction> motor_efficiency(Power rated_power, Count poles, Freque
     return units::hertz.in(frequency) == 50 ? motor::at_50hz(rating_kw, column, efficiency_class) : motor::at_60hz(rating_kw, column, efficiency_class);
 }
 
-inline constexpr Record<&motor_efficiency> motor_efficiency_record{
+inline constexpr auto motor_efficiency_record = record<&motor_efficiency>({
     .name = "motor_efficiency",
     .meaning = "Nominal full-load efficiency that a motor of an efficiency class has at least",
     .inputs = {input("rated_power", "P_N", units::kW, between(0.12, 1000), "rated output of the motor"),
@@ -112,12 +112,13 @@ inline constexpr Record<&motor_efficiency> motor_efficiency_record{
     .results = {output("efficiency", "eta_M", units::fraction, "nominal efficiency at rated output")},
     .equation = "50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1, above 200 kW and 60 Hz: tables; "
                 "60 Hz between ratings: the nearer rating",
-    .relations = {{"poles", [](Power, Count poles, Frequency, EfficiencyClass) { return motor::even(poles); }, motor::even_poles},
-                  {"frequency", [](Power, Count, Frequency f, EfficiencyClass) { return motor::is_mains(f); }, "the classes are set for 50 Hz and 60 Hz only"}},
     .source = "IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU) 2019/1781, Annex I, read as retained in "
               "UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against "
               "10 CFR 431.25, 10 CFR 431.446 and 42 U.S.C. 6313). The edition of 2025 was not read",
     .cautions = {"The class's least nominal value at full load: real motors differ, are less efficient at low load, and may be off by the tolerance of IEC 60034-1."},
-    .example = {R"(11, 4, 50, "IE3")", "0.914", "IEC 60034-30-1:2014, table (from memory): 91.4 %"}};
+    .example = {R"(11, 4, 50, "IE3")", "0.914", "IEC 60034-30-1:2014, table (from memory): 91.4 %"}},
+    relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles),
+    relation<"frequency">([](Frequency f) { return motor::is_mains(f); },
+        "the classes are set for 50 Hz and 60 Hz only"));
 
 }  // namespace cutwater::formulas

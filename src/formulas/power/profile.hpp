@@ -162,7 +162,7 @@ inline Outcome<std::tuple<Energy, Volume, EnergyPerVolume, Time, Ratio>> duty_pr
     return std::tuple(energy, volume, EnergyPerVolume(bu::quantity<EnergyPerVolumeUnit>(energy / volume)), running_time, Ratio(least_ratio));
 }
 
-inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
+inline constexpr auto duty_profile_energy_record = record<&duty_profile_energy>({
     .name = "duty_profile_energy",
     .meaning = "Energy of a year's duty profile, the pump throttled, speed-controlled or switched on and off",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(),
@@ -181,18 +181,6 @@ inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
                 "H(Q_x) (Q_j/Q_x)^2, n'/n = Q_j/Q_x. On-off: P at the duty Q_d for t_run,j = t_j Q_j/Q_d. "
                 "Motor: P_M = P + P_N (1/eta_N - 1)(c + (1 - c) x^2), x = (P/P_N)/(n'/n). P_el = P_M; with a converter P_el = P_M + (P_N/eta_N)(1/eta_D - 1) "
                 "l(y)/l(1), y = P_M eta_N/P_N (0.016 at least), l(y) = y (1/eta_T(y) - 1), eta_T from drive_efficiency at P_N",
-    .relations =
-        {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
-         {"efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"},
-         {"hours", &pairs::equal_length<5, 6>, "there must be as many hours as flows of the profile"},
-         {"hours",
-          [](Series<Flow>, Series<Head>, Series<Fraction>, Head, SystemResistance, Series<Flow>, Series<Time> t, FlowControl, Power, Fraction, Density,
-             Fraction, Fraction) { return energy::within_a_year(t); },
-          energy::year},
-         {"profile_flows",
-          [](Series<Flow>, Series<Head>, Series<Fraction>, Head, SystemResistance, Series<Flow> q, Series<Time> t, FlowControl, Power, Fraction, Density,
-             Fraction, Fraction) { return profile::pumps_something(q, t); },
-          "the profile must pump something: give at least one flow above 0 with hours above 0"}},
     .source = "energy balance at the meeting of pump and system curve, as for speed_control_saving; motor losses a constant part and a part with the square of the "
               "load: IEC TS 60034-31, efficiency at part load (from memory of it); best efficiency near 75 % load: US Department of Energy, Determining "
               "Electric Motor Load and Efficiency (from memory of it), common practice; converter losses: see drive_efficiency; on-off: volume balance, common practice",
@@ -204,6 +192,12 @@ inline constexpr Record<&duty_profile_energy> duty_profile_energy_record{
                  "Nothing is counted while the pump stands still; converters and controls on standby take a little.",
                  "Mind the least speed of the motor's cooling, the seal and the bearings, and the pump's least flow when throttled."},
     .example = {R"([0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 10, 0.001, [60, 0], [4000, 2000], "throttling", 15, 0.92, 998.2, 0.96, 0.36)",
-                "48485.39, 240000, 0.202022, 4000, 1", "hand calculation: x = 11.18743/15, P_el = 11.18743 + 15 (1/0.92 - 1)(0.36 + 0.64 x^2)"}};
+                "48485.39, 240000, 0.202022, 4000, 1", "hand calculation: x = 11.18743/15, P_el = 11.18743 + 15 (1/0.92 - 1)(0.36 + 0.64 x^2)"}},
+    pairs::equal_length<"heads", "flows">("there must be as many heads as flows"),
+    pairs::equal_length<"efficiencies", "flows">("there must be as many efficiencies as flows"),
+    pairs::equal_length<"hours", "profile_flows">("there must be as many hours as flows of the profile"),
+    relation<"hours">([](Series<Time> t) { return energy::within_a_year(t); }, energy::year),
+    relation<"profile_flows", "hours">([](Series<Flow> q, Series<Time> t) { return profile::pumps_something(q, t); },
+        "the profile must pump something: give at least one flow above 0 with hours above 0"));
 
 }  // namespace cutwater::formulas

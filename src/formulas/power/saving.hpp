@@ -116,18 +116,18 @@ inline Outcome<std::tuple<Power, Head>> throttling_power_loss(Series<Flow> flows
     return std::tuple(Power(hydraulic_power(flow, valve, density) / found->efficiency), valve);
 }
 
-inline constexpr Record<&throttling_power_loss> throttling_power_loss_record{
+inline constexpr auto throttling_power_loss_record = record<&throttling_power_loss>({
     .name = "throttling_power_loss",
     .meaning = "Shaft power spent on the head that a throttle valve destroys",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(), saving::flow(), saving::density()},
     .results = {output("power_loss", "P_v", units::kW, "shaft power that goes into the valve"), output("valve_head", "h_v", units::metre, "head lost in the valve")},
     .equation = "P_v = rho g Q h_v/eta(Q), h_v = H(Q) - (H_s + k Q^2)",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
-                  {"efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"}},
     .source = saving::source,
     .cautions = {"Not all of it can be saved: another pump, trim or speed has its own efficiency at the duty."},
     .example = {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 10, 0.001, 60, 998.2", "8.017656, 34.4",
-                "hand calculation: 998.2 x 9.80665 x 34.4/60/0.7"}};
+                "hand calculation: 998.2 x 9.80665 x 34.4/60/0.7"}},
+    pairs::equal_length<"heads", "flows">("there must be as many heads as flows"),
+    pairs::equal_length<"efficiencies", "flows">("there must be as many efficiencies as flows"));
 
 inline Outcome<std::tuple<Power, RotationalSpeed, Power, Power>> speed_control_saving(Series<Flow> flows, Series<Head> heads, Series<Fraction> efficiencies,
                                                                                       RotationalSpeed speed, Head static_head, SystemResistance resistance,
@@ -145,7 +145,7 @@ inline Outcome<std::tuple<Power, RotationalSpeed, Power, Power>> speed_control_s
     return std::tuple(Power(throttled - controlled), speed * Ratio(slow->speed_ratio), throttled, controlled);
 }
 
-inline constexpr Record<&speed_control_saving> speed_control_saving_record{
+inline constexpr auto speed_control_saving_record = record<&speed_control_saving>({
     .name = "speed_control_saving",
     .meaning = "Power that speed control saves at a flow against throttling",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
@@ -156,12 +156,12 @@ inline constexpr Record<&speed_control_saving> speed_control_saving_record{
                 output("throttled_power", "P_1", units::kW, "shaft power at full speed, throttled"),
                 output("controlled_power", "P_2", units::kW, "shaft power at the reduced speed, over the converter's efficiency")},
     .equation = "dP = rho g Q H(Q)/eta(Q) - rho g Q H_sys/(eta(Q_x) eta_D); H_sys = H_s + k Q^2; n' = n Q/Q_x, where H = H_sys (Q_x/Q)^2 on the curve",
-    .relations = {{"heads", &pairs::equal_length<0, 1>, "there must be as many heads as flows"},
-                  {"efficiencies", &pairs::equal_length<0, 2>, "there must be as many efficiencies as flows"}},
     .source = saving::source,
     .cautions = {caution::affinity, "Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left out.",
                  "Mind the least speed of the motor's cooling, the seal and the bearings, and resonances in the range."},
     .example = {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 2900, 10, 0.001, 60, 998.2, 0.96", "7.88558, 1700.80, 11.18743, 3.30184",
-                "hand calculation: Q_x from 60 - 0.2 Q = 13.6 (Q/60)^2"}};
+                "hand calculation: Q_x from 60 - 0.2 Q = 13.6 (Q/60)^2"}},
+    pairs::equal_length<"heads", "flows">("there must be as many heads as flows"),
+    pairs::equal_length<"efficiencies", "flows">("there must be as many efficiencies as flows"));
 
 }  // namespace cutwater::formulas

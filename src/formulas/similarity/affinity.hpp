@@ -34,17 +34,18 @@ constexpr auto new_speed() { return input("new_speed", "n'", units::rpm, limits:
 
 inline Flow flow_at_speed(Flow flow, RotationalSpeed speed, RotationalSpeed new_speed) { return flow * (new_speed / speed); }
 
-inline constexpr Record<&flow_at_speed> flow_at_speed_record{
+inline constexpr auto flow_at_speed_record = record<&flow_at_speed>({
     .name = "flow_at_speed",
     .meaning = "Flow of a point of a pump's curve at another speed",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the known speed"), affinity::speed(), affinity::new_speed()},
     .results = {output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point")},
     .equation = "Q' = Q n'/n",
-    .relations = {{"new_speed", [](Flow, RotationalSpeed n, RotationalSpeed new_n) { return affinity::in_limits(n, new_n); },
-                   affinity::ratio_limits}},
     .source = affinity::source,
     .cautions = {caution::affinity, affinity::standard_range},
-    .example = {"100, 2900, 1450", "50", "hand calculation"}};
+    .example = {"100, 2900, 1450", "50", "hand calculation"}},
+    relation<"new_speed", "speed">(
+        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        affinity::ratio_limits));
 
 inline Head head_at_speed(Head head, RotationalSpeed speed, RotationalSpeed new_speed)
 {
@@ -52,17 +53,18 @@ inline Head head_at_speed(Head head, RotationalSpeed speed, RotationalSpeed new_
     return head * ratio * ratio;
 }
 
-inline constexpr Record<&head_at_speed> head_at_speed_record{
+inline constexpr auto head_at_speed_record = record<&head_at_speed>({
     .name = "head_at_speed",
     .meaning = "Head of a point of a pump's curve at another speed",
     .inputs = {input("head", "H", units::metre, from(0), "head at the known speed"), affinity::speed(), affinity::new_speed()},
     .results = {output("head_at_new_speed", "H'", units::metre, "head of the similar point")},
     .equation = "H' = H (n'/n)^2",
-    .relations = {{"new_speed", [](Head, RotationalSpeed n, RotationalSpeed new_n) { return affinity::in_limits(n, new_n); },
-                   affinity::ratio_limits}},
     .source = affinity::source,
     .cautions = {caution::affinity, affinity::standard_range},
-    .example = {"100, 2900, 1450", "25", "hand calculation"}};
+    .example = {"100, 2900, 1450", "25", "hand calculation"}},
+    relation<"new_speed", "speed">(
+        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        affinity::ratio_limits));
 
 inline Power power_at_speed(Power power, RotationalSpeed speed, RotationalSpeed new_speed)
 {
@@ -70,25 +72,26 @@ inline Power power_at_speed(Power power, RotationalSpeed speed, RotationalSpeed 
     return power * ratio * ratio * ratio;
 }
 
-inline constexpr Record<&power_at_speed> power_at_speed_record{
+inline constexpr auto power_at_speed_record = record<&power_at_speed>({
     .name = "power_at_speed",
     .meaning = "Power of a point of a pump's curve at another speed, its efficiency taken as unchanged",
     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the known speed"), affinity::speed(), affinity::new_speed()},
     .results = {output("power_at_new_speed", "P'", units::kW, "power of the similar point")},
     .equation = "P' = P (n'/n)^3",
-    .relations = {{"new_speed", [](Power, RotationalSpeed n, RotationalSpeed new_n) { return affinity::in_limits(n, new_n); },
-                   affinity::ratio_limits}},
     .source = affinity::source,
     .cautions = {caution::affinity, affinity::standard_range,
                  "The losses of bearings and seals do not fall with the cube of the speed: at low speed the true power is higher."},
-    .example = {"100, 2900, 1450", "12.5", "hand calculation"}};
+    .example = {"100, 2900, 1450", "12.5", "hand calculation"}},
+    relation<"new_speed", "speed">(
+        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        affinity::ratio_limits));
 
 inline Head npsh3_at_speed(Head npsh3, RotationalSpeed speed, RotationalSpeed new_speed, Ratio exponent)
 {
     return npsh3 * std::pow(Ratio(new_speed / speed).value(), exponent.value());
 }
 
-inline constexpr Record<&npsh3_at_speed> npsh3_at_speed_record{
+inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>({
     .name = "npsh3_at_speed",
     .meaning = "NPSH3 of a point of a pump's curve at another speed",
     .inputs = {input("npsh3", "NPSH3", units::metre, from(0), "NPSH3 at the known speed"), affinity::speed(), affinity::new_speed(),
@@ -96,10 +99,11 @@ inline constexpr Record<&npsh3_at_speed> npsh3_at_speed_record{
                      "2 as a first approximation; tests lie between 1.3 and 2. A smaller one is on the safe side when slowing down", 2)},
     .results = {output("npsh3_at_new_speed", "NPSH3'", units::metre, "NPSH3 of the similar point")},
     .equation = "NPSH3' = NPSH3 (n'/n)^x",
-    .relations = {{"new_speed", [](Head, RotationalSpeed n, RotationalSpeed new_n, Ratio) { return affinity::in_limits(n, new_n); },
-                   affinity::ratio_limits}},
     .source = "ISO 9906:2012, translation of NPSH3 to the specified speed, exponent 1.3 to 2 (from memory of it); limits of the ratio: set here",
     .cautions = {caution::affinity, affinity::standard_range, caution::npsh_margin},
-    .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}};
+    .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}},
+    relation<"new_speed", "speed">(
+        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        affinity::ratio_limits));
 
 }  // namespace cutwater::formulas

@@ -45,30 +45,40 @@ inline Fraction best_efficiency(Flow flow, Head head, RotationalSpeed speed, Wat
     return {(88.59 * x + 13.46 * y - 11.48 * x * x - 0.85 * y * y - 0.38 * x * y - c) / 100};
 }
 
-using Condition = bool (*)(Flow, Head, RotationalSpeed, WaterPump, Ratio, Count);
-inline constexpr Condition speed_is_nominal = [](Flow, Head, RotationalSpeed n, WaterPump, Ratio, Count) {
-    return near(units::rpm.in(n), 1450) || fast(n);
-};
-inline constexpr Condition speed_suits_type = [](Flow, Head, RotationalSpeed n, WaterPump type, Ratio, Count) { return end_suction(type) || fast(n); };
-inline constexpr Condition index_is_listed = [](Flow, Head, RotationalSpeed, WaterPump, Ratio index, Count) {
-    return near(index.value(), 0.1) || near(index.value(), 0.4);
-};
-inline constexpr Condition stages_suit_type = [](Flow, Head, RotationalSpeed, WaterPump type, Ratio, Count z) { return !end_suction(type) || z.value == 1; };
-inline constexpr Condition flow_in_scope = [](Flow q, Head, RotationalSpeed, WaterPump type, Ratio, Count) {
-    const double m3h = units::m3h.in(q);
-    return end_suction(type) ? m3h >= 6 * (1 - 1e-12) : type != WaterPump::ms_v || m3h <= 100 * (1 + 1e-12);
-};
-inline constexpr Condition head_in_scope = [](Flow, Head h, RotationalSpeed n, WaterPump type, Ratio, Count) {
-    return !end_suction(type) || units::metre.in(h) <= (fast(n) ? 140 : 90);
-};
-inline constexpr Condition shape_in_scope = [](Flow q, Head h, RotationalSpeed n, WaterPump type, Ratio, Count z) {
-    const double shape_number = shape::metric(n, q, h, {1}, z);
-    return !end_suction(type) || (shape_number >= 6 && shape_number <= 80);
-};
-inline constexpr Condition result_is_sensible = [](Flow q, Head h, RotationalSpeed n, WaterPump type, Ratio index, Count z) {
-    const double eta = best_efficiency(q, h, n, type, index, z).value;
-    return eta > 0 && eta < 1;
-};
+inline constexpr auto speed_is_nominal = relation<"nominal_speed">(
+    [](RotationalSpeed n) { return near(units::rpm.in(n), 1450) || fast(n); },
+    "the regulation knows the nominal speeds 1450 and 2900 1/min only");
+inline constexpr auto speed_suits_type = relation<"nominal_speed", "pump_type">(
+    [](RotationalSpeed n, WaterPump type) { return end_suction(type) || fast(n); },
+    "MS-V and MSS pumps are judged at 2900 1/min only");
+inline constexpr auto index_is_listed = relation<"minimum_efficiency_index">(
+    [](Ratio index) { return near(index.value(), 0.1) || near(index.value(), 0.4); },
+    "the regulation gives constants for an index of 0.1 and 0.4 only");
+inline constexpr auto stages_suit_type = relation<"stages", "pump_type">(
+    [](Count z, WaterPump type) { return !end_suction(type) || z.value == 1; },
+    "end suction pumps have one stage in the regulation");
+inline constexpr auto flow_in_scope = relation<"flow", "pump_type">(
+    [](Flow q, WaterPump type) {
+        const double m3h = units::m3h.in(q);
+        return end_suction(type) ? m3h >= 6 * (1 - 1e-12) : type != WaterPump::ms_v || m3h <= 100 * (1 + 1e-12);
+    },
+    "the regulation covers end suction pumps from 6 m3/h and MS-V pumps up to 100 m3/h");
+inline constexpr auto head_in_scope = relation<"head", "nominal_speed", "pump_type">(
+    [](Head h, RotationalSpeed n, WaterPump type) { return !end_suction(type) || units::metre.in(h) <= (fast(n) ? 140 : 90); },
+    "the regulation covers end suction pumps up to 90 m at 1450 1/min and 140 m at 2900 1/min");
+inline constexpr auto shape_in_scope = relation<"head", "flow", "nominal_speed", "pump_type", "stages">(
+    [](Head h, Flow q, RotationalSpeed n, WaterPump type, Count z) {
+        const double shape_number = shape::metric(n, q, h, {1}, z);
+        return !end_suction(type) || (shape_number >= 6 && shape_number <= 80);
+    },
+    "the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)");
+inline constexpr auto result_is_sensible =
+    relation<"head", "flow", "nominal_speed", "pump_type", "minimum_efficiency_index", "stages">(
+        [](Head h, Flow q, RotationalSpeed n, WaterPump type, Ratio index, Count z) {
+            const double eta = best_efficiency(q, h, n, type, index, z).value;
+            return eta > 0 && eta < 1;
+        },
+        "the regulation's formula gives no efficiency between 0 and 1 for this flow and head");
 
 }  // namespace eu_547
 
@@ -80,7 +90,7 @@ inline std::tuple<Fraction, Fraction, Fraction> minimum_efficiency_eu(Flow flow,
     return {best, {0.947 * best.value}, {0.985 * best.value}};
 }
 
-inline constexpr Record<&minimum_efficiency_eu> minimum_efficiency_eu_record{
+inline constexpr auto minimum_efficiency_eu_record = record<&minimum_efficiency_eu>({
     .name = "minimum_efficiency_eu",
     .meaning = "Least hydraulic efficiency of a water pump under Regulation (EU) No 547/2012",
     .inputs = {input("flow", "Q", units::m3h, above(0), "flow at best efficiency, full diameter, at the nominal speed"),
@@ -96,19 +106,13 @@ inline constexpr Record<&minimum_efficiency_eu> minimum_efficiency_eu_record{
                 output("overload_limit", "eta_OL", units::fraction, "least efficiency at 110 % of that flow")},
     .equation = "eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q m3/s)/(H/z)^(3/4); "
                 "y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP",
-    .relations = {{"nominal_speed", eu_547::speed_is_nominal, "the regulation knows the nominal speeds 1450 and 2900 1/min only"},
-                  {"nominal_speed", eu_547::speed_suits_type, "MS-V and MSS pumps are judged at 2900 1/min only"},
-                  {"minimum_efficiency_index", eu_547::index_is_listed, "the regulation gives constants for an index of 0.1 and 0.4 only"},
-                  {"stages", eu_547::stages_suit_type, "end suction pumps have one stage in the regulation"},
-                  {"flow", eu_547::flow_in_scope, "the regulation covers end suction pumps from 6 m3/h and MS-V pumps up to 100 m3/h"},
-                  {"head", eu_547::head_in_scope, "the regulation covers end suction pumps up to 90 m at 1450 1/min and 140 m at 2900 1/min"},
-                  {"head", eu_547::shape_in_scope, "the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)"},
-                  {"head", eu_547::result_is_sensible, "the regulation's formula gives no efficiency between 0 and 1 for this flow and head"}},
     .source = "Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, "
               "0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR 431, subpart Y, appendix A, turned into US units)",
     .cautions = {"No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, 4 and 6 in and 90 degC for MSS, clean water of -10 to 120 degC; check the "
                  "regulation in force and its exceptions."},
-    .example = {R"(100, 32, 1450, "ESOB", 0.4, 1)", "0.70939, 0.67179, 0.69875", "hand calculation: n_s = 17.96, C = 128.07"}};
+    .example = {R"(100, 32, 1450, "ESOB", 0.4, 1)", "0.70939, 0.67179, 0.69875", "hand calculation: n_s = 17.96, C = 128.07"}},
+    eu_547::speed_is_nominal, eu_547::speed_suits_type, eu_547::index_is_listed, eu_547::stages_suit_type, eu_547::flow_in_scope,
+    eu_547::head_in_scope, eu_547::shape_in_scope, eu_547::result_is_sensible);
 
 namespace attainable {
 
@@ -131,7 +135,7 @@ inline Fraction attainable_efficiency(Flow flow, Head head, RotationalSpeed spee
     return {1 - 0.095 * std::pow(size, m) - 0.3 * away * away * std::pow(size, 0.05)};
 }
 
-inline constexpr Record<&attainable_efficiency> attainable_efficiency_record{
+inline constexpr auto attainable_efficiency_record = record<&attainable_efficiency>({
     .name = "attainable_efficiency",
     .meaning = "Best efficiency that a good single-stage radial pump of that duty attains: a guide",
     .inputs = {input("flow", "Q", units::m3h, between(18, 36000), "flow at best efficiency"),
@@ -140,15 +144,12 @@ inline constexpr Record<&attainable_efficiency> attainable_efficiency_record{
     .results = {output("efficiency", "eta", units::fraction, "efficiency at best efficiency")},
     .equation = "eta = 1 - 0.095 (1/Q)^m - 0.3 (0.35 - log10(n_s/23))^2 (1/Q)^0.05; m = 0.1 a (1/Q)^0.15 (45/n_s)^0.06; Q in m3/s; "
                 "a = 1 up to 1 m3/s, 0.5 above",
-    .relations = {{"head",
-                   [](Flow flow, Head head, RotationalSpeed speed) {
-                       const double shape_number = attainable::shape_of(flow, head, speed);
-                       return shape_number >= 7 && shape_number <= 100;
-                   },
-                   "the correlation is used here for specific speeds of 7 to 100 (1/min, m3/s, m) only"}},
     .source = "J. F. Guelich, Centrifugal Pumps, 3rd edition, Springer 2014, table 3.8, single-stage radial pumps (from memory of it); "
               "limits of flow and specific speed: set here",
     .cautions = {"A guide to what good pumps attain: single pumps scatter by 3 to 5 points, more below a specific speed of 15.", caution::guide_only},
-    .example = {"100, 50, 2900", "0.78818", "hand calculation: n_s = 25.705, m = 0.17703"}};
+    .example = {"100, 50, 2900", "0.78818", "hand calculation: n_s = 25.705, m = 0.17703"}},
+    relation<"head", "flow", "speed">(
+        [](Head head, Flow flow, RotationalSpeed speed) { const double shape_number = attainable::shape_of(flow, head, speed); return shape_number >= 7 && shape_number <= 100; },
+        "the correlation is used here for specific speeds of 7 to 100 (1/min, m3/s, m) only"));
 
 }  // namespace cutwater::formulas

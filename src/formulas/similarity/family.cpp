@@ -34,6 +34,6 @@ constexpr const FunctionInfo* similarity_functions[] = {
 };
 
 extern const Family similarity_family;  // a const without this would stay inside this file
-constinit const Family similarity_family{"similarity", "Similarity and shape", similarity_functions};
+constinit const Family similarity_family{"similarity", "Similarity and shape", 30, similarity_functions};
 
 }  // namespace cutwater

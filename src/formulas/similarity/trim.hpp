@@ -14,8 +14,6 @@ namespace trim {
 
 inline constexpr double least_ratio = 0.7;
 inline constexpr double least_cut = least_ratio * (1 - 1e-9);  // 245 mm of 350 mm is 0.7, but for rounding
-inline constexpr const char* grown = "the trimmed diameter must be at most the full diameter: an impeller is cut, not grown";
-inline constexpr const char* too_far = "the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws";
 inline constexpr const char* two_sets =
     "Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial impellers whose outlet "
     "width stays. Take all three from one set; the defaults are the first. The second predicts less flow and power after the cut.";
@@ -32,16 +30,12 @@ inline Ratio scale(Length diameter, Length trimmed, Ratio exponent)
     return Ratio(std::pow(Ratio(trimmed / diameter).value(), exponent.value()));
 }
 
-template <class Q>
-bool not_grown(Q, Length diameter, Length trimmed, Ratio)
-{
-    return trimmed <= diameter;
-}
-template <class Q>
-bool near_enough(Q, Length diameter, Length trimmed, Ratio)
-{
-    return trimmed >= least_cut * diameter;
-}
+inline constexpr auto not_grown = relation<"trimmed_diameter", "diameter">(
+    [](Length trimmed, Length diameter) { return trimmed <= diameter; },
+    "the trimmed diameter must be at most the full diameter: an impeller is cut, not grown");
+inline constexpr auto near_enough = relation<"trimmed_diameter", "diameter">(
+    [](Length trimmed, Length diameter) { return trimmed >= least_cut * diameter; },
+    "the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws");
 
 }  // namespace trim
 
@@ -50,50 +44,50 @@ inline Flow flow_at_trim(Flow flow, Length diameter, Length trimmed_diameter, Ra
     return flow * trim::scale(diameter, trimmed_diameter, exponent);
 }
 
-inline constexpr Record<&flow_at_trim> flow_at_trim_record{
+inline constexpr auto flow_at_trim_record = record<&flow_at_trim>({
     .name = "flow_at_trim",
     .meaning = "Flow of a point of a pump's curve with the impeller trimmed",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
                input("exponent", "x", units::number, between(0.8, 2.2), "1 in the set (1, 2, 3), 2 in the set (2, 2, 4)", 1)},
     .results = {output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point")},
     .equation = "Q' = Q (D'/D)^x",
-    .relations = {{"trimmed_diameter", &trim::not_grown<Flow>, trim::grown}, {"trimmed_diameter", &trim::near_enough<Flow>, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets, trim::efficiency},
-    .example = {"100, 250, 230, 1", "92", "hand calculation"}};
+    .example = {"100, 250, 230, 1", "92", "hand calculation"}},
+    trim::not_grown, trim::near_enough);
 
 inline Head head_at_trim(Head head, Length diameter, Length trimmed_diameter, Ratio exponent)
 {
     return head * trim::scale(diameter, trimmed_diameter, exponent);
 }
 
-inline constexpr Record<&head_at_trim> head_at_trim_record{
+inline constexpr auto head_at_trim_record = record<&head_at_trim>({
     .name = "head_at_trim",
     .meaning = "Head of a point of a pump's curve with the impeller trimmed",
     .inputs = {input("head", "H", units::metre, from(0), "head at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
                input("exponent", "x", units::number, between(1.8, 3), "2 in both sets", 2)},
     .results = {output("trimmed_head", "H'", units::metre, "head of the corresponding point")},
     .equation = "H' = H (D'/D)^x",
-    .relations = {{"trimmed_diameter", &trim::not_grown<Head>, trim::grown}, {"trimmed_diameter", &trim::near_enough<Head>, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets, trim::efficiency},
-    .example = {"50, 250, 230, 2", "42.32", "hand calculation"}};
+    .example = {"50, 250, 230, 2", "42.32", "hand calculation"}},
+    trim::not_grown, trim::near_enough);
 
 inline Power power_at_trim(Power power, Length diameter, Length trimmed_diameter, Ratio exponent)
 {
     return power * trim::scale(diameter, trimmed_diameter, exponent);
 }
 
-inline constexpr Record<&power_at_trim> power_at_trim_record{
+inline constexpr auto power_at_trim_record = record<&power_at_trim>({
     .name = "power_at_trim",
     .meaning = "Power of a point of a pump's curve with the impeller trimmed, its efficiency taken as unchanged",
     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
                input("exponent", "x", units::number, between(2.5, 5), "3 in the set (1, 2, 3), 4 in the set (2, 2, 4)", 3)},
     .results = {output("trimmed_power", "P'", units::kW, "power of the corresponding point")},
     .equation = "P' = P (D'/D)^x",
-    .relations = {{"trimmed_diameter", &trim::not_grown<Power>, trim::grown}, {"trimmed_diameter", &trim::near_enough<Power>, trim::too_far}},
     .source = trim::source,
     .cautions = {caution::trim, trim::two_sets, trim::efficiency},
-    .example = {"20, 250, 230, 3", "15.57376", "hand calculation"}};
+    .example = {"20, 250, 230, 3", "15.57376", "hand calculation"}},
+    trim::not_grown, trim::near_enough);
 
 }  // namespace cutwater::formulas

@@ -17,6 +17,6 @@ constexpr const FunctionInfo* solids_functions[] = {
 };
 
 extern const Family solids_family;  // a const without this would stay inside this file
-constinit const Family solids_family{"solids", "Solids-bearing liquids", solids_functions};
+constinit const Family solids_family{"solids", "Solids-bearing liquids", 60, solids_functions};
 
 }  // namespace cutwater

@@ -51,7 +51,7 @@ inline Outcome<std::tuple<Velocity, Ratio, Ratio>> settling_velocity(Length size
     return std::tuple(Velocity::from_value(re * mu / (rho * d)), Ratio(re), Ratio(solids::drag_times_square(re) / (re * re)));
 }
 
-inline constexpr Record<&settling_velocity> settling_velocity_record{
+inline constexpr auto settling_velocity_record = record<&settling_velocity>({
     .name = "settling_velocity",
     .meaning = "Velocity at which a single sphere sinks in still liquid",
     .inputs = {input("particle_size", "d", units::mm, above_up_to(0, 1000), "diameter of the sphere"),
@@ -62,10 +62,11 @@ inline constexpr Record<&settling_velocity> settling_velocity_record{
                 output("reynolds_number", "Re", units::number, "Reynolds number of the sphere"),
                 output("drag_coefficient", "C_D", units::number, "drag coefficient of the sphere")},
     .equation = "w = sqrt(4 g d (rho_s - rho_l)/(3 C_D rho_l)), C_D = 24/Re (1 + 0.1806 Re^0.6459) + 0.4251/(1 + 6880.95/Re)",
-    .relations = {{"solids_density", [](Length, Density s, Density l, DynamicViscosity) { return s > l; }, "the solids must be denser than the liquid, or they float"}},
     .source = "A. Haider and O. Levenspiel, Powder Technology 58 (1989) 63-70 (from memory of it; coefficients agree with the open-source library fluids 1.0.22)",
     .cautions = {"Grains that are no spheres sink more slowly, and all do in company: see hindered_settling_velocity."},
-    .example = {"0.3, 2650, 998.2, 1.0016", "0.041986, 12.553, 3.6822", "independent computation, agrees with fluids 1.0.22"}};
+    .example = {"0.3, 2650, 998.2, 1.0016", "0.041986, 12.553, 3.6822", "independent computation, agrees with fluids 1.0.22"}},
+    relation<"solids_density", "liquid_density">([](Density s, Density l) { return s > l; },
+        "the solids must be denser than the liquid, or they float"));
 
 inline Velocity hindered_settling_velocity(Velocity velocity, Fraction volume_fraction, Ratio reynolds)
 {

@@ -48,14 +48,17 @@ constexpr auto median_size() { return input("median_size", "d50", units::mm, abo
 constexpr auto diameter() { return input("impeller_diameter", "D", units::mm, between(150, 850), "diameter of the impeller; the tests had 150 to 850 mm"); }
 constexpr auto correlation() { return choice<SlurryCorrelation>("correlation", "correlation", "whose correlation to use", SlurryCorrelation::engin_gur); }
 
-inline bool size_in_cave(Fraction, Ratio, Length size, Length, SlurryCorrelation c)
-{
-    return c != SlurryCorrelation::cave || units::mm.in(size) >= 0.0227;
-}
-inline bool tested(Fraction f, Ratio s, Length size, Length diameter, SlurryCorrelation c) { return loss(f, s, size, diameter, c) <= 0.6; }
-
-inline constexpr const char* cave_size = "Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid";
+inline constexpr auto size_in_cave = relation<"median_size", "correlation">(
+    [](Length size, SlurryCorrelation c) { return c != SlurryCorrelation::cave || units::mm.in(size) >= 0.0227; },
+    "Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid");
 inline constexpr const char* not_tested = "more than 60 % would be lost, outside anything that was tested";
+inline constexpr auto tested =
+    relation<"solids_mass_fraction", "solids_relative_density", "median_size", "impeller_diameter", "correlation">(
+        [](Fraction f, Ratio s, Length size, Length diameter, SlurryCorrelation c) {
+            return loss(f, s, size, diameter, c) <= 0.6;
+        },
+        not_tested);
+
 inline constexpr const char* equation =
     "1 - K; Engin and Gur: K = 2.705 C_w (s - 1)^0.64 (d50/D)^0.313; Cave: K = 0.0385 (s - 1)(1 + 4/s) C_w ln(d50/0.0227 mm)";
 inline constexpr const char* source =
@@ -78,32 +81,32 @@ inline Ratio slurry_head_ratio(Fraction mass_fraction, Ratio relative_density, L
     return solids::kept(mass_fraction, relative_density, size, diameter, correlation);
 }
 
-inline constexpr Record<&slurry_head_ratio> slurry_head_ratio_record{
+inline constexpr auto slurry_head_ratio_record = record<&slurry_head_ratio>({
     .name = "slurry_head_ratio",
     .meaning = "Head of a pump in metres of slurry over its head in metres of water at the same flow",
     .inputs = {solids::mass_fraction(), solids::relative_density(), solids::median_size(), solids::diameter(), solids::correlation()},
     .results = {output("head_ratio", "HR", units::number, "head on slurry over head on water")},
     .equation = solids::equation,
-    .relations = {{"median_size", &solids::size_in_cave, solids::cave_size}, {"solids_mass_fraction", &solids::tested, solids::not_tested}},
     .source = solids::source,
     .cautions = {solids::scatter, solids::size_of_pump, caution::guide_only},
-    .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}};
+    .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
+    solids::size_in_cave, solids::tested);
 
 inline Ratio slurry_efficiency_ratio(Fraction mass_fraction, Ratio relative_density, Length size, Length diameter, SlurryCorrelation correlation)
 {
     return solids::kept(mass_fraction, relative_density, size, diameter, correlation);
 }
 
-inline constexpr Record<&slurry_efficiency_ratio> slurry_efficiency_ratio_record{
+inline constexpr auto slurry_efficiency_ratio_record = record<&slurry_efficiency_ratio>({
     .name = "slurry_efficiency_ratio",
     .meaning = "Efficiency of a pump on slurry over its efficiency on water; both authors take the head ratio for it",
     .inputs = {solids::mass_fraction(), solids::relative_density(), solids::median_size(), solids::diameter(), solids::correlation()},
     .results = {output("efficiency_ratio", "ER", units::number, "efficiency on slurry over efficiency on water")},
     .equation = solids::equation,
-    .relations = {{"median_size", &solids::size_in_cave, solids::cave_size}, {"solids_mass_fraction", &solids::tested, solids::not_tested}},
     .source = solids::source,
     .cautions = {solids::scatter, solids::size_of_pump, solids::efficiency_apart, caution::guide_only},
-    .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}};
+    .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
+    solids::size_in_cave, solids::tested);
 
 inline std::tuple<Power, Head, Fraction> slurry_power(Flow flow, Head water_head, Fraction water_efficiency, Density density, Ratio head_ratio,
                                                       Ratio efficiency_ratio)

@@ -32,6 +32,6 @@ constexpr const FunctionInfo* system_functions[] = {
 };
 
 extern const Family system_family;  // a const without this would stay inside this file
-constinit const Family system_family{"system", "System and suction", system_functions};
+constinit const Family system_family{"system", "System and suction", 20, system_functions};
 
 }  // namespace cutwater

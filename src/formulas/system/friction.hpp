@@ -45,7 +45,7 @@ inline Ratio friction_factor(Ratio reynolds_number, Length roughness, Length bor
     return reynolds <= friction::laminar_up_to ? Ratio(64 / reynolds) : Ratio(turbulent);
 }
 
-inline constexpr Record<&friction_factor> friction_factor_record{
+inline constexpr auto friction_factor_record = record<&friction_factor>({
     .name = "friction_factor",
     .meaning = "Friction factor of a round pipe as Darcy defines it (four times Fanning's)",
     .inputs = {input("reynolds_number", "Re", units::number, above_up_to(0, friction::highest_reynolds),
@@ -55,12 +55,12 @@ inline constexpr Record<&friction_factor> friction_factor_record{
                input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size")},
     .results = {output("friction_factor", "f", units::number, "Darcy friction factor")},
     .equation = "Re <= 2000: f = 64/Re; above: 1/sqrt(f) = -2 log10(eps/(3.7 d) + 2.51/(Re sqrt(f)))",
-    .relations = {{"roughness", [](Ratio, Length roughness, Length bore) { return roughness <= friction::roughest * bore; },
-                   friction::rough_enough}},
     .source = "C. F. Colebrook, J. Inst. Civ. Eng. 11 (1939) 133 (from memory of it); Hydraulic Institute, Engineering Data Book, "
               "2nd edition, Eq. 3.A.2 and 3.A.5, table of roughness and critical zone (excerpt read)",
     .cautions = {friction::critical_zone, friction::scatter},
-    .example = {"149000, 0.0457, 102.26", "0.01912888417", "Lambert W solution of the same equation, mpmath 1.2.1 at 40 digits"}};
+    .example = {"149000, 0.0457, 102.26", "0.01912888417", "Lambert W solution of the same equation, mpmath 1.2.1 at 40 digits"}},
+    relation<"roughness", "bore">([](Length roughness, Length bore) { return roughness <= friction::roughest * bore; },
+        friction::rough_enough));
 
 inline Head pipe_friction_head(Flow flow, Length bore, Length length, Length roughness, KinematicViscosity viscosity, Steps steps)
 {
@@ -81,7 +81,7 @@ inline Head pipe_friction_head(Flow flow, Length bore, Length length, Length rou
     return laminar ? in_laminar : in_turbulent;
 }
 
-inline constexpr Record<&pipe_friction_head> pipe_friction_head_record{
+inline constexpr auto pipe_friction_head_record = record<&pipe_friction_head>({
     .name = "pipe_friction_head",
     .meaning = "Head lost by friction in a straight round pipe",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
@@ -93,17 +93,14 @@ inline constexpr Record<&pipe_friction_head> pipe_friction_head_record{
                      "kinematic viscosity at the temperature in the pipe")},
     .results = {output("friction_head", "h_f", units::metre, "head lost, of the liquid that flows")},
     .equation = "h_f = f (L/d) v^2/(2 g); Re <= 2000: f = 64/Re; above: f by Colebrook-White",
-    .relations = {{"roughness",
-                   [](Flow, Length bore, Length, Length roughness, KinematicViscosity) { return roughness <= friction::roughest * bore; },
-                   friction::rough_enough},
-                  {"flow",
-                   [](Flow flow, Length bore, Length, Length, KinematicViscosity viscosity) {
-                       return reynolds_number(flow, bore, viscosity).value() <= friction::highest_reynolds;
-                   },
-                   "the Reynolds number must be at most 1e9, the end of the method's range"}},
     .source = "Darcy and Weisbach; Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 3.A.1 to 3.A.5 (excerpt read)",
     .cautions = {friction::critical_zone, friction::scatter},
-    .example = {"100, 150, 200, 0.0457, 1.0034", "2.92787", "the factor by Lambert W (mpmath 1.2.1), the rest by hand"}};
+    .example = {"100, 150, 200, 0.0457, 1.0034", "2.92787", "the factor by Lambert W (mpmath 1.2.1), the rest by hand"}},
+    relation<"roughness", "bore">([](Length roughness, Length bore) { return roughness <= friction::roughest * bore; },
+        friction::rough_enough),
+    relation<"flow", "bore", "kinematic_viscosity">(
+        [](Flow flow, Length bore, KinematicViscosity viscosity) { return reynolds_number(flow, bore, viscosity).value() <= friction::highest_reynolds; },
+        "the Reynolds number must be at most 1e9, the end of the method's range"));
 
 inline Head fitting_head(Flow flow, Length bore, Ratio loss_coefficient)
 {

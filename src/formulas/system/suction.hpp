@@ -25,7 +25,7 @@ inline Head npsh_available(AbsolutePressure surface, AbsolutePressure vapour, De
     return (surface - vapour) / (density * standard_gravity) + level - friction;
 }
 
-inline constexpr Record<&npsh_available> npsh_available_record{
+inline constexpr auto npsh_available_record = record<&npsh_available>({
     .name = "npsh_available",
     .meaning = "Net positive suction head that the installation offers",
     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "pressure on the liquid's surface in the suction vessel"),
@@ -35,13 +35,13 @@ inline constexpr Record<&npsh_available> npsh_available_record{
                input("friction_head", "h_f", units::metre, from(0), "losses of the suction line at the duty, its entry included")},
     .results = {output("npsh", "NPSHA", units::metre, "net positive suction head available at the datum")},
     .equation = "NPSHA = (p_s - p_v)/(rho g) + z - h_f",
-    .relations = {{"vapour_pressure",
-                   [](AbsolutePressure surface, AbsolutePressure vapour, Density, Length, Head) { return vapour <= surface; },
-                   suction::not_boiling}},
     .source = "ISO 17769-1:2012, net positive suction head and its datum; ANSI/HI 9.6.1-2012 (from memory of both); "
               "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)",
     .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin, suction::negative, caution::hot_or_toxic},
-    .example = {"1.01325, 0.02339, 998.2, 2, 0.5", "11.612", "hand calculation: 98986/(998.2 x 9.80665) + 2 - 0.5"}};
+    .example = {"1.01325, 0.02339, 998.2, 2, 0.5", "11.612", "hand calculation: 98986/(998.2 x 9.80665) + 2 - 0.5"}},
+    relation<"vapour_pressure", "surface_pressure">(
+        [](AbsolutePressure vapour, AbsolutePressure surface) { return vapour <= surface; },
+        suction::not_boiling));
 
 /// The same from a gauge at the pump's suction branch, where the liquid moves: its velocity head counts.
 inline Head npsh_available_from_gauge(GaugePressure gauge, AbsolutePressure ambient, Length gauge_elevation, Length bore, Flow flow,
@@ -57,7 +57,7 @@ inline Head npsh_available_from_gauge(GaugePressure gauge, AbsolutePressure ambi
     return pressure + gauge_elevation + moving;
 }
 
-inline constexpr Record<&npsh_available_from_gauge> npsh_available_from_gauge_record{
+inline constexpr auto npsh_available_from_gauge_record = record<&npsh_available_from_gauge>({
     .name = "npsh_available_from_gauge",
     .meaning = "Net positive suction head at the pump, from a suction gauge reading",
     .inputs = {input("suction_pressure", "p_1", units::barg, limits::gauge_barg, "suction gauge reading; negative for a vacuum"),
@@ -69,20 +69,16 @@ inline constexpr Record<&npsh_available_from_gauge> npsh_available_from_gauge_re
                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the temperature of the liquid at the inlet")},
     .results = {output("npsh", "NPSHA", units::metre, "net positive suction head available at the datum")},
     .equation = "NPSHA = (p_1 + p_amb - p_v)/(rho g) + z_1 + v^2/(2 g)",
-    .relations = {{"suction_pressure",
-                   [](GaugePressure gauge, AbsolutePressure ambient, Length, Length, Flow, Density, AbsolutePressure) {
-                       return gauge.above_zero() + ambient.above_zero() > PressureDifference{};
-                   },
-                   "the gauge pressure and the ambient pressure must add up to an absolute pressure above 0 bara"},
-                  {"vapour_pressure",
-                   [](GaugePressure gauge, AbsolutePressure ambient, Length, Length, Flow, Density, AbsolutePressure vapour) {
-                       return vapour.above_zero() <= gauge.above_zero() + ambient.above_zero();
-                   },
-                   "the vapour pressure must be at most the absolute pressure at the gauge: the liquid would boil there and the reading mean nothing"}},
     .source = "ISO 9906:2012, NPSH at the reference plane (from memory of it); Hydraulic Institute, Engineering Data Book, "
               "2nd edition, Eq. 1.D.6 (excerpt read)",
     .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin, suction::negative, caution::hot_or_toxic},
-    .example = {"-0.4, 1.01325, 0, 100, 60, 998.2, 0.023392", "6.25532", "hand calculation: 6.02566 + 0.22966"}};
+    .example = {"-0.4, 1.01325, 0, 100, 60, 998.2, 0.023392", "6.25532", "hand calculation: 6.02566 + 0.22966"}},
+    relation<"suction_pressure", "ambient_pressure">(
+        [](GaugePressure gauge, AbsolutePressure ambient) { return gauge.above_zero() + ambient.above_zero() > PressureDifference{}; },
+        "the gauge pressure and the ambient pressure must add up to an absolute pressure above 0 bara"),
+    relation<"vapour_pressure", "suction_pressure", "ambient_pressure">(
+        [](AbsolutePressure vapour, GaugePressure gauge, AbsolutePressure ambient) { return vapour.above_zero() <= gauge.above_zero() + ambient.above_zero(); },
+        "the vapour pressure must be at most the absolute pressure at the gauge: the liquid would boil there and the reading mean nothing"));
 
 inline Length greatest_suction_lift(AbsolutePressure surface, AbsolutePressure vapour, Density density, Head friction, Head npsh3,
                                     Head margin, Steps steps)
@@ -93,7 +89,7 @@ inline Length greatest_suction_lift(AbsolutePressure surface, AbsolutePressure v
     return offered - friction - npsh3 - margin;
 }
 
-inline constexpr Record<&greatest_suction_lift> greatest_suction_lift_record{
+inline constexpr auto greatest_suction_lift_record = record<&greatest_suction_lift>({
     .name = "greatest_suction_lift",
     .meaning = "Greatest height of a pump above the liquid that leaves NPSH3 and a margin",
     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "pressure on the liquid's surface in the suction vessel"),
@@ -105,13 +101,13 @@ inline constexpr Record<&greatest_suction_lift> greatest_suction_lift_record{
     .results = {output("lift", "z_max", units::metre,
                        "NPSH datum above the lowest surface; negative: the pump must stand so far below it")},
     .equation = "z_max = (p_s - p_v)/(rho g) - h_f - NPSH3 - m",
-    .relations = {{"vapour_pressure",
-                   [](AbsolutePressure surface, AbsolutePressure vapour, Density, Head, Head, Head) { return vapour <= surface; },
-                   suction::not_boiling}},
     .source = "ISO 17769-1:2012, net positive suction head (from memory of it), solved for the level; "
               "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)",
     .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin,
                  "A pump that is not self-priming must be primed before it can lift.", caution::hot_or_toxic},
-    .example = {"1.01325, 0.023392, 998.2, 0.8, 3, 1", "5.31194", "hand calculation: 10.11194 - 0.8 - 3 - 1"}};
+    .example = {"1.01325, 0.023392, 998.2, 0.8, 3, 1", "5.31194", "hand calculation: 10.11194 - 0.8 - 3 - 1"}},
+    relation<"vapour_pressure", "surface_pressure">(
+        [](AbsolutePressure vapour, AbsolutePressure surface) { return vapour <= surface; },
+        suction::not_boiling));
 
 }  // namespace cutwater::formulas

@@ -52,7 +52,7 @@ inline Time priming_time(Volume pipe_volume, Flow air_rate, Length lift, Absolut
     return emptied_once * (1.0 + std::log(depth.value()));
 }
 
-inline constexpr Record<&priming_time> priming_time_record{
+inline constexpr auto priming_time_record = record<&priming_time>({
     .name = "priming_time",
     .meaning = "Time to draw the air out of a suction line, the liquid rising after it",
     .inputs = {input("pipe_volume", "V", units::m3, above(0), "air in the suction line and pump before priming"),
@@ -62,15 +62,13 @@ inline constexpr Record<&priming_time> priming_time_record{
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid", 998.2)},
     .results = {output("time", "t", units::second, "time until the line is full")},
     .equation = "t = (V/S)(1 + ln(p_amb/(p_amb - rho g L)))",
-    .relations = {{"lift",
-                   [](Volume, Flow, Length lift, AbsolutePressure ambient, Density density) {
-                       return density * standard_gravity * lift < ambient.above_zero();
-                   },
-                   "the lift must be less than the head of the ambient pressure: no vacuum raises the liquid so far"}},
     .source = "mass balance of ideal isothermal air at a constant volume rate, all of it above the lift (the slowest case); own model, "
               "checked against a numerical march",
     .cautions = {"The vacuum needed must lie within what the priming device reaches, and the pressure at the top above the liquid's vapour pressure.",
                  "Makers often state the rate of free air, or one that falls with the vacuum: convert it before use. Leaks are left out."},
-    .example = {"0.05, 20, 4", "13.3963", "hand calculation: 9 s x (1 + ln(1.01325/0.621684))"}};
+    .example = {"0.05, 20, 4", "13.3963", "hand calculation: 9 s x (1 + ln(1.01325/0.621684))"}},
+    relation<"lift", "ambient_pressure", "density">(
+        [](Length lift, AbsolutePressure ambient, Density density) { return density * standard_gravity * lift < ambient.above_zero(); },
+        "the lift must be less than the head of the ambient pressure: no vacuum raises the liquid so far"));
 
 }  // namespace cutwater::formulas

@@ -40,7 +40,7 @@ inline Velocity pressure_wave_speed(Stress bulk_modulus, Stress pipe_modulus, Le
     return unconfined / square_root(Ratio(1.0) + pipe_share);
 }
 
-inline constexpr Record<&pressure_wave_speed> pressure_wave_speed_record{
+inline constexpr auto pressure_wave_speed_record = record<&pressure_wave_speed>({
     .name = "pressure_wave_speed",
     .meaning = "Speed of a pressure wave in a thin-walled pipe full of liquid",
     .inputs = {input("bulk_modulus", "K", units::GPa, above_up_to(0, 50), "bulk modulus of the liquid; water at 20 degC 2.19"),
@@ -52,12 +52,12 @@ inline constexpr Record<&pressure_wave_speed> pressure_wave_speed_record{
                      "axial restraint: 1 expansion joints, 1 - mu^2 anchored throughout, 1.25 - mu anchored upstream only", 1)},
     .results = {output("wave_speed", "a", units::ms, "speed of the pressure wave")},
     .equation = "a = sqrt(K/rho)/sqrt(1 + c K d/(E e))",
-    .relations = {{"wall", [](Stress, Stress, Length bore, Length wall, Density, Ratio) { return 4.0 * wall <= bore; },
-                   "the wall must be at most a quarter of the bore: the formula is for thin walls"}},
     .source = "D. J. Korteweg (1878); restraint after Wylie and Streeter, Fluid Transients in Systems, 1993 (from memory of it)",
     .cautions = {"A little free gas in the liquid lowers the wave speed greatly.",
                  "The formula is for thin walls: above about a tenth of the bore the result is only near."},
-    .example = {"2.19, 207, 200, 6.3, 998.2, 1", "1281.54", "hand calculation"}};
+    .example = {"2.19, 207, 200, 6.3, 998.2, 1", "1281.54", "hand calculation"}},
+    relation<"wall", "bore">([](Length wall, Length bore) { return 4.0 * wall <= bore; },
+        "the wall must be at most a quarter of the bore: the formula is for thin walls"));
 
 inline Time surge_period(Length length, Velocity wave_speed) { return 2.0 * length / wave_speed; }
 

@@ -16,6 +16,6 @@ constexpr const FunctionInfo* viscous_functions[] = {
 };
 
 extern const Family viscous_family;  // a const without this would stay inside this file
-constinit const Family viscous_family{"viscous", "Viscous liquids", viscous_functions};
+constinit const Family viscous_family{"viscous", "Viscous liquids", 50, viscous_functions};
 
 }  // namespace cutwater

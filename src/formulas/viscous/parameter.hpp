@@ -54,7 +54,7 @@ inline Ratio viscosity_parameter(KinematicViscosity viscosity, Flow best_flow, H
     return viscous::parameter(viscosity, best_flow, best_head, speed);
 }
 
-inline constexpr Record<&viscosity_parameter> viscosity_parameter_record{
+inline constexpr auto viscosity_parameter_record = record<&viscosity_parameter>({
     .name = "viscosity_parameter",
     .meaning = "Parameter B of the viscosity correction, from the pump's best efficiency point on water",
     .inputs = {input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
@@ -63,11 +63,12 @@ inline constexpr Record<&viscosity_parameter> viscosity_parameter_record{
                input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed")},
     .results = {output("viscosity_parameter", "B", units::number, "up to 1 flow and head stay as on water; from 40 on the method does not hold")},
     .equation = "B = 16.5 nu^0.50 H_BEP^0.0625/(Q_BEP^0.375 n^0.25), in mm2/s, m, m3/h, 1/min",
-    .relations = {{"speed", [](KinematicViscosity, Flow flow, Head head, RotationalSpeed n) { return viscous::radial(flow, head, n); },
-                   viscous::radial_sentence}},
     .source = viscous::method,
     .cautions = {caution::viscous_method, viscous::tested_range, viscous::metric_constant},
-    .example = {"120, 110, 77, 2950", "5.52", "the standard's first example"}};
+    .example = {"120, 110, 77, 2950", "5.52", "the standard's first example"}},
+    relation<"speed", "best_efficiency_flow", "best_efficiency_head">(
+        [](RotationalSpeed n, Flow flow, Head head) { return viscous::radial(flow, head, n); },
+        viscous::radial_sentence));
 
 inline Ratio viscosity_parameter_from_duty(Flow flow, Head head, KinematicViscosity viscosity)
 {

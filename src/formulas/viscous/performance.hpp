@@ -26,7 +26,7 @@ inline std::tuple<Flow, Head, Fraction, Power> viscous_performance(Flow flow, He
             Power(density * standard_gravity * thick_flow * thick_head / thick_efficiency.value)};
 }
 
-inline constexpr Record<&viscous_performance> viscous_performance_record{
+inline constexpr auto viscous_performance_record = record<&viscous_performance>({
     .name = "viscous_performance",
     .meaning = "Flow, head, efficiency and power on a viscous liquid, from one point of the curve on water",
     .inputs = {input("flow", "Q_W", units::m3h, above(0), "flow of the point on water"),
@@ -44,41 +44,27 @@ inline constexpr Record<&viscous_performance> viscous_performance_record{
                 output("viscous_efficiency", "eta_vis", units::fraction, "efficiency of that point on the viscous liquid"),
                 output("power", "P_vis", units::kW, "pump power input there")},
     .equation = "Q_vis = C_Q Q_W; H_vis = C_H H_W; eta_vis = C_eta eta_W; P_vis = rho g Q_vis H_vis/eta_vis",
-    .relations =
-        {{"speed",
-          [](Flow, Head, Fraction, Flow q, Head h, Fraction, RotationalSpeed n, KinematicViscosity, Density, KinematicViscosity) {
-              return viscous::radial(q, h, n);
-          },
-          viscous::radial_sentence},
-         {"viscosity",
-          [](Flow, Head, Fraction, Flow q, Head h, Fraction, RotationalSpeed n, KinematicViscosity nu, Density, KinematicViscosity) {
-              return viscous::parameter(nu, q, h, n).value() < 40;
-          },
-          "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"},
-         {"flow",
-          [](Flow flow, Head, Fraction, Flow best, Head, Fraction, RotationalSpeed, KinematicViscosity, Density, KinematicViscosity) {
-              return flow <= 1.5 * (1 + 1e-9) * best;
-          },
-          "it must not exceed 1.5 times the best efficiency flow: the method is for the normal operating range"},
-         {"efficiency",
-          [](Flow, Head, Fraction eta, Flow, Head, Fraction best, RotationalSpeed, KinematicViscosity, Density, KinematicViscosity) {
-              return eta.value <= best.value + 1e-9;
-          },
-          "it must not exceed the best efficiency"},
-         {"viscosity",
-          [](Flow, Head, Fraction, Flow, Head, Fraction, RotationalSpeed, KinematicViscosity nu, Density, KinematicViscosity water) {
-              return nu >= water;
-          },
-          viscous::thinner_than_water},
-         {"best_efficiency",
-          [](Flow, Head, Fraction, Flow q, Head h, Fraction best, RotationalSpeed n, KinematicViscosity nu, Density, KinematicViscosity water) {
-              return viscous::parameter(nu, q, h, n).value() > 1 || viscous::thin_efficiency_ratio(best.value, (nu / water).value()) > 0;
-          },
-          viscous::nothing_left}},
     .source = viscous::method,
     .cautions = {caution::viscous_method, viscous::tested_range, viscous::metric_constant, viscous::jump,
                  "Losses of seals, bearings and magnetic couplings rise with viscosity too and are not in it; check NPSH on the viscous liquid."},
-    .example = {"110, 77, 0.68, 110, 77, 0.68, 2950, 120, 900", "103.2, 72.2, 0.502, 36.4", "the standard's first example"}};
+    .example = {"110, 77, 0.68, 110, 77, 0.68, 2950, 120, 900", "103.2, 72.2, 0.502, 36.4", "the standard's first example"}},
+    relation<"speed", "best_efficiency_flow", "best_efficiency_head">(
+        [](RotationalSpeed n, Flow q, Head h) { return viscous::radial(q, h, n); },
+        viscous::radial_sentence),
+    relation<"viscosity", "best_efficiency_flow", "best_efficiency_head", "speed">(
+        [](KinematicViscosity nu, Flow q, Head h, RotationalSpeed n) { return viscous::parameter(nu, q, h, n).value() < 40; },
+        "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"),
+    relation<"flow", "best_efficiency_flow">([](Flow flow, Flow best) { return flow <= 1.5 * (1 + 1e-9) * best; },
+        "it must not exceed 1.5 times the best efficiency flow: the method is for the normal operating range"),
+    relation<"efficiency", "best_efficiency">(
+        [](Fraction eta, Fraction best) { return eta.value <= best.value + 1e-9; },
+        "it must not exceed the best efficiency"),
+    relation<"viscosity", "water_viscosity">(
+        [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
+        viscous::thinner_than_water),
+    relation<"best_efficiency", "best_efficiency_flow", "best_efficiency_head", "speed", "viscosity", "water_viscosity">(
+        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water) { return viscous::parameter(nu, q, h, n).value() > 1 || viscous::thin_efficiency_ratio(best.value, (nu / water).value()) > 0; },
+        viscous::nothing_left));
 
 inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, KinematicViscosity viscosity, Steps steps)
 {
@@ -89,7 +75,7 @@ inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, Kinema
     return {flow / ratio, head / ratio};
 }
 
-inline constexpr Record<&water_equivalent_duty> water_equivalent_duty_record{
+inline constexpr auto water_equivalent_duty_record = record<&water_equivalent_duty>({
     .name = "water_equivalent_duty",
     .meaning = "Flow and head on water to choose a pump by, for a duty on a viscous liquid",
     .inputs = {input("flow", "Q_vis", units::m3h, above(0), "flow wanted of the viscous liquid"),
@@ -98,12 +84,12 @@ inline constexpr Record<&water_equivalent_duty> water_equivalent_duty_record{
     .results = {output("water_flow", "Q_W", units::m3h, "flow to look for on the curve on water"),
                 output("water_head", "H_W", units::metre, "head to look for on the curve on water, of one stage")},
     .equation = "Q_W = Q_vis/C_Q; H_W = H_vis/C_H; C_Q = C_H = 2.71^(-0.165 (log10 B)^3.15), B from viscosity_parameter_from_duty",
-    .relations = {{"viscosity",
-                   [](Flow flow, Head head, KinematicViscosity nu) { return viscous::parameter_from_duty(nu, flow, head).value() < 40; },
-                   "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"}},
     .source = viscous::method,
     .cautions = {"A first choice only: check the pump found with viscous_performance at its own best efficiency point and speed.",
                  caution::viscous_method, viscous::tested_range, viscous::metric_constant},
-    .example = {"100, 70, 120", "107.1, 74.9", "the standard's second example"}};
+    .example = {"100, 70, 120", "107.1, 74.9", "the standard's second example"}},
+    relation<"viscosity", "flow", "head">(
+        [](KinematicViscosity nu, Flow flow, Head head) { return viscous::parameter_from_duty(nu, flow, head).value() < 40; },
+        "the viscosity parameter B must stay below 40: beyond it the correction is too uncertain"));
 
 }  // namespace cutwater::formulas

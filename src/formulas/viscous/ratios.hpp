@@ -78,7 +78,7 @@ inline Ratio viscous_efficiency_ratio(Ratio parameter, Fraction best_efficiency,
     return Ratio(viscous::efficiency_ratio(parameter.value(), best_efficiency.value, (viscosity / water_viscosity).value()));
 }
 
-inline constexpr Record<&viscous_efficiency_ratio> viscous_efficiency_ratio_record{
+inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficiency_ratio>({
     .name = "viscous_efficiency_ratio",
     .meaning = "Efficiency of a pump on a viscous liquid over its efficiency on water",
     .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning),
@@ -87,16 +87,15 @@ inline constexpr Record<&viscous_efficiency_ratio> viscous_efficiency_ratio_reco
                input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2), "kinematic viscosity of the water that the pump was tested on", 1)},
     .results = {output("efficiency_ratio", "C_eta", units::number, "the same at every flow")},
     .equation = "C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1",
-    .relations = {{"viscosity", [](Ratio, Fraction, KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
-                   viscous::thinner_than_water},
-                  {"best_efficiency",
-                   [](Ratio b, Fraction eta, KinematicViscosity nu, KinematicViscosity water) {
-                       return b.value() > 1 || viscous::thin_efficiency_ratio(eta.value, (nu / water).value()) > 0;
-                   },
-                   viscous::nothing_left}},
     .source = "ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it; the branch for B > 1 checked against "
               "its worked examples, the branch for B up to 1 not)",
     .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
-    .example = {"5.52, 0.68, 120", "0.738", "the standard's first example"}};
+    .example = {"5.52, 0.68, 120", "0.738", "the standard's first example"}},
+    relation<"viscosity", "water_viscosity">(
+        [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
+        viscous::thinner_than_water),
+    relation<"best_efficiency", "viscosity_parameter", "viscosity", "water_viscosity">(
+        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water) { return b.value() > 1 || viscous::thin_efficiency_ratio(eta.value, (nu / water).value()) > 0; },
+        viscous::nothing_left));
 
 }  // namespace cutwater::formulas

@@ -47,7 +47,7 @@ class Package(unittest.TestCase):
         for function in FUNCTIONS:
             with self.subTest(function["name"]):
                 text = " ".join(inspect.getdoc(getattr(cutwater, function["name"])).split())
-                parts = [function["summary"], function["equation"], function["source"], *function["relations"], *function["cautions"]]
+                parts = [function["summary"], function["equation"], function["source"], *(r["sentence"] for r in function["relations"]), *function["cautions"]]
                 parts += [entry["meaning"] for entry in function["inputs"] + function["results"]]
                 for part in parts:
                     self.assertIn(" ".join(part.split()), text)
