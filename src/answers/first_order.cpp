@@ -3,6 +3,7 @@
 #include "answers/uncertainty.hpp"
 #include "catalogue/refusal.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace cutwater {
@@ -16,6 +17,18 @@ double flatness(cutwater_spread spread)
     case CUTWATER_TRIANGULAR: return -0.6;
     case CUTWATER_ARCSINE: return -1.5;
     default: return 0;
+    }
+}
+
+/// How far from its estimate an input can lie, in standard uncertainties; just inside, where rounding cannot lead out.
+double farthest(cutwater_spread spread)
+{
+    constexpr double just_inside = 1 - 1e-9;
+    switch (spread) {
+    case CUTWATER_RECTANGULAR: return std::sqrt(3.0) * just_inside;
+    case CUTWATER_TRIANGULAR: return std::sqrt(6.0) * just_inside;
+    case CUTWATER_ARCSINE: return std::sqrt(2.0) * just_inside;
+    default: return HUGE_VAL;
     }
 }
 
@@ -34,6 +47,13 @@ public:
         set(k, 0);
         return y;
     }
+    double moved(const std::vector<double>& direction, double by)
+    {
+        for (std::size_t v = 0; v < direction.size(); ++v) set(v, direction[v] * by);
+        const double y = (*probe_)();
+        for (std::size_t v = 0; v < direction.size(); ++v) set(v, 0);
+        return y;
+    }
 
 private:
     void set(std::size_t v, double by)
@@ -45,27 +65,71 @@ private:
     Probe* probe_;
 };
 
-/// Variance added by the second-order terms, and the mean's shift, from differences over one standard uncertainty.
-void second_order(UncertainCall& call, Probe& probe, FirstOrder& made)
+/// A result along one direction: its differences over one standard uncertainty, and how far off the cubic that they make the
+/// result lies further out, where a corner or a leap shows that is not at the estimates.
+struct Course {
+    double up, down, second, third, off;
+    bool refused;
+
+    template <class Moved>
+    Course(double centre, double first, double reach, Moved&& moved)
+        : up(moved(1.0)), down(moved(-1.0)), second(up - 2 * centre + down), third(6 * ((up - down) / 2 - first))
+    {
+        const auto beyond = [&](double z) { return std::abs(moved(z) - (centre + z * (first + z * (second / 2 + z * third / 6)))); };
+        const double above = beyond(reach), below = beyond(-reach);
+        off = std::max(above, below);
+        refused = std::isnan(up) || std::isnan(down) || std::isnan(above) || std::isnan(below);
+    }
+};
+
+/// What one standard uncertainty of a variable moves the result by.
+double part(const UncertainCall& call, const FirstOrder& made, std::size_t v) { return made.slopes[v] * call.variables[v].standard; }
+
+/// The direction, in standard uncertainties of each variable, along which the result moves most for how likely it is.
+std::vector<double> likeliest(const UncertainCall& call, const FirstOrder& made)
+{
+    const std::size_t n = call.variables.size();
+    std::vector<double> direction(n);
+    for (std::size_t v = 0; v < n; ++v) direction[v] = part(call, made, v) / made.standard;
+    if (!call.correlated()) return direction;
+    const std::size_t count = call.numbers.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        double& mine = direction[call.numbers[i]] = 0;
+        for (std::size_t k = 0; k < count; ++k) mine += call.correlation[i * count + k] * part(call, made, call.numbers[k]) / made.standard;
+    }
+    return direction;
+}
+
+double correlation_of(const UncertainCall& call, std::size_t i, std::size_t k)
+{
+    if (!call.correlated()) return 0;
+    const auto at = [&](std::size_t v) { return std::find(call.numbers.begin(), call.numbers.end(), v) - call.numbers.begin(); };
+    const auto count = static_cast<std::ptrdiff_t>(call.numbers.size());
+    const std::ptrdiff_t a = at(i), b = at(k);
+    return a < count && b < count ? call.correlation[static_cast<std::size_t>(a * count + b)] : 0;
+}
+
+/// Variance added by the second-order terms, and the mean's shift, from differences over one standard uncertainty; and whether
+/// the result keeps its course as far as it is looked at.
+void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& made)
 {
     constexpr std::size_t most_crossed = 24;  // variables; above it only the terms of each alone
+    constexpr double told = 0.05;             // of the standard uncertainty, as for the other doubts
     const std::size_t n = call.variables.size();
     Around around(call, probe);
     std::vector<double> up(n), down(n);
-    double added = 0, shift = 0, skew = 0;
+    double added = 0, shift = 0, skew = 0, off = 0;
     for (std::size_t i = 0; i < n; ++i) {
-        up[i] = around.moved(i, 1);
-        down[i] = around.moved(i, -1);
-        if (std::isnan(up[i]) || std::isnan(down[i]) || std::isnan(around.moved(i, 2)) || std::isnan(around.moved(i, -2))) {
-            made.near_end = true;
-            return;
-        }
-        const double first = made.slopes[i] * call.variables[i].standard;
-        const double second = up[i] - 2 * made.value + down[i];
-        const double third = 6 * ((up[i] - down[i]) / 2 - first);
-        added += second * second / 2 + first * third;
-        shift += second / 2;
-        skew += first * first * second;
+        const double first = part(call, made, i);
+        const Course course(made.value, first, std::min(reach, farthest(call.variables[i].spread)), [&](double z) { return around.moved(i, z); });
+        made.near_end = made.near_end || course.refused;
+        if (made.near_end) return;
+        up[i] = course.up;
+        down[i] = course.down;
+        off = std::max(off, course.off);
+        added += course.second * course.second / 2 + first * course.third;
+        shift += course.second / 2;
+        skew += first * first * course.second;
     }
     for (std::size_t i = 0; i < n && n <= most_crossed; ++i) {
         for (std::size_t k = 0; k < i; ++k) {
@@ -78,11 +142,21 @@ void second_order(UncertainCall& call, Probe& probe, FirstOrder& made)
             const double mixed = (pp - pm - mp + mm) / 4;
             const double ikk = ((pp + pm - mp - mm) - 2 * (up[i] - down[i])) / 2;
             const double kii = ((pp + mp - pm - mm) - 2 * (up[k] - down[k])) / 2;
-            added += mixed * mixed + made.slopes[i] * call.variables[i].standard * ikk + made.slopes[k] * call.variables[k].standard * kii;
-            shift += call.correlation_of(i, k) * mixed;
-            skew += 2 * made.slopes[i] * call.variables[i].standard * made.slopes[k] * call.variables[k].standard * mixed;
+            added += mixed * mixed + part(call, made, i) * ikk + part(call, made, k) * kii;
+            shift += correlation_of(call, i, k) * mixed;
+            skew += 2 * part(call, made, i) * part(call, made, k) * mixed;
         }
     }
+    if (n > 1 && made.standard > 0) {
+        const std::vector<double> direction = likeliest(call, made);
+        double least = reach;
+        for (std::size_t v = 0; v < n; ++v) least = std::min(least, farthest(call.variables[v].spread) / std::max(1e-300, std::abs(direction[v])));
+        const Course course(made.value, made.standard, least, [&](double z) { return around.moved(direction, z); });
+        made.near_end = course.refused;
+        if (made.near_end) return;
+        off = std::max(off, course.off);
+    }
+    made.strays = off > told * made.standard && off > 1e-10 * std::abs(made.value);
     const double variance = made.standard * made.standard;
     if (variance > 0) {
         made.second_order = std::sqrt(std::max(0.0, variance + added) / variance) - 1;
@@ -94,15 +168,28 @@ void second_order(UncertainCall& call, Probe& probe, FirstOrder& made)
     }
 }
 
+/// Each variable's part of the variance, with what it has in common with others; the sum of them.
+double share_out(const UncertainCall& call, FirstOrder& made)
+{
+    const std::size_t n = call.variables.size(), count = call.numbers.size();
+    made.shares.resize(n);
+    for (std::size_t v = 0; v < n; ++v) made.shares[v] = std::pow(part(call, made, v), 2);
+    for (std::size_t i = 0; i < count && call.correlated(); ++i)
+        for (std::size_t k = 0; k < count; ++k)
+            if (i != k) made.shares[call.numbers[i]] += call.correlation[i * count + k] * part(call, made, call.numbers[i]) * part(call, made, call.numbers[k]);
+    double variance = 0;
+    for (const double share : made.shares) variance += share;
+    return variance;
+}
+
 }  // namespace
 
-cutwater_status first_order(UncertainCall& call, FirstOrder& made, cutwater_refusal* refusal)
+cutwater_status first_order(UncertainCall& call, double reach, FirstOrder& made, cutwater_refusal* refusal)
 {
     const std::size_t n = call.variables.size();
     Probe probe(*call.function, call.given, call.result);
     if (const auto status = probe.ask(made.value, refusal); status != CUTWATER_OK) return status;
     made.slopes.resize(n);
-    made.shares.assign(n, 0.0);
     for (std::size_t i = 0; i < n; ++i) {
         const Uncertain& u = call.variables[i];
         double& x = call.place(probe.given, i);
@@ -116,25 +203,16 @@ cutwater_status first_order(UncertainCall& call, FirstOrder& made, cutwater_refu
         made.slopes[i] = slope.value;
         made.kinked = made.kinked || slope.kinked;
     }
-    double variance = 0;
-    for (std::size_t i = 0; i < n; ++i) {
-        const double mine = made.slopes[i] * call.variables[i].standard;
-        for (std::size_t k = 0; k < n; ++k)
-            made.shares[i] += call.correlation_of(i, k) * mine * made.slopes[k] * call.variables[k].standard;
-        variance += made.shares[i];
-    }
+    double variance = share_out(call, made);
     double largest = 0;
-    for (std::size_t i = 0; i < n; ++i) largest += std::pow(made.slopes[i] * call.variables[i].standard, 2);
-    if (variance < -1e-12 * largest)
-        return refuse(CUTWATER_CONTRADICTION, "The correlation coefficients contradict each other: the variance would be negative.", refusal);
+    for (std::size_t i = 0; i < n; ++i) largest += std::pow(part(call, made, i), 2);
     if (variance <= 1e-15 * largest) variance = 0;  // full correlation that cancels
     made.standard = std::sqrt(variance);
     for (std::size_t i = 0; i < n; ++i) {
-        const double mine = std::pow(made.slopes[i] * call.variables[i].standard, 2);
         made.shares[i] = variance > 0 ? made.shares[i] / variance : 0;
-        if (variance > 0) made.flattening += flatness(call.variables[i].spread) * std::pow(mine / variance, 2);
+        if (variance > 0) made.flattening += flatness(call.variables[i].spread) * std::pow(std::pow(part(call, made, i), 2) / variance, 2);
     }
-    if (n) second_order(call, probe, made);
+    if (n) second_order(call, reach, probe, made);
     return CUTWATER_OK;
 }
 

@@ -11,7 +11,10 @@
 namespace cutwater {
 namespace {
 
-constexpr std::size_t block_trials = 2048;  // some columns of them stay in the second-level cache
+constexpr std::size_t most_block_trials = 2048;  // some columns of them stay in the second-level cache
+
+/// Fewer where thousands of points vary, so that memory stays within bounds.
+std::size_t trials_of_block(std::size_t variables) { return std::clamp<std::size_t>((std::size_t{1} << 22) / std::max<std::size_t>(1, variables), 1, most_block_trials); }
 
 /// From 0 to below 1.
 double unit(Philox& random) { return static_cast<double>(random() >> 11) * 0x1p-53; }
@@ -40,46 +43,23 @@ void draw(Philox& random, cutwater_spread spread, double* to, std::size_t count)
     }
 }
 
-/// Lower triangle L with L Lᵀ the correlation; false when no joint distribution has it. A pivot of 0 is full correlation.
-bool factorise(std::vector<double>& c, std::size_t n)
-{
-    for (std::size_t k = 0; k < n; ++k) {
-        double pivot = c[k * n + k];
-        for (std::size_t j = 0; j < k; ++j) pivot -= c[k * n + j] * c[k * n + j];
-        if (pivot < -1e-12) return false;
-        const double root = pivot > 1e-14 ? std::sqrt(pivot) : 0;
-        c[k * n + k] = root;
-        for (std::size_t i = k + 1; i < n; ++i) {
-            double sum = c[i * n + k];
-            for (std::size_t j = 0; j < k; ++j) sum -= c[i * n + j] * c[k * n + j];
-            if (root == 0 && std::abs(sum) > 1e-7) return false;
-            c[i * n + k] = root > 0 ? sum / root : 0;
-        }
-    }
-    return true;
-}
-
 class Run {
 public:
-    Run(UncertainCall& call, std::uint64_t seed) : call_(&call), columns_(call.variables.size())
+    Run(UncertainCall& call, std::uint64_t seed) : call_(&call), most_(trials_of_block(call.variables.size())), columns_(call.variables.size())
     {
         for (std::size_t v = 0; v < columns_.size(); ++v) {
-            columns_[v].resize(block_trials);
+            columns_[v].resize(most_);
             random_.emplace_back(seed, v);
         }
     }
 
-    bool correlate()
-    {
-        factor_ = call_->correlation;
-        return !call_->correlated || factorise(factor_, columns_.size());
-    }
+    std::size_t most() const { return most_; }
 
     /// The next block's results; NaN where refused.
     void next(double* results, std::size_t count)
     {
         for (std::size_t v = 0; v < columns_.size(); ++v) draw(random_[v], call_->variables[v].spread, columns_[v].data(), count);
-        if (call_->correlated) mix(count);
+        if (call_->correlated()) mix(count);
         for (std::size_t v = 0; v < columns_.size(); ++v) {
             const Uncertain& u = call_->variables[v];
             for (double& x : columns_[v]) x = u.at + u.standard * x;
@@ -100,12 +80,13 @@ private:
 
     void mix(std::size_t count)
     {
-        const std::size_t n = columns_.size();
+        const std::vector<std::size_t>& numbers = call_->numbers;
+        const std::size_t n = numbers.size();
         for (std::size_t i = n; i-- > 0;)  // from the last, so that those before it are still as drawn
             for (std::size_t r = 0; r < count; ++r) {
                 double sum = 0;
-                for (std::size_t j = 0; j <= i; ++j) sum += factor_[i * n + j] * columns_[j][r];
-                columns_[i][r] = sum;
+                for (std::size_t j = 0; j <= i; ++j) sum += call_->factor[i * n + j] * columns_[numbers[j]][r];
+                columns_[numbers[i]][r] = sum;
             }
     }
 
@@ -118,7 +99,7 @@ private:
         for (std::size_t v = 0; v < columns_.size(); ++v) in[call_->variables[v].input] = {columns_[v].data(), 1};
         others_.resize(f.results.size());
         for (std::size_t j = 0; j < f.results.size(); ++j) {
-            others_[j].resize(j == call_->result ? 0 : block_trials);
+            others_[j].resize(j == call_->result ? 0 : most_);
             out[j] = {j == call_->result ? results : others_[j].data(), 1};
         }
         GivenInputs first = call_->given;
@@ -138,10 +119,10 @@ private:
     }
 
     UncertainCall* call_;
+    std::size_t most_;  // trials a block
     std::vector<std::vector<double>> columns_;
     std::vector<std::vector<double>> others_;
     std::vector<Philox> random_;
-    std::vector<double> factor_;
 };
 
 /// JCGM 101, 7.7: the ends by order statistics, as many trials below as above.
@@ -158,23 +139,42 @@ void coverage_interval(std::vector<double>& y, double coverage, Trials& made)
 
 }  // namespace
 
+/// A pivot of 0 is full correlation.
+bool factorise(UncertainCall& call)
+{
+    const std::size_t n = call.numbers.size();
+    std::vector<double>& c = call.factor = call.correlation;
+    for (std::size_t k = 0; k < n; ++k) {
+        double pivot = c[k * n + k];
+        for (std::size_t j = 0; j < k; ++j) pivot -= c[k * n + j] * c[k * n + j];
+        if (pivot < -1e-12) return false;
+        const double root = pivot > 1e-14 ? std::sqrt(pivot) : 0;
+        c[k * n + k] = root;
+        for (std::size_t i = k + 1; i < n; ++i) {
+            double sum = c[i * n + k];
+            for (std::size_t j = 0; j < k; ++j) sum -= c[i * n + j] * c[k * n + j];
+            if (root == 0 && std::abs(sum) > 1e-7) return false;
+            c[i * n + k] = root > 0 ? sum / root : 0;
+        }
+    }
+    return true;
+}
+
 cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64_t seed, double coverage, Trials& made,
                             cutwater_refusal* refusal)
 {
     const bool all_normal = std::all_of(call.variables.begin(), call.variables.end(),
                                         [](const Uncertain& u) { return u.spread == CUTWATER_NORMAL; });
-    if (call.correlated && !all_normal)
+    if (call.correlated() && !all_normal)
         return refuse(CUTWATER_CONTRADICTION,
                       "Monte Carlo with a correlation needs all inputs normal (JCGM 101, 6.4.8): leave the other spreads, or the trials.",
                       refusal);
     Run run(call, seed);
-    if (!run.correlate())
-        return refuse(CUTWATER_CONTRADICTION, "The correlation coefficients contradict each other: no values can have them all.", refusal);
     std::vector<double> y(trials);
     std::size_t kept = 0;
     double sum = 0, squares = 0, origin = 0;
-    for (std::size_t begin = 0; begin < trials; begin += block_trials) {
-        const std::size_t count = std::min(block_trials, trials - begin);
+    for (std::size_t begin = 0; begin < trials; begin += run.most()) {
+        const std::size_t count = std::min(run.most(), trials - begin);
         double* const block = y.data() + kept;  // what is refused is overwritten by the next block
         run.next(block, count);
         std::size_t good = 0;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace cutwater {
 namespace {
@@ -46,8 +47,11 @@ std::vector<double> search_points(const Interval& where, bool whole)
     if (low && high) {
         const bool from_zero = where.low >= 0 && (where.low == 0 || where.high / where.low > 100);
         if (from_zero)
-            for (const double rung : {1e-9, 1e-8, 1e-7, 1e-6, 1e-5, 1e-4, 3e-4, 1e-3, 3e-3, 0.01, 0.02})
+            for (const double rung : {1e-9, 1e-7, 1e-5, 1e-4, 3e-4, 1e-3, 3e-3, 0.01, 0.02})
                 points.push_back(rung * where.high);
+        if (from_zero)  // what has a unit is mostly a number of an ordinary size in it
+            for (const double rung : ladder())
+                if (rung >= 0.01 && rung < where.high / even_points) points.push_back(rung);
         if (where.low < 0 && where.high > 0) points.push_back(0);
         spread_evenly(where, points);
     } else if (low) {
@@ -55,17 +59,40 @@ std::vector<double> search_points(const Interval& where, bool whole)
     } else if (high) {
         climb(where.high, -1, points);
     } else {
-        climb(0, 1, points);
-        climb(0, -1, points);
+        std::for_each(ladder().rbegin(), ladder().rend(), [&](double rung) { points.push_back(-rung); });
         points.push_back(0);
+        climb(0, 1, points);
     }
     if (high && !where.high_open) points.push_back(where.high);
     if (high && where.high_open && where.high != 0) points.push_back(std::nextafter(where.high, -HUGE_VAL));
     if (whole)
         for (double& x : points) x = std::round(x);
     std::erase_if(points, [&](double x) { return !where.contains(x); });
-    std::sort(points.begin(), points.end());
+    if (!std::is_sorted(points.begin(), points.end())) std::sort(points.begin(), points.end());
     points.erase(std::unique(points.begin(), points.end()), points.end());
+    return points;
+}
+
+std::vector<double> towards_zero(double x)
+{
+    std::vector<double> points;
+    for (double part = 1e-6; std::abs(x) * part > std::numeric_limits<double>::min(); part = part * part * part * part) points.push_back(x * part);
+    points.push_back(std::copysign(std::numeric_limits<double>::min(), x));
+    return points;
+}
+
+std::vector<double> beside_ends(const Interval& where)
+{
+    std::vector<double> points;
+    const double width = where.high - where.low;
+    const auto beside = [&](double end, double sign) {
+        if (!std::isfinite(end)) return;
+        for (int e = -2; e >= -12; --e) points.push_back(end + sign * (std::isfinite(width) ? width : 1) * std::pow(10.0, e));
+    };
+    beside(where.low, 1);
+    beside(where.high, -1);
+    std::erase_if(points, [&](double x) { return !where.contains(x); });
+    std::sort(points.begin(), points.end());
     return points;
 }
 

@@ -1,9 +1,7 @@
-// Looks at the interval from end to end, then closes in on each change of sign (TOMS 748) and on each turning point.
+// Closes in on each change of sign (TOMS 748) and on each turning point between the values that were looked at.
 #include "answers/solve.hpp"
 
-#include "answers/search_points.hpp"
-#include "answers/shown.hpp"
-#include "catalogue/refusal.hpp"
+#include "answers/samples.hpp"
 
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
@@ -16,290 +14,220 @@ namespace {
 
 constexpr double eps = std::numeric_limits<double>::epsilon();
 
-struct Point {
-    double x;
-    double g;  // result less target; NaN where refused
-    bool known() const { return !std::isnan(g); }
-};
-
 class Search {
 public:
-    explicit Search(const SolveQuestion& q)
-        : question_(&q), probe_(*q.function, q.given, q.result), x_(&probe_.given[q.unknown].number), target_(q.target),
-          whole_(q.function->inputs[q.unknown].whole), where_(q.where)
-    {
-    }
+    explicit Search(const SolveQuestion& q) : seen_(q) {}
 
     Solutions run()
     {
-        look(search_points(where_, whole_));
-        if (const std::vector<double> along = series_points(); !along.empty()) {
-            look(along);
-            sort();
+        seen_.look_first();
+        if (!seen_.points().empty()) found_.searched = {seen_.points().front().x, seen_.points().back().x};
+        if (!seen_.any_known()) {
+            if (!seen_.points().empty()) seen_.ask(seen_.points()[seen_.points().size() / 2].x, &found_.example);
+            return std::move(found_);
         }
-        for (int round = 0; round < 4 && !any_known(); ++round) look_between();
-        Solutions& s = found_;
-        s.computed = any_known();
-        if (!points_.empty()) s.searched = {points_.front().x, points_.back().x};
-        if (!s.computed) {
-            if (!points_.empty()) {
-                double unused;
-                *x_ = points_[points_.size() / 2].x;
-                probe_.ask(unused, &s.example);
-            }
-            return std::move(s);
+        found_.skipped = seen_.settle_borders();
+        bool single = seen_.single_slope();
+        if (!single) {
+            for (int round = 0; round < 2; ++round) seen_.look_between();
+            single = seen_.single_slope();
         }
-        settle_borders();
-        if (s.skipped) look_inside();
-        if (!single_slope())
-            for (int round = 0; round < 2; ++round) look_between();
-        tell_range();
-        if (points_.size() == 1 && points_.front().g == 0) add(points_.front().x);
-        const std::size_t turns = single_slope() ? 0 : points_.size();
-        for (std::size_t i = 0; i + 1 < points_.size() && !s.flat; ++i) close_in(points_[i], points_[i + 1], 0);
-        for (std::size_t i = 1; i + 1 < turns && !s.flat; ++i) turn(points_[i - 1], points_[i], points_[i + 1]);
-        gather();
-        return std::move(s);
+        examine(!single);
+        if (found_.answers.empty()) {
+            found_.skipped = seen_.look_closely() || found_.skipped;
+            examine(!seen_.single_slope());
+        }
+        if (found_.answers.size() != 1 || found_.answers.front().wide()) tell_range();
+        if (found_.answers.size() > 1) gather();
+        return std::move(found_);
     }
 
 private:
-    double g(double x)
+    void examine(bool turns)
     {
-        *x_ = x;
-        return probe_() - target_;
-    }
-    Point at(double x) { return {x, g(x)}; }
-
-    void look(const std::vector<double>& xs)
-    {
-        points_.reserve(points_.size() + xs.size());
-        for (const double x : xs) points_.push_back(at(x));
+        const std::vector<Sample>& p = seen_.points();
+        if (p.size() == 1 && p.front().g == 0) hit(p.front().x);
+        for (std::size_t i = 0; i + 1 < p.size(); ++i)
+            if (!(p[i].g * p[i + 1].g > 0)) close_in(p[i], p[i + 1], 0);
+        for (std::size_t i = 1; i + 1 < p.size() && turns; ++i) turn(p[i - 1], p[i], p[i + 1]);
     }
 
-    /// A function that reads a curve can often be computed only along it: the curve's own points are worth a look.
-    std::vector<double> series_points() const
-    {
-        std::vector<double> xs;
-        const FunctionInfo& f = *question_->function;
-        const InputInfo& unknown = f.inputs[question_->unknown];
-        for (std::size_t i = 0; i < f.inputs.size(); ++i) {
-            const RawSeries s = question_->given[i].series;
-            if (f.inputs[i].kind != Kind::series || f.inputs[i].quantity != unknown.quantity || !s.data) continue;
-            const std::size_t step = 1 + s.length / 32;
-            for (std::size_t k = 0; k < s.length; k += step) xs.push_back(unknown.unit->from_si(f.inputs[i].unit->to_si(s[k])));
-        }
-        std::erase_if(xs, [&](double x) { return !where_.contains(x) || (whole_ && x != std::floor(x)); });
-        return xs;
-    }
-
-    void sort()
-    {
-        std::sort(points_.begin(), points_.end(), [](const Point& a, const Point& b) { return a.x < b.x; });
-        points_.erase(std::unique(points_.begin(), points_.end(), [](const Point& a, const Point& b) { return a.x == b.x; }),
-                      points_.end());
-    }
-
-    double middle(double a, double b) const { return whole_ ? std::floor(a + (b - a) / 2) : point_between(a, b); }
-
-    void look_between()
-    {
-        const std::size_t count = points_.size();
-        for (std::size_t i = 0; i + 1 < count; ++i) {
-            const double x = middle(points_[i].x, points_[i + 1].x);
-            if (x > points_[i].x && x < points_[i + 1].x) points_.push_back(at(x));
-        }
-        sort();
-    }
-
-    /// Evenly between the first and the last value that can be computed.
-    void look_inside()
-    {
-        constexpr int even = 32;
-        const Stretch c = found_.computable;
-        for (int k = 1; k < even; ++k) {
-            const double x = c.low + (c.high - c.low) * k / even;
-            points_.push_back(at(whole_ ? std::round(x) : x));
-        }
-        sort();
-    }
-
-    bool any_known() const
-    {
-        return std::any_of(points_.begin(), points_.end(), [](const Point& p) { return p.known(); });
-    }
-
-    /// The last value beside `known` that can be computed, on the way to `refused`.
-    Point border(Point known, Point refused)
-    {
-        for (int i = 0; i < 200; ++i) {
-            const double x = middle(std::min(known.x, refused.x), std::max(known.x, refused.x));
-            if (x == known.x || x == refused.x) break;
-            const Point p = at(x);
-            (p.known() ? known : refused) = p;
-        }
-        return known;
-    }
-
-    void settle_borders()
-    {
-        const std::size_t count = points_.size();
-        for (std::size_t i = 0; i + 1 < count; ++i) {
-            const Point a = points_[i], b = points_[i + 1];
-            if (a.known() == b.known()) continue;
-            found_.skipped = true;
-            points_.push_back(a.known() ? border(a, b) : border(b, a));
-        }
-        if (found_.skipped) sort();
-        const auto known = [](const Point& p) { return p.known(); };
-        found_.computable = {std::find_if(points_.begin(), points_.end(), known)->x,
-                             std::find_if(points_.rbegin(), points_.rend(), known)->x};
-    }
-
-    /// Whether the results only rise, or only fall, over one stretch.
-    bool single_slope() const
-    {
-        bool rises = true, falls = true, ended = false;
-        const Point* last = nullptr;
-        for (const Point& p : points_) {
-            if (!p.known()) {
-                ended = ended || last;
-                continue;
-            }
-            if (ended) return false;
-            if (last) {
-                rises = rises && p.g >= last->g;
-                falls = falls && p.g <= last->g;
-            }
-            last = &p;
-        }
-        return rises || falls;
-    }
-
+    /// For the sentences.
     void tell_range()
     {
         bool first = true;
-        for (const Point& p : points_) {
+        for (const Sample& p : seen_.points()) {
             if (!p.known()) continue;
-            const double y = p.g + target_;
+            const double y = p.g + seen_.target();
             if (first || y < found_.results.low) found_.results.low = y, found_.least_at = p.x;
             if (first || y > found_.results.high) found_.results.high = y, found_.greatest_at = p.x;
             first = false;
         }
+        found_.computed = seen_.count_known();
+        if (!found_.computed) return;
+        found_.computable = seen_.computable();
     }
 
     /// What the difference of two results is measured by.
-    double size(const Point& a, const Point& b) const
+    double size(const Sample& a, const Sample& b) const
     {
-        return target_ != 0 ? std::abs(target_) : std::max(std::abs(a.g), std::abs(b.g));
+        return seen_.target() != 0 ? std::abs(seen_.target()) : std::max(std::abs(a.g), std::abs(b.g));
     }
 
     /// What lies between two neighbours.
-    void close_in(Point a, Point b, int depth)
+    void close_in(Sample a, Sample b, int depth)
     {
+        if (a.known() && a.g == 0) a = past(a, b);
+        if (b.known() && b.g == 0) b = past(b, a);
+        if (!(a.x < b.x)) return;
         if (!a.known() || !b.known()) {
-            if (a.known() && a.g == 0) add(a.x);
-            if (b.known() && b.g == 0) add(b.x);
             if (a.known() == b.known() || depth == 0) return;  // borders were settled at first
-            const Point edge = a.known() ? border(a, b) : border(b, a);
+            const Sample edge = a.known() ? seen_.border(a, b) : seen_.border(b, a);
             return a.known() ? close_in(a, edge, depth + 1) : close_in(edge, b, depth + 1);
         }
-        if (a.g == 0 && b.g == 0) return level(a, b);
-        if (a.g == 0) return add(a.x);
-        if (b.g == 0) return add(b.x);
-        if ((a.g < 0) == (b.g < 0)) return;
-        if (whole_) return close_in_whole(a, b);
+        if (a.g == 0 || b.g == 0 || (a.g < 0) == (b.g < 0)) return;
+        if (seen_.whole()) return close_in_whole(a, b);
         bracket(a, b, depth);
     }
 
-    void level(const Point& a, const Point& b)
+    /// Takes in an exact answer at one neighbour; the next point from there towards the other.
+    Sample past(const Sample& p, const Sample& other)
     {
-        if (settled(a.x) && settled(b.x)) return;
-        const Point between = at(middle(a.x, b.x));
-        if (between.g == 0 && between.x > a.x && between.x < b.x) {
-            found_.stretch = {a.x, b.x};
-            stretch_out();
-            found_.flat = !level_by_rounding();
-            if (found_.flat) return;
-            add(of_stretch());
-            settled_ = found_.stretch;  // its other points are the same answer
-        } else {
-            add(a.x);
-            add(b.x);
-        }
+        const Stretch s = hit(p.x);
+        const double edge = other.x > p.x ? s.high : s.low;
+        if ((edge >= other.x) == (other.x > p.x)) return other;
+        const double x = beside(edge, other.x);
+        return x == edge ? other : seen_.at(x);
     }
 
-    /// The flat stretch as far as it goes.
-    void stretch_out()
+    /// A step off x on the way to another value: what is level further than this is a stretch.
+    double beside(double x, double towards) const
     {
-        Stretch& s = found_.stretch;
-        for (const Point& p : points_) {
-            if (p.g != 0) continue;
-            s.low = std::min(s.low, p.x);
-            s.high = std::max(s.high, p.x);
-        }
-        const auto edge = [&](double inside, double outside) {
-            for (int i = 0; i < 100; ++i) {
-                const double x = middle(std::min(inside, outside), std::max(inside, outside));
-                if (x == inside || x == outside) break;
-                (g(x) == 0 ? inside : outside) = x;
+        if (seen_.whole()) return x + (towards > x ? 1 : -1);
+        const double step = std::min(1e-6 * (x != 0 ? std::abs(x) : std::abs(towards)), std::abs(towards - x) / 2);
+        return towards > x ? x + step : x - step;
+    }
+
+    /// An exact answer: one value, or a stretch of them.
+    Stretch hit(double x)
+    {
+        for (const Stretch& s : settled_)
+            if (x >= s.low && x <= s.high) return s;
+        const Stretch s{reach(x, -1), reach(x, 1)};
+        settled_.push_back(s);
+        if (!s.wide() || !solid(s))
+            add(x);
+        else if (level_by_rounding(s))
+            add(of_stretch(s));
+        else
+            found_.answers.push_back(s);
+        return s;
+    }
+
+    /// Whether it is level through and through, and not by chance of rounding here and there.
+    bool solid(const Stretch& s)
+    {
+        constexpr int parts = 16;
+        for (int k = 1; k < parts && !seen_.whole(); ++k)
+            if (seen_.g(s.low + (s.high - s.low) * k / parts) != 0) return false;
+        return true;
+    }
+
+    /// How far from x the result stays at the target.
+    double reach(double x, int direction)
+    {
+        const std::vector<Sample>& p = seen_.points();
+        const auto next = [&](double from) {
+            const Sample* found = nullptr;
+            if (direction > 0) {
+                const auto i = std::upper_bound(p.begin(), p.end(), from, [](double v, const Sample& q) { return v < q.x; });
+                if (i != p.end()) found = &*i;
+            } else {
+                const auto i = std::lower_bound(p.begin(), p.end(), from, [](const Sample& q, double v) { return q.x < v; });
+                if (i != p.begin()) found = &*(i - 1);
             }
-            return inside;
+            return found;
         };
-        const auto after = std::find_if(points_.begin(), points_.end(), [&](const Point& p) { return p.x > s.high; });
-        if (after != points_.end()) s.high = edge(s.high, after->x);
-        const auto before = std::find_if(points_.rbegin(), points_.rend(), [&](const Point& p) { return p.x < s.low; });
-        if (before != points_.rend()) s.low = edge(s.low, before->x);
+        const Sample* neighbour = next(x);
+        if (!neighbour) return x;
+        const double near = beside(x, neighbour->x);
+        if (seen_.g(near) != 0) return x;  // also where it is refused
+        double inside = near;
+        while (neighbour && (neighbour->x == inside || (neighbour->g == 0 && seen_.g(between(inside, neighbour->x)) == 0))) {
+            inside = neighbour->x;
+            neighbour = next(inside);
+        }
+        if (!neighbour) return inside;
+        double outside = neighbour->x;
+        for (int i = 0; i < 200; ++i) {
+            const double m = between(inside, outside);
+            if (m == inside || m == outside) break;
+            (seen_.g(m) == 0 ? inside : outside) = m;
+        }
+        return inside;
     }
 
-    bool settled(double x) const { return x >= settled_.low && x <= settled_.high; }
+    double between(double a, double b) const { return seen_.middle(std::min(a, b), std::max(a, b)); }
 
     /// Whether the stretch is level only because the last bit hides the slope, as about the vertex of a parabola: ten times
     /// further out the result has still hardly moved.
-    bool level_by_rounding()
+    bool level_by_rounding(const Stretch& s)
     {
-        const Stretch s = found_.stretch;
+        if (seen_.whole()) return false;
+        if (s.high - s.low <= 1e-6 * std::max(std::abs(s.low), std::abs(s.high))) return true;
+        const bool ends_below = s.low > seen_.points().front().x, ends_above = s.high < seen_.points().back().x;
         const auto rise = [&](double times) {
             double most = -1;
-            for (const double x : {s.low - times * (s.high - s.low), s.high + times * (s.high - s.low)})
-                if (const double y = where_.contains(x) ? std::abs(g(x)) : -1; y > most) most = y;  // false for NaN
+            const auto look = [&](double x) {
+                if (const double y = seen_.where().contains(x) ? std::abs(seen_.g(x)) : -1; y > most) most = y;  // false for NaN
+            };
+            if (ends_below) look(s.low - times * (s.high - s.low));
+            if (ends_above) look(s.high + times * (s.high - s.low));
             return most;
         };
-        if (s.high - s.low <= 1e-6 * std::max(std::abs(s.low), std::abs(s.high))) return true;
         const double near = rise(9);
-        return near > 0 && near <= 1e-9 * std::max(std::abs(target_), rise(999));
+        return near >= 0 && near <= 1e-9 * std::max(std::abs(seen_.target()), rise(999));
     }
 
     /// The value that stands for such a stretch: an end of the interval, 0, or the middle.
-    double of_stretch() const
+    double of_stretch(const Stretch& s) const
     {
-        const Stretch s = found_.stretch;
-        if (s.low <= where_.low) return s.low;
-        if (s.high >= where_.high) return s.high;
+        if (s.low <= seen_.where().low) return s.low;
+        if (s.high >= seen_.where().high) return s.high;
         return s.low <= 0 && s.high >= 0 ? 0 : s.low + (s.high - s.low) / 2;
     }
 
-    void close_in_whole(Point a, Point b)
+    void close_in_whole(Sample a, Sample b)
     {
         while (b.x - a.x > 1) {
-            const Point p = at(middle(a.x, b.x));
+            const Sample p = seen_.at(seen_.middle(a.x, b.x));
             if (!p.known()) return;
-            if (p.g == 0) return add(p.x);
+            if (p.g == 0) return static_cast<void>(hit(p.x));
             ((p.g < 0) == (a.g < 0) ? a : b) = p;
         }
-        const Point& nearer = std::abs(a.g) <= std::abs(b.g) ? a : b;
+        const Sample& nearer = std::abs(a.g) <= std::abs(b.g) ? a : b;
         if (std::abs(nearer.g) <= 16 * eps * size(a, b)) return add(nearer.x);
         leap(a, b);
     }
 
-    void bracket(const Point& a, const Point& b, int depth)
+    void bracket(Sample a, Sample b, int depth)
     {
-        double refused = 0;
+        while ((a.x > 0 && b.x > 8 * a.x) || (b.x < 0 && a.x < 8 * b.x)) {  // TOMS 748 goes by differences, and would crawl
+            const Sample m = seen_.at(seen_.middle(a.x, b.x));
+            if (!m.known()) return around(a, m, b, depth);
+            if (m.g == 0) return static_cast<void>(hit(m.x));
+            ((m.g < 0) == (a.g < 0) ? a : b) = m;
+        }
+        Sample refused{0, std::numeric_limits<double>::quiet_NaN()};
         bool hole = false;
+        Sample lately[4] = {a, b, a, b};  // the ends of the last bracket are among the last that were looked at
+        unsigned count = 0;
         const auto seen = [&](double x) {
-            const double y = g(x);
+            const double y = seen_.g(x);
+            lately[count++ % 4] = {x, y};
             if (!std::isnan(y)) return y;
             hole = true;
-            refused = x;
+            refused.x = x;
             return 0.0;  // ends the search
         };
         using namespace boost::math::policies;
@@ -307,42 +235,63 @@ private:
         const auto close_enough = [](double x, double y) { return std::abs(y - x) <= 2 * eps * std::min(std::abs(x), std::abs(y)); };
         std::uintmax_t most = 300;
         const auto [low, high] = boost::math::tools::toms748_solve(seen, a.x, b.x, a.g, b.g, close_enough, most, Quiet());
-        if (hole) {
-            if (depth > 8) return;
-            found_.skipped = true;
-            const Point none{refused, std::numeric_limits<double>::quiet_NaN()};
-            close_in(a, none, depth + 1);
-            close_in(none, b, depth + 1);
-            return;
-        }
-        const Point left = at(low), right = at(high);
-        const Point& nearer = std::abs(left.g) <= std::abs(right.g) ? left : right;
+        if (hole) return around(a, refused, b, depth);
+        const auto recall = [&](double x) {
+            for (const Sample& s : lately)
+                if (s.x == x) return s;
+            return seen_.at(x);
+        };
+        const Sample left = recall(low), right = recall(high);
+        const Sample& nearer = std::abs(left.g) <= std::abs(right.g) ? left : right;
+        if (nearer.g == 0) return static_cast<void>(hit(nearer.x));
         // From one number to the next but one a continuous result moves by no more than its steepness times the last bit.
-        if (nearer.g == 0 || std::abs(right.g - left.g) <= 1e-8 * size(a, b)) return add(nearer.x);
+        const double change = std::abs(right.g - left.g);
+        if (change <= 1e-8 * size(a, b) || (change <= 1e-6 * size(a, b) && rough(left, right))) return add(nearer.x);
         leap(left, right);
     }
 
-    void leap(const Point& a, const Point& b)
+    /// Whether the result is as rough on either side as it is from the one to the other: steep, or not computed any better.
+    bool rough(const Sample& a, const Sample& b)
+    {
+        const double step = std::abs(b.x - a.x);
+        double most = 0;
+        for (const double far : {1.0, 30.0, 1e3, 3e4, 1e6})
+            for (const Sample& p : {Sample{a.x - far * step, a.g}, Sample{b.x + far * step, b.g}})
+                if (const double change = std::abs(seen_.g(p.x) - p.g); change > most) most = change;  // false for NaN
+        return std::abs(b.g - a.g) <= 4 * most;
+    }
+
+    /// A bracket with a refused value inside.
+    void around(const Sample& a, const Sample& refused, const Sample& b, int depth)
+    {
+        if (depth > 8) return;
+        found_.skipped = true;
+        close_in(a, refused, depth + 1);
+        close_in(refused, b, depth + 1);
+    }
+
+    void leap(const Sample& a, const Sample& b)
     {
         found_.jump = true;
-        found_.stretch = {a.x, b.x};
-        found_.before = a.g + target_;
-        found_.after = b.g + target_;
+        found_.leap = {a.x, b.x};
+        found_.before = a.g + seen_.target();
+        found_.after = b.g + seen_.target();
     }
 
     /// Where the result turns back without having crossed the target between its neighbours: it may have touched or passed it.
-    void turn(const Point& a, const Point& m, const Point& b)
+    void turn(const Sample& a, const Sample& m, const Sample& b)
     {
-        if (!a.known() || !m.known() || !b.known() || whole_ || m.g == 0) return;
+        if (!a.known() || !m.known() || !b.known() || seen_.whole() || m.g == 0) return;
         const double sign = m.g > 0 ? 1 : -1;
         if (a.g * sign < m.g * sign || b.g * sign < m.g * sign || a.g * sign <= 0 || b.g * sign <= 0) return;
+        if (std::abs(m.g) > 100 * std::max(std::abs(a.g - m.g), std::abs(b.g - m.g))) return;  // too level to come so far
         std::uintmax_t most = 60;
         const auto away = [&](double x) {
-            const double y = g(x) * sign;
+            const double y = seen_.g(x) * sign;
             return std::isnan(y) ? HUGE_VAL : y;
         };
         const auto [x, least] = boost::math::tools::brent_find_minima(away, a.x, b.x, 40, most);
-        const Point deepest{x, least * sign};
+        const Sample deepest{x, least * sign};
         if (least <= 0) {
             close_in(a, deepest, 1);
             close_in(deepest, b, 1);
@@ -351,42 +300,54 @@ private:
         }
     }
 
-    void add(double x)
+    void add(double x) { found_.answers.push_back({x == 0 ? 0.0 : x, x == 0 ? 0.0 : x}); }
+
+    /// Whether nothing but rounding lies between two answers: two brackets that share an end may both have found it, and
+    /// rounding in the formula may cross the target more than once.
+    bool one(double a, double b)
     {
-        if (!settled(x)) found_.roots.push_back(x == 0 ? 0.0 : x);
+        const double largest = std::max(std::abs(a), std::abs(b));
+        if (b - a <= 8 * eps * largest) return true;
+        const double width = found_.searched.high - found_.searched.low;
+        const double noise = 1e-10 * (seen_.target() != 0 ? std::abs(seen_.target()) : found_.results.high - found_.results.low);
+        return b - a <= std::max(1e-6 * largest, 1e-12 * std::min(1.0, width)) && std::abs(seen_.g(a + (b - a) / 2)) <= noise;
     }
 
-    /// Two brackets that share an end may both have found it, and rounding in the formula may cross the target more than once:
-    /// neighbours with nothing but rounding between them are one.
+    /// Likewise of two that are far apart: the last bits of the result are all that changes between them.
+    bool level(double a, double b)
+    {
+        for (int k = 1; k < 8; ++k)
+            if (!(std::abs(seen_.g(a + (b - a) * k / 8)) <= 16 * eps * std::abs(seen_.target()))) return false;
+        return !seen_.whole();
+    }
+
     void gather()
     {
-        std::vector<double>& r = found_.roots;
-        std::sort(r.begin(), r.end());
-        const double width = found_.searched.high - found_.searched.low;
-        const double noise = 1e-10 * (target_ != 0 ? std::abs(target_) : found_.results.high - found_.results.low);
-        const auto one = [&](double a, double b) {
-            const double largest = std::max(std::abs(a), std::abs(b));
-            if (b - a <= 8 * eps * largest) return true;
-            return b - a <= std::max(1e-6 * largest, 1e-12 * std::min(1.0, width)) && std::abs(g(a + (b - a) / 2)) <= noise;
-        };
-        std::size_t kept = 0;
-        for (std::size_t i = 1; i < r.size(); ++i) {
-            if (!one(r[kept], r[i]))
-                r[++kept] = r[i];
-            else if (std::abs(g(r[i])) < std::abs(g(r[kept])) || r[i] == 0)
-                r[kept] = r[i];
+        std::vector<Stretch> all;
+        all.swap(found_.answers);
+        std::sort(all.begin(), all.end(), [](const Stretch& a, const Stretch& b) { return a.low < b.low; });
+        std::vector<Stretch>& kept = found_.answers;
+        double first = 0;  // of those that the last one kept stands for
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const Stretch next = all[i];
+            if (i > 0 && one(all[i - 1].high, next.low)) {
+                Stretch& last = kept.back();
+                if (last.wide())
+                    last.high = next.wide() ? next.high : last.high;
+                else if (next.wide() || std::abs(seen_.g(next.low)) < std::abs(seen_.g(last.low)) || next.low == 0)
+                    last = next;
+            } else if (i > 0 && !kept.back().wide() && !next.wide() && level(all[i - 1].high, next.low)) {
+                const double all_of_them = of_stretch({first, next.high});
+                kept.back() = {all_of_them, all_of_them};
+            } else {
+                kept.push_back(next);
+                first = next.low;
+            }
         }
-        if (!r.empty()) r.resize(kept + 1);
     }
 
-    const SolveQuestion* question_;
-    Probe probe_;
-    double* x_;
-    double target_;
-    bool whole_;
-    Interval where_;
-    std::vector<Point> points_;
-    Stretch settled_{HUGE_VAL, -HUGE_VAL};  // level by rounding, and has its answer; empty at first
+    Samples seen_;
+    std::vector<Stretch> settled_;  // exact answers taken in, with all that is level about them
     Solutions found_;
 };
 

@@ -20,21 +20,21 @@ struct SolveQuestion {
 
 struct Stretch {
     double low, high;
+    bool wide() const { return low < high; }
 };
 
 struct Solutions {
-    std::vector<double> roots;   // rising
-    bool flat = false;           // every value of `stretch` gives the target
-    Stretch stretch{};
-    bool jump = false;           // the result leaps over the target inside of `stretch`
+    std::vector<Stretch> answers;  // rising: a value that gives the target, or a wide stretch where all that were looked at do
+    bool jump = false;             // the result leaps over the target inside of `leap`
+    Stretch leap{};
     double before = 0, after = 0;  // the results at the leap's two sides
-    bool computed = false;       // whether any value in the interval could be computed
-    Stretch searched{};          // first and last value looked at
-    Stretch results{};           // least and greatest result seen
+    std::size_t computed = 0;      // values looked at that could be computed
+    Stretch searched{};            // first and last value looked at
+    Stretch results{};             // least and greatest result seen
     double least_at = 0, greatest_at = 0;
-    bool skipped = false;        // parts of the interval are refused
-    Stretch computable{};        // the first and last value that could be computed
-    cutwater_refusal example{};  // a refusal, when nothing could be computed
+    bool skipped = false;          // parts of the interval are refused
+    Stretch computable{};          // the first and last value that could be computed
+    cutwater_refusal example{};    // a refusal, when nothing could be computed
 };
 
 /// Reads the question. A refusal blames the unknown or says what is wrong with the target.
@@ -47,7 +47,10 @@ Solutions solve(const SolveQuestion& question);
 /// The only solution, or a refusal.
 cutwater_status one_solution(const SolveQuestion& q, const Solutions& s, double& found, cutwater_refusal* refusal);
 
-/// The sentence for none, several, a flat stretch, a jump.
+/// All solutions as numbers, or a refusal: there is none, or one is a wide stretch.
+cutwater_status all_solutions(const SolveQuestion& q, const Solutions& s, std::vector<double>& found, cutwater_refusal* refusal);
+
+/// The sentence for none, several, a stretch, a jump.
 cutwater_status refuse_solutions(const SolveQuestion& q, const Solutions& s, cutwater_refusal* refusal);
 
 }  // namespace cutwater

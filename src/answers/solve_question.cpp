@@ -4,6 +4,7 @@
 #include "catalogue/refusal.hpp"
 #include "units/text.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace cutwater {
@@ -29,6 +30,24 @@ std::string searched_text(const SolveQuestion& q, const Stretch& s)
     return made;
 }
 
+std::string answer_text(const SolveQuestion& q, const Stretch& a)
+{
+    const UnitInfo* unit = unknown_of(q).unit;
+    if (!a.wide()) return in_unit(a.low, unit);
+    return "from " + in_unit(a.low, unit) + " to " + in_unit(a.high, unit);
+}
+
+std::string answers_text(const SolveQuestion& q, const Solutions& s)
+{
+    constexpr std::size_t most = 8;
+    const std::size_t count = s.answers.size();
+    std::string made;
+    for (std::size_t i = 0; i < count && i < most; ++i)
+        (made += i == 0 ? "" : i + 1 == count ? " and " : ", ") += answer_text(q, s.answers[i]);
+    if (count > most) made += " and " + std::to_string(count - most) + " more";
+    return made;
+}
+
 cutwater_status refuse_unknown(const SolveQuestion& q, cutwater_status status, const std::string& sentence, cutwater_refusal* refusal)
 {
     refuse(status, sentence.ends_with('.') ? sentence : sentence + '.', refusal);
@@ -36,6 +55,8 @@ cutwater_status refuse_unknown(const SolveQuestion& q, cutwater_status status, c
     if (refusal) {
         refusal->low = q.where.low;
         refusal->high = q.where.high;
+        refusal->low_open = q.where.low_open;
+        refusal->high_open = q.where.high_open;
     }
     return status;
 }
@@ -121,46 +142,44 @@ cutwater_status refuse_solutions(const SolveQuestion& q, const Solutions& s, cut
     }
     if (!s.computed && s.example.status != CUTWATER_OK)
         return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                              "no value from " + searched_text(q, s.searched) + " can be computed; for one of them: " + s.example.message,
+                              "none of the values looked at, from " + searched_text(q, s.searched) + ", can be computed; for one of them: " +
+                                  s.example.message,
                               refusal);
     if (!s.computed) return refuse_unknown(q, CUTWATER_NO_ANSWER, "there is no value to look at in the interval", refusal);
     const std::string searched = " (searched: " + searched_text(q, s.searched) +
                                  (s.skipped ? "; can be computed: " + searched_text(q, s.computable) : std::string()) + ")";
-    if (s.flat)
-        return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS,
-                              "every value from " + in_unit(s.stretch.low, in.unit) + " to " + in_unit(s.stretch.high, in.unit) +
-                                  " gives " + target_text(q) + searched,
+    if (s.answers.size() == 1 && s.answers.front().wide())
+        return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS, "every value " + answer_text(q, s.answers.front()) + " gives " + target_text(q) + searched,
                               refusal);
-    if (s.roots.size() > 1) {
-        std::string names;
-        for (std::size_t i = 0; i < s.roots.size() && i < 8; ++i)
-            (names += i == 0 ? "" : i + 1 == s.roots.size() ? " and " : ", ") += in_unit(s.roots[i], in.unit);
-        if (s.roots.size() > 8) names += " and " + std::to_string(s.roots.size() - 8) + " more";
-        return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS, target_text(q) + " has several answers: " + names + searched, refusal);
-    }
+    if (!s.answers.empty()) return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS, target_text(q) + " has several answers: " + answers_text(q, s) + searched, refusal);
+    const std::string none = (in.whole ? std::string("no whole number looked at") : "none of the " + std::to_string(s.computed) + " values computed") +
+                             " gives " + target_text(q) + ": ";
     if (s.jump)
         return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                              (in.whole ? "no whole number gives " : "no value gives ") + target_text(q) + ": from " +
-                                  in_unit(s.stretch.low, in.unit) + " to " +
-                                  (in.whole ? in_unit(s.stretch.high, in.unit) : std::string("the next number")) +
-                                  " it leaps from " + in_unit(s.before, out.unit) + " to " + in_unit(s.after, out.unit) + searched,
+                              none + "from " + in_unit(s.leap.low, in.unit) + " to " +
+                                  (in.whole ? in_unit(s.leap.high, in.unit) : std::string("the next number")) + " it leaps from " +
+                                  in_unit(s.before, out.unit) + " to " + in_unit(s.after, out.unit) + searched,
                               refusal);
     if (s.results.low == s.results.high)
-        return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                              "no value gives " + target_text(q) + ": " + out.name + " is " + in_unit(s.results.low, out.unit) +
-                                  " whatever " + in.name + " is" + searched,
-                              refusal);
+        return refuse_unknown(q, CUTWATER_NO_ANSWER, none + "all give " + in_unit(s.results.low, out.unit) + searched, refusal);
     return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                          "no value gives " + target_text(q) + ": " + out.name + " runs from " + in_unit(s.results.low, out.unit) +
-                              " (at " + in_unit(s.least_at, in.unit) + ") to " + in_unit(s.results.high, out.unit) + " (at " +
-                              in_unit(s.greatest_at, in.unit) + ")" + searched,
+                          none + "the least seen is " + in_unit(s.results.low, out.unit) + " (at " + in_unit(s.least_at, in.unit) +
+                              "), the greatest " + in_unit(s.results.high, out.unit) + " (at " + in_unit(s.greatest_at, in.unit) + ")" + searched,
                           refusal);
 }
 
 cutwater_status one_solution(const SolveQuestion& q, const Solutions& s, double& found, cutwater_refusal* refusal)
 {
-    if (s.roots.size() != 1 || s.flat) return refuse_solutions(q, s, refusal);
-    found = s.roots.front();
+    if (s.answers.size() != 1 || s.answers.front().wide()) return refuse_solutions(q, s, refusal);
+    found = s.answers.front().low;
+    return CUTWATER_OK;
+}
+
+cutwater_status all_solutions(const SolveQuestion& q, const Solutions& s, std::vector<double>& found, cutwater_refusal* refusal)
+{
+    const bool any_wide = std::any_of(s.answers.begin(), s.answers.end(), [](const Stretch& a) { return a.wide(); });
+    if (s.answers.empty() || any_wide) return refuse_solutions(q, s, refusal);
+    for (const Stretch& a : s.answers) found.push_back(a.low);
     return CUTWATER_OK;
 }
 

@@ -33,12 +33,16 @@ struct UncertainCall {
     GivenInputs given;
     std::vector<std::vector<double>> series;   // own copies, one an input, of those whose points are moved
     std::vector<Uncertain> variables;
-    std::vector<double> correlation;           // square, by variables
-    bool correlated = false;
+    std::vector<std::size_t> numbers;          // the variables that are inputs of their own: only they can be correlated
+    std::vector<double> correlation;           // square, by numbers; empty when there is none
+    std::vector<double> factor;                // lower triangle L with L Lᵀ the correlation, likewise
 
     double& place(GivenInputs& inputs, std::size_t variable);
-    double correlation_of(std::size_t i, std::size_t k) const { return correlation[i * variables.size() + k]; }
+    bool correlated() const { return !correlation.empty(); }
 };
+
+/// Fills call.factor; false when no joint distribution has these coefficients.
+bool factorise(UncertainCall& call);
 
 struct FirstOrder {
     double value = 0;
@@ -49,11 +53,13 @@ struct FirstOrder {
     double shift = 0;              // of the mean by them, in standard uncertainties
     double bend = 0;               // of the 95 % interval's ends by them, likewise: shift and skewness together
     double flattening = 0;         // excess kurtosis of the result as far as the inputs' spreads make it
-    bool kinked = false;
+    bool kinked = false;           // a corner or a leap at the estimates
+    bool strays = false;           // or further off, as far as was looked
     bool near_end = false;         // part of what the inputs may be is refused
 };
 
-cutwater_status first_order(UncertainCall& call, FirstOrder& made, cutwater_refusal* refusal);
+/// reach: how many standard uncertainties about the estimates are looked at.
+cutwater_status first_order(UncertainCall& call, double reach, FirstOrder& made, cutwater_refusal* refusal);
 
 struct Trials {
     std::size_t count = 0, refused = 0;

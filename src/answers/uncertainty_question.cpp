@@ -81,23 +81,36 @@ cutwater_status add_variables(UncertainCall& call, std::size_t input, const cutw
 
 cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_correlation> list, cutwater_refusal* refusal)
 {
-    const std::size_t n = call.variables.size();
-    call.correlation.assign(n * n, 0.0);
-    for (std::size_t i = 0; i < n; ++i) call.correlation[i * n + i] = 1;
-    const auto variable_of = [&](std::int32_t input) {
+    const FunctionInfo& f = *call.function;
+    for (std::size_t v = 0; v < call.variables.size(); ++v)
+        if (!call.variables[v].in_series) call.numbers.push_back(v);
+    const std::size_t n = call.numbers.size();
+    if (list.empty()) return CUTWATER_OK;
+    constexpr double unsaid = 2;
+    std::vector<double> matrix(n * n, unsaid);
+    const auto number_of = [&](std::int32_t input) {
         std::size_t i = 0;
-        while (i < n && (call.variables[i].in_series || call.variables[i].input != static_cast<std::size_t>(input))) ++i;
+        while (i < n && call.variables[call.numbers[i]].input != static_cast<std::size_t>(input)) ++i;
         return i;
     };
     for (const cutwater_correlation& c : list) {
         if (!(std::abs(c.coefficient) <= 1)) return refuse(CUTWATER_OUT_OF_INTERVAL, "A correlation coefficient must lie from -1 to 1.", refusal);
-        const std::size_t i = variable_of(c.first), k = variable_of(c.second);
+        const std::size_t i = number_of(c.first), k = number_of(c.second);
         if (i == n || k == n || i == k)
             return refuse(CUTWATER_WRONG_KIND, "A correlation is between two different inputs that are numbers and have an uncertainty.", refusal);
-        call.correlation[i * n + k] = call.correlation[k * n + i] = c.coefficient;
-        call.correlated = call.correlated || c.coefficient != 0;
+        if (matrix[i * n + k] != unsaid)
+            return refuse(CUTWATER_CONTRADICTION,
+                          std::string(f.name) + ": the correlation of " + f.inputs[static_cast<std::size_t>(c.first)].full_name + " and " +
+                              f.inputs[static_cast<std::size_t>(c.second)].full_name + " is given twice.",
+                          refusal);
+        matrix[i * n + k] = matrix[k * n + i] = c.coefficient;
     }
-    return CUTWATER_OK;
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t k = 0; k < n; ++k)
+            if (matrix[i * n + k] == unsaid) matrix[i * n + k] = i == k ? 1 : 0;
+    call.correlation = std::move(matrix);
+    if (factorise(call)) return CUTWATER_OK;
+    return refuse(CUTWATER_CONTRADICTION, "The correlation coefficients contradict each other: no values can have them all.", refusal);
 }
 
 cutwater_status make_ready(UncertainCall& call, std::span<const cutwater_value> values, std::span<const cutwater_value> uncertainties,
@@ -141,7 +154,9 @@ std::string doubt(const FirstOrder& first)
         return text + " %";
     };
     if (first.near_end) return "part of what the inputs may be is refused by the function";
+    if (first.standard == 0) return "close to the estimates no input moves the result, and what lies further off it does not see";
     if (first.kinked) return "the result has a corner or a leap where the inputs lie";
+    if (first.strays) return "the result has a corner or a leap within what the inputs may be";
     if (std::abs(first.second_order) > enough) return "the next term changes the standard uncertainty by " + per_cent(first.second_order);
     if (std::abs(first.shift) > enough) return "the next term moves the result by " + per_cent(first.shift) + " of its standard uncertainty";
     if (std::abs(first.bend) > enough) return "the result is skewed: the next term moves an end of the interval by " + per_cent(first.bend) + " of the standard uncertainty";
@@ -162,8 +177,12 @@ void compare(cutwater_uncertainty_report& report, const std::string& doubted)
 {
     const double far = std::max(std::abs(report.low - report.trial_low), std::abs(report.high - report.trial_high));
     std::string sentence;
-    report.trusted = far <= enough * report.standard && report.refused == 0;
-    if (report.trusted)
+    report.trusted = far <= enough * report.standard && report.refused == 0 && (report.standard > 0 || report.deviation == 0);
+    if (report.trusted && report.standard == 0)
+        sentence = "No trial moved the result";
+    else if (report.standard == 0 && report.refused == 0)
+        sentence = "The first order is not to be trusted: it finds no uncertainty, and the trials do";
+    else if (report.trusted)
         sentence = "First order and Monte Carlo agree: the ends of their intervals differ by less than 5 % of the standard uncertainty";
     else if (report.refused)
         sentence = "The first order is not to be trusted: " + std::to_string(report.refused) + " of " + std::to_string(report.trials) +
@@ -174,7 +193,7 @@ void compare(cutwater_uncertainty_report& report, const std::string& doubted)
             add_number(text, far / report.standard, 2);
             return text;
         }() + " standard uncertainties from those of the trials";
-    if (!doubted.empty()) sentence += (report.trusted ? ", although " : "; ") + doubted;
+    if (!doubted.empty() && report.standard > 0) sentence += (report.trusted ? ", although " : "; ") + doubted;
     say(report, sentence + ".");
 }
 
@@ -206,16 +225,16 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     const std::size_t trials = o.trials ? o.trials : usual_trials;
     if (trials < 1000 || trials > most_trials) return refuse(CUTWATER_OUT_OF_INTERVAL, "trials must lie from 1000 to 100 000 000.", refusal);
     if (const auto status = make_ready(call, values, uncertainties, o, refusal); status != CUTWATER_OK) return status;
+    const double factor = std::sqrt(2.0) * boost::math::erf_inv(coverage);
     FirstOrder first;
-    if (const auto status = first_order(call, first, refusal); status != CUTWATER_OK) return status;
+    if (const auto status = first_order(call, std::max(2.0, factor), first, refusal); status != CUTWATER_OK) return status;
     store_by_input(call, first, report);
     report.value = first.value;
     report.standard = first.standard;
-    const double reach = std::sqrt(2.0) * boost::math::erf_inv(coverage) * first.standard;
-    report.low = first.value - reach;
-    report.high = first.value + reach;
+    report.low = first.value - factor * first.standard;
+    report.high = first.value + factor * first.standard;
     report.second_order = first.second_order;
-    const std::string doubted = doubt(first);
+    const std::string doubted = call.variables.empty() ? std::string() : doubt(first);
     report.trusted = doubted.empty();
     say(report, doubted.empty() ? "The first order will do: the next terms change it by less than 5 %."
                                 : "The first order is not to be trusted: " + doubted + ".");

@@ -110,10 +110,10 @@ cutwater_status cutwater_solutions(const char* function, const cutwater_value* i
         SolveQuestion question;
         if (const auto status = ask_solve(f, values, unknown, result, target, low, high, question, refusal); status != CUTWATER_OK)
             return status;
-        const Solutions solutions = solve(question);
-        if (solutions.roots.empty() || solutions.flat) return refuse_solutions(question, solutions, refusal);
-        *count = solutions.roots.size();
-        for (std::size_t i = 0; i < std::min(capacity, *count); ++i) roots[i] = solutions.roots[i];
+        std::vector<double> found;
+        if (const auto status = all_solutions(question, solve(question), found, refusal); status != CUTWATER_OK) return status;
+        *count = found.size();
+        std::copy_n(found.begin(), std::min(capacity, found.size()), roots);
         if (*count <= capacity) return CUTWATER_OK;
         return refuse(CUTWATER_BUFFER_TOO_SMALL, "There are more values than there is room for.", refusal);
     });

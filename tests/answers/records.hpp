@@ -21,6 +21,12 @@ inline Ratio resistance_curve(Ratio head, Ratio k, Ratio flow) { return head + k
 inline Ratio of_count(Ratio each, Count number) { return each * number.value; }
 inline Ratio power_of_one_plus(Ratio x) { return Ratio(std::pow(1 + x.value(), 10)); }
 inline Ratio wave(Ratio x) { return Ratio(std::sin(x.value())); }
+inline Ratio square_in_steps(Ratio x) { return Ratio(std::floor(x.value() * x.value())); }
+inline Ratio halved(Count number) { return Ratio(std::floor(number.value / 2)); }
+inline Ratio logarithm(Ratio x) { return Ratio(std::log(x.value())); }
+/// Rises all the way but for a peak of a hundredth's width.
+inline Ratio narrow_peak(Ratio x) { return 0.01 * x + Ratio(std::exp(-std::pow((x.value() - 3.7234) / 0.01, 2))); }
+inline Ratio rating(Ratio x, Ratio margin) { return Ratio(std::ceil(x.value() * margin.value())); }
 inline Outcome<Ratio> with_a_hole(Ratio x)
 {
     if (x > Ratio(2) && x < Ratio(4)) return NoValue{CUTWATER_NO_ANSWER, "x", "nothing is known between 2 and 4", {}};
@@ -28,6 +34,9 @@ inline Outcome<Ratio> with_a_hole(Ratio x)
 }
 
 inline Ratio additive(Ratio a, Ratio b, Ratio c, Ratio d) { return a + b + c + d; }
+inline Ratio stepped_sum(Ratio a, Ratio b) { return b + Ratio(a.value() > 1.9 ? 0.2 : 0.0); }
+/// A corner where the sum of both is 2.3, which neither alone reaches within two.
+inline Ratio corner_of_sum(Ratio a, Ratio b) { return a + b + Ratio(2 * std::max(0.0, a.value() + b.value() - 2.3)); }
 inline Ratio mass_calibration(Ratio reference, Ratio correction, Ratio air, Ratio density, Ratio reference_density)
 {
     return (reference + correction) * (Ratio(1) + (air - Ratio(1.2)) * (Ratio(1) / density - Ratio(1) / reference_density)) - Ratio(100000);
@@ -63,8 +72,15 @@ CUTWATER_TEST_RECORD(resistance_curve, plain("head"), plain("k", from(0)), plain
 CUTWATER_TEST_RECORD(of_count, plain("each"), input("number", "n", units::count, between(1, 50), "how many"))
 CUTWATER_TEST_RECORD(power_of_one_plus, plain("x", between(-0.2, 1)))
 CUTWATER_TEST_RECORD(wave, plain("x", between(0, 30)))
+CUTWATER_TEST_RECORD(square_in_steps, plain("x", between(-4, 4)))
+CUTWATER_TEST_RECORD(halved, input("number", "n", units::count, between(1, 50), "how many"))
+CUTWATER_TEST_RECORD(logarithm, plain("x", above(0)))
+CUTWATER_TEST_RECORD(narrow_peak, plain("x", between(0, 10)))
+CUTWATER_TEST_RECORD(rating, plain("x", from(0)), plain("margin", from(0)))
 CUTWATER_TEST_RECORD(with_a_hole, plain("x", from(0)))
 CUTWATER_TEST_RECORD(additive, plain("a"), plain("b"), plain("c"), plain("d"))
+CUTWATER_TEST_RECORD(stepped_sum, plain("a"), plain("b"))
+CUTWATER_TEST_RECORD(corner_of_sum, plain("a"), plain("b"))
 CUTWATER_TEST_RECORD(mass_calibration, plain("reference"), plain("correction"), plain("air"), plain("density", above(0)),
                      plain("reference_density", above(0)))
 CUTWATER_TEST_RECORD(microwave, plain("x1"), plain("x2"))

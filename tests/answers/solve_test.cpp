@@ -57,42 +57,80 @@ TEST_CASE("several answers are named", "[solve]")
 {
     const Found both = solve_for(f<parabola_record>, "x", 8);
     CHECK(both.status == CUTWATER_SEVERAL_ANSWERS);
-    REQUIRE(both.all.roots.size() == 2);
-    CHECK(both.all.roots[0] == Approx(1).epsilon(1e-14));
-    CHECK(both.all.roots[1] == Approx(7).epsilon(1e-14));
+    REQUIRE(both.all.answers.size() == 2);
+    CHECK(both.all.answers[0].low == Approx(1).epsilon(1e-14));
+    CHECK(both.all.answers[1].low == Approx(7).epsilon(1e-14));
     CHECK_THAT(both.message, Contains("1 and 7"));
     CHECK(solve_for(f<parabola_record>, "x", 8, {}, 2).value == Approx(7).epsilon(1e-14));
     // two that lie closer together than the points first looked at, and one that is only touched
-    CHECK(solve_for(f<parabola_record>, "x", -0.9999).all.roots.size() == 2);
+    CHECK(solve_for(f<parabola_record>, "x", -0.9999).all.answers.size() == 2);
     CHECK(solve_for(f<power_of_one_plus_record>, "x", 1).value == 0);  // rounding crosses the target about it
     CHECK(solve_for(f<parabola_record>, "x", -1).value == Approx(4).margin(1e-7));
-    CHECK(solve_for(f<wave_record>, "x", 0.5).all.roots.size() == 10);
-    CHECK(solve_for(f<wave_record>, "x", 0.999999).all.roots.size() == 10);
+    CHECK(solve_for(f<wave_record>, "x", 0.5).all.answers.size() == 10);
+    CHECK(solve_for(f<wave_record>, "x", 0.999999).all.answers.size() == 10);
 }
 
-TEST_CASE("no answer says what the result runs from and to", "[solve]")
+TEST_CASE("no answer says what was seen, not what is", "[solve]")
 {
     const Found none = solve_for(f<square_root_record>, "x", -2, {}, 4, 9);
     CHECK(none.status == CUTWATER_NO_ANSWER);
     CHECK_THAT(none.message, Contains("y = -2") && Contains("2 (at 4)") && Contains("3 (at 9)") && Contains("searched: 4 to 9"));
     CHECK(solve_for(f<parabola_record>, "x", -1.0001).status == CUTWATER_NO_ANSWER);
-    CHECK_THAT(solve_for(f<resistance_curve_record>, "flow", 12, {number(10), number(0)}).message, Contains("whatever flow is"));
+    CHECK_THAT(solve_for(f<resistance_curve_record>, "flow", 12, {number(10), number(0)}).message, Contains("all give 10"));
 }
 
 TEST_CASE("a flat stretch is told with its ends", "[solve]")
 {
     const Found flat = solve_for(f<shelf_record>, "x", 0);
     CHECK(flat.status == CUTWATER_SEVERAL_ANSWERS);
-    CHECK(flat.all.flat);
-    CHECK(flat.all.stretch.low == 0);
-    CHECK(flat.all.stretch.high == Approx(5).epsilon(1e-9));
+    REQUIRE(flat.all.answers.size() == 1);
+    CHECK(flat.all.answers[0].low == 0);
+    CHECK(flat.all.answers[0].high == Approx(5).epsilon(1e-9));
     CHECK_THAT(flat.message, Contains("every value from 0 to 5 gives y = 0"));
     const Found steady = solve_for(f<resistance_curve_record>, "flow", 10, {number(10), number(0)});
-    CHECK(steady.all.flat);
+    REQUIRE(steady.all.answers.size() == 1);
+    CHECK(steady.all.answers[0].wide());
     // level only by rounding: the foot of a parabola
     const Found foot = solve_for(f<resistance_curve_record>, "flow", 50, {number(50), number(0.001)});
     CHECK(foot.status == CUTWATER_OK);
     CHECK(foot.value == 0);
+}
+
+TEST_CASE("every stretch is told, also one that lies between the points first looked at", "[solve]")
+{
+    // x^2 from 0 to 4 in whole steps of the result: 7 is given from sqrt(7) to below sqrt(8)
+    const Found one = solve_for(f<square_in_steps_record>, "x", 7, {}, 0);
+    CHECK(one.status == CUTWATER_SEVERAL_ANSWERS);
+    REQUIRE(one.all.answers.size() == 1);
+    CHECK(one.all.answers[0].low == Approx(std::sqrt(7.0)).epsilon(1e-14));
+    CHECK(one.all.answers[0].high == Approx(std::sqrt(8.0)).epsilon(1e-14));
+    CHECK_THAT(one.message, Contains("every value from 2.6457513 to 2.8284271"));
+    const Found two = solve_for(f<square_in_steps_record>, "x", 7);
+    REQUIRE(two.all.answers.size() == 2);
+    CHECK_THAT(two.message, Contains("several answers: from -2.8284271 to -2.6457513 and from 2.6457513 to 2.8284271"));
+    const Found whole = solve_for(f<halved_record>, "number", 3);
+    REQUIRE(whole.all.answers.size() == 1);
+    CHECK(whole.all.answers[0].low == 6);
+    CHECK(whole.all.answers[0].high == 7);
+}
+
+TEST_CASE("an end at 0 is approached", "[solve]")
+{
+    for (const double x : {1e-11, 3e-15, 7e-40, 1e-200}) {
+        CHECK(solve_for(f<logarithm_record>, "x", std::log(x)).value == Approx(x).epsilon(1e-9));
+        CHECK(solve_for(f<logarithm_record>, "x", std::log(x), {}, 0, 50).value == Approx(x).epsilon(1e-9));
+        CHECK(solve_for(f<reciprocal_record>, "x", -1 / x, {}, -50, 0).value == Approx(-x).epsilon(1e-14));
+    }
+}
+
+TEST_CASE("two answers close together are found before they are denied", "[solve]")
+{
+    const Found pair = solve_for(f<narrow_peak_record>, "x", 0.5);
+    REQUIRE(pair.all.answers.size() == 2);
+    CHECK(pair.all.answers[0].low == Approx(3.7234 - 0.00878).margin(1e-4));  // sqrt(-ln(0.5 - 0.0372)) hundredths to each side
+    CHECK(pair.all.answers[1].low == Approx(3.7234 + 0.00878).margin(1e-4));
+    const Found none = solve_for(f<narrow_peak_record>, "x", 2);
+    CHECK_THAT(none.message, Contains("none of the ") && Contains(" values computed gives y = 2") && Contains("the greatest 1.0"));
 }
 
 TEST_CASE("a jump is no answer", "[solve]")
@@ -100,7 +138,7 @@ TEST_CASE("a jump is no answer", "[solve]")
     const Found step = solve_for(f<staircase_record>, "x", 3.5);
     CHECK(step.status == CUTWATER_NO_ANSWER);
     CHECK_THAT(step.message, Contains("leaps from 3 to 4"));
-    CHECK(step.all.stretch.high == Approx(4).epsilon(1e-15));
+    CHECK(step.all.leap.high == Approx(4).epsilon(1e-15));
     CHECK(solve_for(f<reciprocal_record>, "x", 0).status == CUTWATER_NO_ANSWER);  // the sign changes at the pole, no value is 0
 }
 

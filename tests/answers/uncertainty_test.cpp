@@ -183,6 +183,50 @@ TEST_CASE("full correlation adds or cancels", "[uncertainty]")
     CHECK(ask(f<additive_record>, {1, 2, 3, 4}, {2, 2, 0.5, 0}, e).status == CUTWATER_CONTRADICTION);
 }
 
+TEST_CASE("correlations that cannot be are refused by either way", "[uncertainty]")
+{
+    // the determinant of the matrix is 1 - 3 r^2 - 2 r^3: below 0 from r = 0.5 up
+    const auto asked = [](double r, int32_t monte_carlo) {
+        return ask(f<additive_record>, {1, 2, 3, 4}, {1, 1, 1, 0.1}, {.correlations = {{0, 1, r}, {0, 2, r}, {1, 2, -r}}, .monte_carlo = monte_carlo});
+    };
+    for (const int32_t way : {CUTWATER_NEVER, CUTWATER_ALWAYS}) {
+        CHECK(asked(0.49, way).status == CUTWATER_OK);
+        CHECK(asked(0.51, way).status == CUTWATER_CONTRADICTION);
+        CHECK_THAT(asked(0.51, way).message, Contains("no values can have them all"));
+    }
+    const Asked twice = ask(f<additive_record>, {1, 2, 3, 4}, {1, 1, 1, 1}, {.correlations = {{0, 1, 0.5}, {2, 3, 0.1}, {1, 0, 0.5}}});
+    CHECK(twice.status == CUTWATER_CONTRADICTION);
+    CHECK_THAT(twice.message, Contains("correlation of b and a is given twice"));
+}
+
+TEST_CASE("a step or a corner further off is seen", "[uncertainty]")
+{
+    // 1.25 times 8.744 rounds up to 11, and so it does from above 8 to 8.8: the step lies an eighth of the uncertainty away
+    const Asked step = ask(f<rating_record>, {8.744, 1.25}, {0.437, 0});
+    CHECK(step.report.standard == 0);
+    CHECK_FALSE(step.report.trusted);
+    CHECK_THAT(step.report.remark, Contains("no input moves the result"));
+    const Asked tried = ask(f<rating_record>, {8.744, 1.25}, {0.437, 0}, {.monte_carlo = CUTWATER_WHEN_NEEDED});
+    CHECK(tried.report.trials == 200000);
+    CHECK_FALSE(tried.report.trusted);
+    CHECK(tried.report.deviation > 0.3);
+    // beside an input that does move the result: one step, at 1.9 standard uncertainties, by a fifth of the standard uncertainty
+    const Asked beside = ask(f<stepped_sum_record>, {0, 0}, {1, 1});
+    CHECK(beside.report.standard == Approx(1));
+    CHECK_FALSE(beside.report.trusted);
+    CHECK_THAT(beside.report.remark, Contains("corner or a leap within"));
+    // of two inputs together only: neither meets the corner alone
+    const Asked together = ask(f<corner_of_sum_record>, {0, 0}, {1, 1});
+    CHECK(together.report.standard == Approx(std::sqrt(2.0)));
+    CHECK_FALSE(together.report.trusted);
+    // further than a rectangular spread reaches nothing matters
+    CHECK(ask(f<stepped_sum_record>, {0, 0}, {1, 1}, {.spreads = {R, N}}).report.trusted);
+    // where no input moves the result and no trial does, that is told and trusted
+    const Asked still = ask(f<rating_record>, {8.4, 1.25}, {0.001, 0}, {.monte_carlo = CUTWATER_WHEN_NEEDED});
+    CHECK(still.report.trusted);
+    CHECK_THAT(still.report.remark, Contains("No trial moved the result"));
+}
+
 TEST_CASE("the same seed gives the same bits, another seed others", "[uncertainty]")
 {
     const auto deviation = [](uint64_t seed) {
