@@ -73,7 +73,8 @@ typedef struct cutwater_correlation
     double coefficient;         /* -1 to 1 */
 } cutwater_correlation;
 
-/* Set size to sizeof(cutwater_uncertainty_options), all else to 0, then what is wanted. A null pointer stands for all 0. */
+/* Set size to sizeof(cutwater_uncertainty_options), all else to 0, then what is wanted. A null pointer stands for all 0.
+   Later headers may add fields at the end: size tells the library which of them the caller knows. */
 typedef struct cutwater_uncertainty_options
 {
     size_t size;
@@ -87,7 +88,8 @@ typedef struct cutwater_uncertainty_options
     double coverage;            /* probability of the interval; 0: 0.95 */
 } cutwater_uncertainty_options;
 
-/* Set size to sizeof(cutwater_uncertainty_report), and shares and slopes to arrays with one entry an input, or to null. */
+/* Set size to sizeof(cutwater_uncertainty_report), all else to 0, and shares and slopes to arrays with one entry an input, or to
+   null. Later headers may add fields at the end: size tells the library which of them the caller knows. */
 typedef struct cutwater_uncertainty_report
 {
     size_t size;

@@ -6,10 +6,12 @@
 #include "answers/uncertainty.hpp"
 #include "answers/working.hpp"
 #include "capi/guard.hpp"
+#include "capi/sized.hpp"
 #include "catalogue/families.hpp"
 
 #include <fmt/format.h>
 
+#include <cstddef>
 #include <cstring>
 
 using namespace cutwater;
@@ -124,14 +126,19 @@ cutwater_status cutwater_uncertainty(const char* function, const cutwater_value*
                                      const cutwater_uncertainty_options* options, cutwater_uncertainty_report* report,
                                      cutwater_refusal* refusal)
 {
-    if (report && report->size == sizeof *report) spoil(*report);
-    return ask(function, inputs, input_count, refusal, [&](const FunctionInfo& f, auto values) -> cutwater_status {
+    cutwater_uncertainty_report own{};
+    const bool report_usable = report && read_sized(*report, offsetof(cutwater_uncertainty_report, value), own);
+    spoil(own);
+    const cutwater_status status = ask(function, inputs, input_count, refusal, [&](const FunctionInfo& f, auto values) -> cutwater_status {
         if (!report) return refuse(CUTWATER_MISSING, "The pointer for the report is null.", refusal);
         if (!uncertainties && uncertainty_count) return refuse(CUTWATER_MISSING, "The pointer to the uncertainties is null.", refusal);
-        if (report->size != sizeof *report || (options && options->size != sizeof *options))
-            return refuse(CUTWATER_WRONG_COUNT, "size is not that of this library's struct: set it to sizeof.", refusal);
-        return uncertainty(f, values, {uncertainties, uncertainty_count}, options ? *options : cutwater_uncertainty_options{}, *report, refusal);
+        cutwater_uncertainty_options wanted{};
+        if (!report_usable || (options && !read_sized(*options, sizeof options->size, wanted)))
+            return refuse(CUTWATER_WRONG_COUNT, "size is not that of the struct: set it to sizeof, and to 0 what you do not use.", refusal);
+        return uncertainty(f, values, {uncertainties, uncertainty_count}, wanted, own, refusal);
     });
+    if (report_usable) write_sized(own, *report);
+    return status;
 }
 
 cutwater_status cutwater_sensitivity(const char* function, const cutwater_value* inputs, size_t input_count, const char* result,
