@@ -175,10 +175,10 @@ void compute_run(Job &job, std::size_t begin, std::size_t rows, char *const *dat
     report.threads = job.threads;
     const cutwater_status status = cutwater_rows_at(job.f.position, rows, columns, job.shared.data(), results, &report);
     if (status == CUTWATER_OK) return;
-    if (report.refused == 0) job.fatal = status;
+    if (report.first.element < 0) job.fatal = status;
     if (job.refused == 0) {
         job.first = report.first;
-        if (report.refused) job.first.element += static_cast<std::int64_t>(begin);
+        if (report.first.element >= 0) job.first.element += static_cast<std::int64_t>(begin);
     }
     job.refused += report.refused;
     for (std::size_t r = 0; bitmap && r < rows; ++r)

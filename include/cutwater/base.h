@@ -94,7 +94,8 @@ typedef struct cutwater_result
 } cutwater_result;
 
 /* A column of an array call: stride in elements, 0 to use one number for every row. data may be null to leave out an input that
-   has a default. */
+   has a default. A result may be stored in exactly the column of an input (the same data and the same stride); otherwise its
+   column must share no memory with an input, a series, another result or its own other rows, else the call is refused. */
 typedef struct cutwater_column
 {
     const double *data;
@@ -107,7 +108,9 @@ typedef struct cutwater_result_column
     ptrdiff_t stride;
 } cutwater_result_column;
 
-/* What to do with the rows of an array call, and what became of them. Set it to zero before the first use. */
+/* What to do with the rows of an array call, and what became of them. Set it to zero before the first use.
+   A call that is refused as a whole (a word that is not known, a column that is missing or overlaps) computes no row: all rows
+   count as refused, their bits are set, their results are NaN and first.element is -1. */
 typedef struct cutwater_rows_report
 {
     uint8_t *bitmap;         /* given: null, or room for one bit a row; lowest first, set where a row was refused */

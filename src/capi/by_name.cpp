@@ -1,6 +1,7 @@
 #include <cutwater/library.h>
 
 #include "answers/arguments.hpp"
+#include "call/rows.hpp"
 #include "capi/direct.hpp"
 #include "catalogue/families.hpp"
 
@@ -113,14 +114,18 @@ cutwater_status cutwater_rows_at(int32_t function, size_t rows, const cutwater_c
                                  const cutwater_result_column* results, cutwater_rows_report* report)
 {
     cutwater_refusal* const first = report ? &report->first : nullptr;
-    if (!known(function)) return refuse(CUTWATER_UNKNOWN_FUNCTION, "There is no function with that number.", first);
+    const auto refused = [&](cutwater_status status, std::size_t count) {
+        refuse_every_row(rows, results, count, report);
+        return status;
+    };
+    if (!known(function)) return refused(refuse(CUTWATER_UNKNOWN_FUNCTION, "There is no function with that number.", first), 0);
     const FunctionInfo& f = function_at(static_cast<std::size_t>(function));
-    if (!columns || !results) return refuse(CUTWATER_MISSING, "The pointer to the columns is null.", first);
+    if (!columns || !results) return refused(refuse(CUTWATER_MISSING, "The pointer to the columns is null.", first), f.results.size());
     GivenInputs given{};
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         if (f.inputs[i].kind == Kind::quantity) continue;
         const cutwater_value value = shared ? shared[i] : cutwater_value{};
-        if (const auto status = read_argument(f, i, value, given[i], first); status != CUTWATER_OK) return status;
+        if (const auto status = read_argument(f, i, value, given[i], first); status != CUTWATER_OK) return refused(status, f.results.size());
     }
     return direct_rows(static_cast<std::size_t>(function), rows, columns, given.data(), nullptr, results, report);
 }

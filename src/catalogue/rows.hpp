@@ -4,6 +4,8 @@
 
 #include "catalogue/evaluate.hpp"
 
+#include <bit>
+
 namespace cutwater::binding {
 
 inline constexpr std::size_t block_rows = 512;
@@ -38,14 +40,31 @@ struct Block {
     double* out[results];
     double in_stage[inputs][block_rows];
     double out_stage[results][block_rows];
+    double permitted_row[inputs];  // computed in place of a refused row's inputs
     std::int64_t refused;  // of this block; a refused row's results are NaN, and no other row's are
 };
+
+template <const auto& R>
+bool relations_hold(const typename TraitsOf<R>::Parameters& parameters)
+{
+    return [&]<std::size_t... K>(std::index_sequence<K...>) {
+        return (holds<R, K>(parameters) & ... & true);
+    }(std::make_index_sequence<relation_count<R>>());
+}
+
+/// One of two numbers, without a branch that would keep the loop from becoming vectors.
+inline double chosen(bool first, double one, double other)
+{
+    const std::uint64_t mask = -static_cast<std::uint64_t>(first);
+    return std::bit_cast<double>((std::bit_cast<std::uint64_t>(one) & mask) | (std::bit_cast<std::uint64_t>(other) & ~mask));
+}
 
 template <const auto& R, std::size_t... I, std::size_t... J>
 [[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, std::index_sequence<I...>, std::index_sequence<J...>)
 {
     const double* const in[] = {block.in[I]...};
     double* const out[] = {block.out[J]...};
+    const double instead[] = {block.permitted_row[I]...};
     std::int64_t refused = 0;  // as wide as a double, so that it is counted in vectors
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 #if defined(__clang__)
@@ -54,12 +73,11 @@ template <const auto& R, std::size_t... I, std::size_t... J>
 #pragma GCC ivdep
 #endif
     for (std::size_t r = 0; r < rows; ++r) {
+        // A formula sees permitted inputs only: with others it could take for ever, or do what C++ does not define. Relations
+        // compare numbers, and may see any.
         bool ok = (permitted(std::get<I>(R.inputs), in[I][r]) & ...);
-        const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), in[I][r])...);
-        if constexpr (relation_count<R> > 0)
-            [&]<std::size_t... K>(std::index_sequence<K...>) {
-                ok = ok & (holds<R, K>(parameters) & ...);
-            }(std::make_index_sequence<relation_count<R>>());
+        ok = ok & relations_hold<R>(typename TraitsOf<R>::Parameters(typed(std::get<I>(R.inputs), in[I][r])...));
+        const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), chosen(ok, in[I][r], instead[I]))...);
         const Values<R> values = as_tuple(run<R>(parameters, Steps{}));
         const double numbers[] = {column_number<R, J>(values)...};
         ok = ok & ((numbers[J] - numbers[J] == 0) & ...);
@@ -152,6 +170,29 @@ bool in_place(const RowsJob& job, std::size_t result)
     return false;
 }
 
+/// Finds a row whose inputs are permitted, for the refused ones to be computed with.
+template <const auto& R, std::size_t... I>
+bool find_permitted_row(const RowsJob& job, Block<R>& block, std::index_sequence<I...>)
+{
+    for (std::size_t r = 0; r < job.rows; ++r) {
+        const auto row = static_cast<std::ptrdiff_t>(r);
+        const double x[] = {job.columns[I].data[row * job.columns[I].stride]...};
+        if (!(permitted(std::get<I>(R.inputs), x[I]) && ...)) continue;
+        if (!relations_hold<R>(typename TraitsOf<R>::Parameters(typed(std::get<I>(R.inputs), x[I])...))) continue;
+        std::copy(std::begin(x), std::end(x), block.permitted_row);
+        return true;
+    }
+    return false;
+}
+
+/// Every row, computed or not, as a refused one.
+template <const auto& R>
+void refuse_block(Block<R>& block, std::size_t rows)
+{
+    for (double* out : block.out) std::fill_n(out, rows, std::numeric_limits<double>::quiet_NaN());
+    block.refused = static_cast<std::int64_t>(rows);
+}
+
 /// The caller has cleared the bitmap and the count.
 template <const auto& R>
 void erased_rows(RowsJob& job)
@@ -162,6 +203,8 @@ void erased_rows(RowsJob& job)
             block.in[i] = block.in_stage[i];
             stage(block.in_stage[i], job.columns[i], 0, std::min(job.rows, block_rows));
         }
+    bool any_permitted = true;
+    if constexpr (straight<R>) any_permitted = find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
     bool direct[result_count<R>];
     for (std::size_t j = 0; j < result_count<R>; ++j) direct[j] = job.results[j].stride == 1 && !in_place<R>(job, j);
     for (std::size_t begin = 0; begin < job.rows; begin += block_rows) {
@@ -178,7 +221,9 @@ void erased_rows(RowsJob& job)
         }
         for (std::size_t j = 0; j < result_count<R>; ++j)
             block.out[j] = direct[j] ? job.results[j].data + begin : block.out_stage[j];
-        if constexpr (straight<R>)
+        if (!any_permitted)
+            refuse_block<R>(block, rows);
+        else if constexpr (straight<R>)
             best_straight_block<R>()(block, rows);
         else
             branching_block<R>(block, rows, job.shared, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());

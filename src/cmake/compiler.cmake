@@ -11,6 +11,11 @@ target_compile_options(cutwater_flags INTERFACE
   -ffp-contract=off
   # Neither changes a bit of a result; both are needed to compute a row first and judge it after.
   -fno-trapping-math -fno-math-errno)
+# Boost.Math answers what it cannot compute with NaN, which every call judges, and never throws.
+foreach(error DOMAIN POLE OVERFLOW EVALUATION ROUNDING INDETERMINATE_RESULT)
+  target_compile_definitions(cutwater_flags INTERFACE BOOST_MATH_${error}_ERROR_POLICY=ignore_error)
+endforeach()
+target_link_libraries(cutwater_flags INTERFACE Threads::Threads)
 target_include_directories(cutwater_flags INTERFACE ${PROJECT_SOURCE_DIR}/src ${PROJECT_SOURCE_DIR}/include)
 target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS})
 # The families hold the array form's loops; a debug build leaves them as they are.

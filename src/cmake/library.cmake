@@ -1,7 +1,8 @@
 # The catalogue, the generator that links it, and the library that the generator's products complete.
 file(GLOB family_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/formulas/*/family.cpp)
 file(GLOB core_sources CONFIGURE_DEPENDS
-  ${PROJECT_SOURCE_DIR}/src/units/*.cpp ${PROJECT_SOURCE_DIR}/src/catalogue/*.cpp ${PROJECT_SOURCE_DIR}/src/answers/*.cpp)
+  ${PROJECT_SOURCE_DIR}/src/units/*.cpp ${PROJECT_SOURCE_DIR}/src/catalogue/*.cpp
+  ${PROJECT_SOURCE_DIR}/src/call/*.cpp ${PROJECT_SOURCE_DIR}/src/answers/*.cpp)
 file(GLOB capi_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/*.cpp)
 file(GLOB generator_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/generate/*.cpp)
 
@@ -56,25 +57,25 @@ list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
 
 add_library(cutwater SHARED ${capi_sources} ${cutwater_body_names} $<TARGET_OBJECTS:cutwater_core>)
 add_dependencies(cutwater cutwater_generated)
-target_link_libraries(cutwater PRIVATE cutwater_flags fmt::fmt-header-only OpenMP::OpenMP_CXX)
+target_link_libraries(cutwater PRIVATE cutwater_flags fmt::fmt-header-only)
 target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 # The freshly made header before the committed one.
 target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
 target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
-  $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:include>)
-# $ORIGIN: where a package puts the library, its OpenMP runtime lies beside it.
+  $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include>)
 if(UNIX AND NOT APPLE)  # nothing of Boost's or the compiler's leaves the library
   target_link_options(cutwater PRIVATE -Wl,--version-script=${PROJECT_SOURCE_DIR}/src/capi/exports.map)
   set_target_properties(cutwater PROPERTIES LINK_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/exports.map)
 endif()
-set_target_properties(cutwater PROPERTIES VERSION ${PROJECT_VERSION} SOVERSION 1
-  BUILD_WITH_INSTALL_RPATH ON INSTALL_RPATH "$ORIGIN")
+# Two programs may share a library whose interface they both know, whatever its version: the soname is the interface.
+file(STRINGS ${PROJECT_SOURCE_DIR}/include/cutwater/base.h interface_line REGEX "^#define CUTWATER_INTERFACE [0-9]+$")
+string(REGEX REPLACE "[^0-9]" "" CUTWATER_INTERFACE "${interface_line}")
+set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/include/cutwater/base.h)
+set_target_properties(cutwater PROPERTIES SOVERSION ${CUTWATER_INTERFACE} VERSION ${CUTWATER_INTERFACE}.${PROJECT_VERSION} EXPORT_NAME c)
 
-# GCC's OpenMP runtime, for packages that must carry what they need (the wheel and the add-in).
-execute_process(COMMAND ${CMAKE_CXX_COMPILER} -print-file-name=libgomp.so.1 OUTPUT_VARIABLE cutwater_openmp_runtime OUTPUT_STRIP_TRAILING_WHITESPACE)
-
-include(GNUInstallDirs)
-install(TARGETS cutwater EXPORT cutwater_targets)
-install(DIRECTORY ${PROJECT_SOURCE_DIR}/include/cutwater DESTINATION ${CMAKE_INSTALL_INCLUDEDIR})
-install(EXPORT cutwater_targets NAMESPACE cutwater:: FILE cutwater-config.cmake
-  DESTINATION ${CMAKE_INSTALL_LIBDIR}/cmake/cutwater)
+# What a project of others links, whether it finds an installation or takes this tree as a part of its own.
+add_library(cutwater_typed INTERFACE)
+target_link_libraries(cutwater_typed INTERFACE cutwater Boost::headers)
+target_compile_features(cutwater_typed INTERFACE cxx_std_20)
+add_library(cutwater::c ALIAS cutwater)
+add_library(cutwater::cutwater ALIAS cutwater_typed)

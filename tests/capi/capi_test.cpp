@@ -1,37 +1,19 @@
 // The flat C API's manners: null pointers, refusals whole in the call, no state, no locale, threads.
 #include <cutwater/cutwater.h>
 
+#include "support/allocation.hpp"
+
 #include <catch2/catch.hpp>
 
 #include <atomic>
 #include <bit>
 #include <clocale>
 #include <cmath>
-#include <cstdlib>
 #include <cstring>
 #include <limits>
-#include <new>
 #include <string>
 #include <thread>
 #include <vector>
-
-namespace {
-std::atomic<long> allocations{0};
-}
-
-void* operator new(std::size_t size)
-{
-    ++allocations;
-    if (void* p = std::malloc(size)) return p;
-    throw std::bad_alloc();
-}
-void* operator new(std::size_t size, const std::nothrow_t&) noexcept
-{
-    ++allocations;
-    return std::malloc(size);
-}
-void operator delete(void* p) noexcept { std::free(p); }
-void operator delete(void* p, std::size_t) noexcept { std::free(p); }
 
 namespace {
 
@@ -212,7 +194,7 @@ TEST_CASE("scalar calls allocate nothing, also when they refuse", "[capi]")
                                      {CUTWATER_NUMBER, 1, nullptr, nullptr, 0, 0}};
     cutwater_result result{};
     npsh(1, 0.02, 998, 2, 1, &out, &refusal);
-    const long before = allocations;
+    const long before = cutwater::test::allocations;
     for (int i = 0; i < 100; ++i) {
         npsh(1, 0.02, 998, 2, 1, &out, &refusal);
         npsh(-1, 0.02, 998, 2, 1, &out, &refusal);
@@ -220,7 +202,7 @@ TEST_CASE("scalar calls allocate nothing, also when they refuse", "[capi]")
         cutwater_convert(1, "m", "ft", &out, &refusal);
         cutwater_convert(1, "m", "kg", &out, &refusal);
     }
-    CHECK(allocations == before);
+    CHECK(cutwater::test::allocations == before);
 }
 
 TEST_CASE("the process's locale changes nothing", "[capi]")
