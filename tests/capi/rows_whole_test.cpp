@@ -91,9 +91,8 @@ TEST_CASE("an array call refused as a whole refuses every row", "[capi]")
         c.check_refused_whole();
         std::fill(c.out.begin(), c.out.end(), 7);
         const std::vector<cutwater_column> columns(8, cutwater_column{&c.level, 0});
-        const std::int32_t motor = cutwater_find("motor_rating_needed");
-        std::vector<cutwater_result_column> results(static_cast<std::size_t>(cutwater_result_count(motor)), out);
-        CHECK(cutwater_rows_at(motor, rows, columns.data(), nullptr, results.data(), &c.report) == CUTWATER_MISSING);
+        const std::int32_t curve = cutwater_find("curve_value");  // its series are not given
+        CHECK(cutwater_rows_at(curve, rows, columns.data(), nullptr, &out, &c.report) == CUTWATER_MISSING);
         c.check_refused_whole();
     }
     SECTION("without rows there is none to refuse")

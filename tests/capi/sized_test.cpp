@@ -18,9 +18,9 @@ namespace {
 template <class T>
 class OfSize {
 public:
-    explicit OfSize(std::size_t size) : size_(size), bytes_(size + 64, 0x5a)
+    explicit OfSize(std::size_t size) : size_(size), bytes_(size)
     {
-        std::memset(bytes_.data(), 0, size);
+        bytes_.resize(size + 64, 0x5a);
         set(0, size);
     }
     T* get() { return reinterpret_cast<T*>(bytes_.data()); }
