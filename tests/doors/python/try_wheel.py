@@ -24,12 +24,14 @@ print(cutwater.__version__, home)
 def look_at_libraries(package):
     """What the loader will do, by its own word: everything that the wheel carries is found there, nothing is missing."""
     library, = package.glob("libcutwater.so.*")
-    dynamic = subprocess.run(["readelf", "-d", library], check=True, capture_output=True, encoding="utf-8").stdout
+    module, = package.glob("_cutwater*.so")
+    dynamic = subprocess.run(["readelf", "-d", module], check=True, capture_output=True, encoding="utf-8").stdout
     assert "[$ORIGIN]" in dynamic, dynamic
-    for user in (library, *package.glob("_cutwater*.so")):
+    for user in (library, module):
         found = subprocess.run(["ldd", user], check=True, capture_output=True, encoding="utf-8").stdout
         assert "not found" not in found, found
         assert "libgomp" not in found, found  # the library brings no runtime of its own
+    assert f"{library.name} => {library.resolve()} " in found, found
 
 
 def main():
