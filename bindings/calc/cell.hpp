@@ -1,4 +1,4 @@
-// Between a worksheet's cell and the flat C API. Every generated method is one call of cell() or cells().
+// Between a worksheet's cell and the flat C API. Every generated method is one of these calls.
 #pragma once
 
 #include <com/sun/star/uno/Any.hxx>
@@ -24,17 +24,8 @@ Any cell(std::int32_t function, std::initializer_list<const Any*> arguments);
 /// A function with several results, or with a series: side by side, a series down its column, #N/A in the gaps.
 Table cells(std::int32_t function, std::initializer_list<const Any*> arguments);
 
-// What is not one formula; src/generate/calc_component_library.cpp says what each does.
-Any refusal(const Any& name, const Row& arguments);
-Any working(const Any& name, const Row& arguments);
-Any working_line(const Any& line, const Any& name, const Row& arguments);
-Any solve_for(const Any& name, const Any& unknown, const Any& result, const Any& target, const Row& arguments);
-Table solutions(const Any& name, const Any& unknown, const Any& result, const Any& target, const Row& arguments);
-Table uncertainty(const Any& name, const Any& result, const Any& uncertainties, const Row& arguments);
-Table uncertainty_shares(const Any& name, const Any& result, const Any& uncertainties, const Row& arguments);
-Table sensitivity(const Any& name, const Any& result, const Row& arguments);
-Any convert_unit(const Any& value, const Any& from, const Any& to);
-Any quantity(const Any& value, const Any& unit);
-Any version();
+/// The calls that are not one formula, likewise; rest: the arguments of the function that is asked about.
+Any question_cell(std::int32_t question, std::initializer_list<const Any*> arguments, const Row& rest);
+Table question_cells(std::int32_t question, std::initializer_list<const Any*> arguments, const Row& rest);
 
 }  // namespace cutwater::calc

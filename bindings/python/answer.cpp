@@ -5,7 +5,6 @@
 #include "refused.hpp"
 #include "rows.hpp"
 
-#include <cctype>
 #include <new>
 
 namespace cutwater_door {
@@ -15,17 +14,6 @@ namespace {
 constexpr std::size_t long_series = 2000;
 
 std::vector<PyObject *> tuple_types;  // of the functions with several results, by position
-
-std::string class_name(const std::string &function)
-{
-    std::string name;
-    bool start = true;
-    for (const char c : function) {
-        if (c != '_') name += start ? static_cast<char>(std::toupper(static_cast<unsigned char>(c))) : c;
-        start = c == '_';
-    }
-    return name;
-}
 
 /// One named tuple a function, a member of the module so that it can be pickled.
 bool make_tuple_types(PyObject *module)
@@ -42,10 +30,12 @@ bool make_tuple_types(PyObject *module)
             const Owned name(PyUnicode_FromString(cutwater_result_name(position, static_cast<std::int32_t>(i))));
             if (!name || PyList_Append(names.get(), name.get()) != 0) return false;
         }
-        const std::string name = class_name(f->name);
-        const Owned arguments(Py_BuildValue("sO", name.c_str(), names.get()));
+        cutwater_function_info info{};
+        info.size = sizeof info;
+        cutwater_describe_function(position, &info);
+        const Owned arguments(Py_BuildValue("sO", info.type_name, names.get()));
         tuple_types.back() = arguments ? PyObject_Call(make.get(), arguments.get(), package.get()) : nullptr;
-        if (!tuple_types.back() || PyModule_AddObjectRef(module, name.c_str(), tuple_types.back()) != 0) return false;
+        if (!tuple_types.back() || PyModule_AddObjectRef(module, info.type_name, tuple_types.back()) != 0) return false;
     }
     return true;
 }

@@ -2,6 +2,10 @@
 #include "answer.hpp"
 #include "refused.hpp"
 
+#include <answers.hpp>
+
+#include <cstdio>
+
 namespace cutwater_door {
 namespace {
 
@@ -30,12 +34,17 @@ struct Inputs {
 
 /// Runs without holding the interpreter.
 template <class Work>
-cutwater_status freely(Work &&work)
+auto freely(Work &&work)
 {
     PyThreadState *state = PyEval_SaveThread();
-    const cutwater_status status = work();  // the library's calls do not throw
-    PyEval_RestoreThread(state);
-    return status;
+    try {
+        auto done = work();
+        PyEval_RestoreThread(state);
+        return done;
+    } catch (...) {
+        PyEval_RestoreThread(state);
+        throw;
+    }
 }
 
 /// Null stands for None.
@@ -51,16 +60,15 @@ Answer failed(const cutwater_refusal &refusal)
     return {};
 }
 
-struct Sought {
+struct Sought : Search {
     Inputs inputs;
-    const char *unknown = nullptr;
-    const char *result = nullptr;
-    cutwater_value target{};
+
+    Values values() const { return {inputs.values, inputs.count}; }
 
     bool read(const Function &f, Given arguments, Given unknown_, Given target_, Given result_)
     {
-        unknown = text_of(Place("solve", "unknown"), unknown_.object);
-        if (!unknown || !name_or_none(Place("solve", "result"), result_.object, result)) return false;
+        unknown = text_of(Place("solve_for", "unknown"), unknown_.object);
+        if (!unknown || !name_or_none(Place("solve_for", "result"), result_.object, result)) return false;
         const Place place("solve", "target");
         if (PyUnicode_Check(target_.object)) {
             target.kind = CUTWATER_TEXT;
@@ -74,29 +82,18 @@ struct Sought {
     }
 };
 
-Answer all_solutions(const Function &f, const Sought &sought, double low, double high)
+Answer all_solutions(const Function &f, const Sought &sought)
 {
-    std::vector<double> roots(16);
+    std::vector<double> roots;
     cutwater_refusal refusal;
-    for (;;) {
-        std::size_t count = 0;
-        const cutwater_status status = freely([&] {
-            return cutwater_solutions(f.name.c_str(), sought.inputs.values, sought.inputs.count, sought.unknown, sought.result, &sought.target,
-                                      low, high, roots.data(), roots.size(), &count, &refusal);
-        });
-        if (status == CUTWATER_BUFFER_TOO_SMALL && count > roots.size()) {
-            roots.resize(count);
-            continue;
-        }
-        if (status != CUTWATER_OK) return failed(refusal);
-        const Owned list(PyList_New(static_cast<Py_ssize_t>(count)));
-        for (std::size_t i = 0; list && i < count; ++i) {
-            PyObject *number = PyFloat_FromDouble(roots[i]);
-            if (!number) return {};
-            PyList_SET_ITEM(list.get(), static_cast<Py_ssize_t>(i), number);
-        }
-        return {Py_XNewRef(list.get())};
+    if (freely([&] { return solutions_of(f, sought.values(), sought, roots, refusal); }) != CUTWATER_OK) return failed(refusal);
+    const Owned list(PyList_New(static_cast<Py_ssize_t>(roots.size())));
+    for (std::size_t i = 0; list && i < roots.size(); ++i) {
+        PyObject *number = PyFloat_FromDouble(roots[i]);
+        if (!number) return {};
+        PyList_SET_ITEM(list.get(), static_cast<Py_ssize_t>(i), number);
     }
+    return {Py_XNewRef(list.get())};
 }
 
 /// Standard uncertainties, one an input. Texts are differences here, so that no element of a series may be one.
@@ -128,7 +125,7 @@ Owned floats(const std::vector<double> &numbers)
     return tuple;
 }
 
-Answer uncertainty_of(const Function &f, Given arguments, Given standard, Given spreads, Given correlations, cutwater_uncertainty_options options)
+Answer uncertainty_answer(const Function &f, Given arguments, Given standard, Given spreads, Given correlations, cutwater_uncertainty_options options)
 {
     Inputs inputs;
     Argument held[most_inputs];
@@ -143,40 +140,32 @@ Answer uncertainty_of(const Function &f, Given arguments, Given standard, Given 
                               &pairs[i].coefficient))
             return {};
     if (PyErr_Occurred()) return {};
-    options.size = sizeof options;
     options.spreads = spread.data();
     options.correlations = pairs.data();
     options.correlation_count = pairs.size();
-    std::vector<double> shares(f.inputs.size()), slopes(f.inputs.size());
-    cutwater_uncertainty_report report{};
-    report.size = sizeof report;
-    report.shares = shares.data();
-    report.slopes = slopes.data();
+    Uncertainty found;
     cutwater_refusal refusal;
     const cutwater_status status = freely([&] {
-        return cutwater_uncertainty(f.name.c_str(), inputs.values, inputs.count, uncertainties, f.inputs.size(), &options, &report, &refusal);
+        return uncertainty_of(f, {inputs.values, inputs.count}, {uncertainties, f.inputs.size()}, options, found, refusal);
     });
     if (status != CUTWATER_OK) return failed(refusal);
-    const Owned share = floats(shares), slope = floats(slopes);
+    const cutwater_uncertainty_report &report = found.report;
+    const Owned share = floats(found.shares), slope = floats(found.slopes);
     if (!share || !slope) return {};
     return {Py_BuildValue("(ddddOOdNsnndddd)", report.value, report.standard, report.low, report.high, share.get(), slope.get(),
                           report.second_order, PyBool_FromLong(report.trusted), report.remark, static_cast<Py_ssize_t>(report.trials),
                           static_cast<Py_ssize_t>(report.refused), report.mean, report.deviation, report.trial_low, report.trial_high)};
 }
 
-Answer sensitivity_of(const Function &f, const Inputs &inputs, const char *result)
+Answer sensitivity_answer(const Function &f, const Inputs &inputs, const char *result)
 {
-    cutwater_sensitivity_row rows[most_inputs];
-    std::size_t count = 0;
+    std::vector<cutwater_sensitivity_row> rows;
     cutwater_refusal refusal;
-    const cutwater_status status = freely([&] {
-        return cutwater_sensitivity(f.name.c_str(), inputs.values, inputs.count, result, rows, most_inputs, &count, nullptr, &refusal);
-    });
-    if (status != CUTWATER_OK) return failed(refusal);
+    if (freely([&] { return sensitivity_of(f, {inputs.values, inputs.count}, result, rows, refusal); }) != CUTWATER_OK) return failed(refusal);
     const Owned list(PyList_New(0));
-    for (std::size_t i = 0; list && i < count; ++i) {
-        const Owned row(Py_BuildValue("(iNdd)", rows[i].input, PyBool_FromLong(rows[i].relative), rows[i].relative_change, rows[i].slope));
-        if (!row || PyList_Append(list.get(), row.get()) != 0) return {};
+    for (const cutwater_sensitivity_row &found : rows) {
+        const Owned row(Py_BuildValue("(iNdd)", found.input, PyBool_FromLong(found.relative), found.relative_change, found.slope));
+        if (!row || !list || PyList_Append(list.get(), row.get()) != 0) return {};
     }
     return {Py_XNewRef(list.get())};
 }
@@ -208,32 +197,46 @@ Answer working(Given function, Given arguments, int form)
         const Function *f = function_at(cutwater_find(name));
         Inputs inputs;
         if (f && !(function_asked(f->position, arguments) && inputs.read(*f, arguments.object))) return {};
-        std::string text(8000, '\0');
-        std::size_t needed = 0;
+        std::string text;
         cutwater_refusal refusal;
-        const auto write = [&] { return cutwater_working(name, inputs.values, inputs.count, form, text.data(), text.size(), &needed, &refusal); };
-        freely(write);
-        if (needed == 0) return failed(refusal);  // not even a reason could be written
-        if (needed >= text.size()) {
-            text.resize(needed + 1);
-            freely(write);
-        }
-        return {PyUnicode_DecodeUTF8(text.data(), static_cast<Py_ssize_t>(needed), "replace")};
+        freely([&] { return working_of(name, {inputs.values, inputs.count}, form, text, refusal); });
+        if (text.empty()) return failed(refusal);  // not even a reason could be written
+        return {PyUnicode_DecodeUTF8(text.data(), static_cast<Py_ssize_t>(text.size()), "replace")};
     });
 }
 
-Answer solve(int position, Given arguments, Given unknown, Given target, Given result, double low, double high)
+Answer refusal_text(Given refusal, int form)
+{
+    return guarded([&]() -> Answer {
+        const char *message = nullptr, *name = nullptr, *unit = nullptr;
+        int status = 0;
+        long long element = -1;
+        double value = 0, low = 0, high = 0;
+        if (!PyArg_ParseTuple(refusal.object, "siLdddss", &message, &status, &element, &value, &low, &high, &name, &unit)) return {};
+        cutwater_refusal made;
+        refuse(static_cast<cutwater_status>(status), message, made);
+        made.element = element;
+        made.value = value;
+        made.low = low;
+        made.high = high;
+        std::snprintf(made.name, sizeof made.name, "%s", name);
+        std::snprintf(made.unit, sizeof made.unit, "%s", unit);
+        const std::string text = text_of_refusal(made, form);
+        return {PyUnicode_DecodeUTF8(text.data(), static_cast<Py_ssize_t>(text.size()), "replace")};
+    });
+}
+
+Answer solve_for(int position, Given arguments, Given unknown, Given target, Given result, double low, double high)
 {
     return guarded([&]() -> Answer {
         const Function *f = function_asked(position, arguments);
         Sought sought;
         if (!f || !sought.read(*f, arguments, unknown, target, result)) return {};
+        sought.low = low;
+        sought.high = high;
         double found = 0;
         cutwater_refusal refusal;
-        const cutwater_status status = freely([&] {
-            return cutwater_solve(f->name.c_str(), sought.inputs.values, sought.inputs.count, sought.unknown, sought.result, &sought.target, low,
-                                  high, &found, &refusal);
-        });
+        const auto status = freely([&] { return solution_of(*f, sought.values(), sought, found, refusal); });
         return status == CUTWATER_OK ? Answer{PyFloat_FromDouble(found)} : failed(refusal);
     });
 }
@@ -243,7 +246,10 @@ Answer solutions(int position, Given arguments, Given unknown, Given target, Giv
     return guarded([&]() -> Answer {
         const Function *f = function_asked(position, arguments);
         Sought sought;
-        return f && sought.read(*f, arguments, unknown, target, result) ? all_solutions(*f, sought, low, high) : Answer{};
+        if (!f || !sought.read(*f, arguments, unknown, target, result)) return {};
+        sought.low = low;
+        sought.high = high;
+        return all_solutions(*f, sought);
     });
 }
 
@@ -263,7 +269,7 @@ Answer uncertainty(int position, Given arguments, Given standard, Given spreads,
         options.trials = trials;
         options.seed = seed;
         options.coverage = coverage;
-        return uncertainty_of(*f, arguments, standard, spreads, correlations, options);
+        return uncertainty_answer(*f, arguments, standard, spreads, correlations, options);
     });
 }
 
@@ -274,7 +280,7 @@ Answer sensitivity(int position, Given arguments, Given result)
         const char *name = nullptr;
         Inputs inputs;
         if (!f || !name_or_none(Place("sensitivity", "result"), result.object, name) || !inputs.read(*f, arguments.object)) return {};
-        return sensitivity_of(*f, inputs, name);
+        return sensitivity_answer(*f, inputs, name);
     });
 }
 

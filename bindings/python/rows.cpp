@@ -69,16 +69,14 @@ bool broadcast(Job &job)
     return true;
 }
 
-/// The number of a quantity that was left out; has stays false where the record has none.
-bool find_default(const Function &f, std::size_t input, double &number, bool &has)
+/// The number of a quantity that was left out; false where the record has none.
+bool find_default(const Function &f, std::size_t input, double &number)
 {
-    const Owned package(PyImport_ImportModule("cutwater"));
-    const Owned found(package ? PyObject_CallMethod(package.get(), "_default", "ii", static_cast<int>(f.position), static_cast<int>(input)) : nullptr);
-    if (!found) return false;
-    if (found.get() == Py_None) return true;
-    number = PyFloat_AsDouble(found.get());
-    has = true;
-    return !PyErr_Occurred();
+    cutwater_input_info info{};
+    info.size = sizeof info;
+    cutwater_describe_input(f.position, static_cast<std::int32_t>(input), &info);
+    number = info.fallback;
+    return info.optional != 0;
 }
 
 bool sort_arguments(Job &job, Argument *arguments)
@@ -99,10 +97,8 @@ bool sort_arguments(Job &job, Argument *arguments)
                 return false;
             }
             job.has_number[i] = true;
-        } else if (bool has = false; find_default(job.f, i, job.numbers[i], has)) {
-            job.has_number[i] = has;
         } else {
-            return false;
+            job.has_number[i] = find_default(job.f, i, job.numbers[i]);
         }
     }
     return true;

@@ -1,8 +1,8 @@
-// The one interface. A language adds its typemaps for Given and Answer, and the door behind them.
+// The one interface. A language adds language.i: its typemaps for Given and Answer, and the door behind them.
 %module cutwater
 
 %{
-#include "door.hpp"
+#include <functions.hpp>
 %}
 
 // Values that are handed straight on need no wrapper of their own.
@@ -13,27 +13,36 @@ struct Given;
 struct Answer;
 }
 
-#ifdef SWIGPYTHON
-%include "python.i"
-#endif
-
+%include "language.i"
 %include "swig/functions.i"
 
+%inline %{
 namespace cutwater_door {
-Answer rows(int position, Given arguments, Given out, int threads);
-Answer convert(Given value, Given from_unit, Given to_unit);
-Answer quantity(Given text, Given unit);
-Answer read(int position, int input, Given text);
-Answer self_test();
 
-// The four answers. arguments: a tuple, one an input; standard and spreads likewise; correlations: a tuple of (first, second, r).
-Answer working(Given function, Given arguments, int form);
-Answer solve(int position, Given arguments, Given unknown, Given target, Given result, double low, double high);
-Answer solutions(int position, Given arguments, Given unknown, Given target, Given result, double low, double high);
-Answer uncertainty(int position, Given arguments, Given standard, Given spreads, Given correlations, Given result, int monte_carlo,
-                   size_t trials, unsigned long long seed, double coverage);
-Answer sensitivity(int position, Given arguments, Given result);
+/// What records say, asked by position; "" where there is none.
+inline const char *function_meaning(int position)
+{
+    cutwater_function_info info{};
+    info.size = sizeof info;
+    return cutwater_describe_function(position, &info) == CUTWATER_OK ? info.meaning : "";
 }
+inline const char *question_name(int position)
+{
+    cutwater_question_info info{};
+    info.size = sizeof info;
+    return cutwater_describe_question(position, &info) == CUTWATER_OK ? info.name : "";
+}
+inline const char *question_meaning(int position)
+{
+    cutwater_question_info info{};
+    info.size = sizeof info;
+    return cutwater_describe_question(position, &info) == CUTWATER_OK ? info.meaning : "";
+}
+
+}  // namespace cutwater_door
+%}
+%rename(question_count) cutwater_question_count;
+int cutwater_question_count();
 
 %rename(version) cutwater_version;
 %rename(interface) cutwater_interface;

@@ -28,6 +28,10 @@ CUTWATER_API cutwater_status cutwater_working(const char *function, const cutwat
                                               int32_t form, char *buffer, size_t capacity, size_t *needed,
                                               cutwater_refusal *refusal);
 
+/* The same text for a call that was refused before it could be made, such as by a cell that can be no argument. */
+CUTWATER_API cutwater_status cutwater_refusal_text(const cutwater_refusal *refusal, int32_t form, char *buffer, size_t capacity,
+                                                   size_t *needed);
+
 /* ---- Solved backwards ---- */
 
 /* The value of the input `unknown` (its name, with or without its unit) for which the result comes to target.
@@ -37,7 +41,7 @@ CUTWATER_API cutwater_status cutwater_working(const char *function, const cutwat
    low, high: where to search, in the unknown's unit; NaN for the end that the record gives.
    found: in the unknown's unit; NaN on refusal. Status CUTWATER_NO_ANSWER: no such value, or a jump across it;
    CUTWATER_SEVERAL_ANSWERS: several, named in the message, or a whole range of them. The message says where was searched. */
-CUTWATER_API cutwater_status cutwater_solve(const char *function, const cutwater_value *inputs, size_t input_count,
+CUTWATER_API cutwater_status cutwater_solve_for(const char *function, const cutwater_value *inputs, size_t input_count,
                                             const char *unknown, const char *result, const cutwater_value *target, double low,
                                             double high, double *found, cutwater_refusal *refusal);
 

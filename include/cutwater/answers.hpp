@@ -1,7 +1,7 @@
 // The four answers for C++, header only over cutwater/answers.h: a function's working, itself solved backwards, its uncertainty
 // and its sensitivity, asked by name. A refusal is thrown as Refused.
 //
-//     solve("npsh_available", {14.7 * units::psia, "23.4 mbar(a)", 998.2, {}, 0.5}, "liquid_level", "4.5 m");
+//     solve_for("npsh_available", {14.7 * units::psia, "23.4 mbar(a)", 998.2, {}, 0.5}, "liquid_level", "4.5 m");
 #pragma once
 
 #include <cutwater/answers.h>
@@ -278,14 +278,14 @@ inline std::string working(const char* function, const Arguments& arguments, cut
 }
 
 /// The value of the input `unknown`, in its unit, for which the result comes to target. Give {} in the unknown's place.
-inline double solve(const char* function, const Arguments& arguments, const char* unknown, const Argument& target, const Search& search = {})
+inline double solve_for(const char* function, const Arguments& arguments, const char* unknown, const Argument& target, const Search& search = {})
 {
     const detail::Inputs inputs(function, arguments);
     const PlainArgument wanted = inputs.target(target, search.result);
     const cutwater_value value = wanted.value();
     double found = 0;
     cutwater_refusal refusal;
-    detail::check(cutwater_solve(function, inputs.data(), inputs.count(), unknown, search.result, &value, search.low, search.high, &found, &refusal),
+    detail::check(cutwater_solve_for(function, inputs.data(), inputs.count(), unknown, search.result, &value, search.low, search.high, &found, &refusal),
                   refusal);
     return found;
 }

@@ -16,35 +16,16 @@
 #endif
 
 /* Raised when a change could break a caller that was compiled against an older header. */
-#define CUTWATER_INTERFACE 1
+#define CUTWATER_INTERFACE 2
+
+#include <cutwater/status.h>
 
 #ifdef __cplusplus
 extern "C" {
 #endif
 
-/* What a call came to. Every call returns one of these. */
-typedef enum cutwater_status
-{
-    CUTWATER_OK = 0,
-    CUTWATER_NOT_FINITE = 1,       /* an input is NaN or infinite */
-    CUTWATER_OUT_OF_INTERVAL = 2,  /* an input lies outside its permitted interval */
-    CUTWATER_CONTRADICTION = 3,    /* inputs do not go together */
-    CUTWATER_NO_ANSWER = 4,        /* the question has no answer, or it was not found */
-    CUTWATER_SEVERAL_ANSWERS = 5,  /* the question has more than one answer */
-    CUTWATER_BAD_TEXT = 6,         /* a text that is not a number with a unit */
-    CUTWATER_WRONG_QUANTITY = 7,   /* a unit of another quantity */
-    CUTWATER_UNKNOWN_UNIT = 8,     /* a unit that is in no table */
-    CUTWATER_UNKNOWN_WORD = 9,     /* a word that is not among the choices */
-    CUTWATER_MISSING = 10,         /* an input that has no default was left out, or a pointer is null */
-    CUTWATER_WRONG_KIND = 11,      /* a series for a number, a number for a series, … */
-    CUTWATER_BAD_SERIES = 12,      /* too short, not rising */
-    CUTWATER_BUFFER_TOO_SMALL = 13,/* the caller's buffer; the length needed was stored */
-    CUTWATER_OVERFLOW = 14,        /* the result is not a finite number */
-    CUTWATER_UNKNOWN_FUNCTION = 15,
-    CUTWATER_WRONG_COUNT = 16,     /* too many or too few arguments */
-    CUTWATER_OUT_OF_MEMORY = 17,
-    CUTWATER_INTERNAL = 18
-} cutwater_status;
+/* Room that a caller may count on: no function has more. */
+enum { CUTWATER_MOST_INPUTS = 32, CUTWATER_MOST_RESULTS = 16 };
 
 /* A refusal, complete in the call that made it. Owned by the caller; every call accepts a null pointer instead. */
 typedef struct cutwater_refusal
@@ -70,6 +51,10 @@ typedef enum cutwater_kind
     CUTWATER_TEXT = 2,       /* a quantity with its unit, or a choice's word */
     CUTWATER_SERIES = 3
 } cutwater_kind;
+
+/* The number that leaves out an optional input of a direct function: give this, and the record's default stands. It is a NaN of
+   one bit pattern; any other NaN is refused. An optional choice is left out by a null pointer. */
+CUTWATER_API double cutwater_left_out(void);
 
 /* An input of a by-name call. Nothing in it is kept after the call. */
 typedef struct cutwater_value

@@ -1,7 +1,8 @@
 // One result of a function as a plain function of its inputs: what solving, uncertainty and sensitivity ask again and again.
 #pragma once
 
-#include "answers/arguments.hpp"
+#include "call/arguments.hpp"
+#include "catalogue/prose.hpp"
 
 #include <limits>
 
@@ -13,9 +14,6 @@ std::size_t find_result(const FunctionText& f, std::string_view name) noexcept;
 
 /// The same with a refusal for a name that is not there, and for one that is not a number.
 cutwater_status choose_result(const FunctionText& f, const char* name, std::size_t& result, cutwater_refusal* refusal) noexcept;
-
-/// The unit to print: "" for a number without one.
-inline const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *unit->suffix ? unit->symbol : ""; }
 
 class Probe {
 public:

@@ -1,7 +1,7 @@
 // The working shown: what a call was given, did, found and checked. Gathered once, then written in one of four forms.
 #pragma once
 
-#include "answers/arguments.hpp"
+#include "call/arguments.hpp"
 
 #include <cutwater/answers.h>
 

@@ -12,22 +12,8 @@ namespace cutwater {
 
 std::string interval_text(const InputInfo& in)
 {
-    const Interval& i = in.interval;
-    const bool low = std::isfinite(i.low);
-    const bool high = std::isfinite(i.high);
-    std::string made = in.whole ? "whole" : "";
-    if (in.kind == Kind::choice || (!low && !high)) return made;
-    if (in.whole) made += ", ";
-    if (low) {
-        made += i.low_open ? "above " : "from ";
-        add_number(made, i.low, given_digits);
-    }
-    if (high) {
-        made += low ? (i.high_open ? " to below " : i.low_open ? " up to " : " to ") : (i.high_open ? "below " : "up to ");
-        add_number(made, i.high, given_digits);
-    }
-    if (*unit_symbol(in.unit)) (made += ' ') += unit_symbol(in.unit);
-    return made;
+    const bool bounded = std::isfinite(in.interval.low) || std::isfinite(in.interval.high);
+    return in.kind == Kind::choice || !(bounded || in.whole) ? "" : prose<const InputInfo&>(write_interval, in);
 }
 
 std::string series_text(const double* data, std::size_t length, std::ptrdiff_t stride, const char* unit, int digits)

@@ -1,6 +1,6 @@
 #include "call/rows.hpp"
 
-#include "answers/arguments.hpp"
+#include "call/arguments.hpp"
 #include "call/overlap.hpp"
 #include "catalogue/refusal.hpp"
 #include "catalogue/words.hpp"

@@ -87,7 +87,21 @@ cutwater_status cutwater_working(const char* function, const cutwater_value* inp
     });
 }
 
-cutwater_status cutwater_solve(const char* function, const cutwater_value* inputs, size_t input_count, const char* unknown,
+cutwater_status cutwater_refusal_text(const cutwater_refusal* refusal, int32_t form, char* buffer, size_t capacity, size_t* needed)
+{
+    if (needed) *needed = 0;
+    if (buffer && capacity) *buffer = 0;
+    if (!refusal) return CUTWATER_MISSING;
+    if (form < CUTWATER_TEXT_UTF8 || form > CUTWATER_TEXT_JSON) return CUTWATER_UNKNOWN_WORD;
+    cutwater_refusal own;
+    return guard(&own, [&]() -> cutwater_status {
+        const std::string text = refusal_alone(*refusal, form);
+        if (needed) *needed = text.size();
+        return copy(text, buffer, capacity) ? CUTWATER_OK : CUTWATER_BUFFER_TOO_SMALL;
+    });
+}
+
+cutwater_status cutwater_solve_for(const char* function, const cutwater_value* inputs, size_t input_count, const char* unknown,
                                const char* result, const cutwater_value* target, double low, double high, double* found,
                                cutwater_refusal* refusal)
 {

@@ -1,18 +1,14 @@
 #include <cutwater/library.h>
 
-#include "answers/arguments.hpp"
+#include "call/arguments.hpp"
+#include "call/by_name.hpp"
 #include "call/rows.hpp"
 #include "capi/direct.hpp"
 #include "catalogue/families.hpp"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <array>
-#include <cstddef>
 #include <limits>
-#include <memory>
-#include <type_traits>
 
 namespace cutwater::capi {
 namespace {
@@ -26,55 +22,6 @@ void spoil_results(cutwater_result* results, std::size_t count)
         results[i].text = "";
         results[i].length = 0;
     }
-}
-
-/// Room on the stack for as many as are needed: clearing all that there could be would take longer than a call.
-template <class T, std::size_t N>
-class Room {
-public:
-    explicit Room(std::size_t count)
-    {
-        for (std::size_t i = 0; i < count; ++i) std::construct_at(data() + i);
-    }
-    T* data() { return reinterpret_cast<T*>(bytes_); }
-
-private:
-    static_assert(std::is_trivially_destructible_v<T>);
-    alignas(T) std::byte bytes_[N * sizeof(T)];
-};
-
-cutwater_status refuse_count(const FunctionInfo& f, const char* what, std::size_t wanted, std::size_t given,
-                             cutwater_refusal* refusal)
-{
-    char sentence[160];
-    *fmt::format_to_n(sentence, sizeof sentence - 1, "{} has {} {}; room was given for {}.", f.name, wanted, what, given).out = 0;
-    return refuse(CUTWATER_WRONG_COUNT, sentence, refusal);
-}
-
-cutwater_status call(const FunctionInfo& f, std::span<const cutwater_value> inputs, cutwater_result* results,
-                     std::size_t result_count, cutwater_refusal* refusal)
-{
-    if (!results || result_count < f.results.size()) return refuse_count(f, "results", f.results.size(), results ? result_count : 0, refusal);
-    Room<Given, most_inputs> given(f.inputs.size());
-    if (const auto status = read_arguments(f, inputs, given.data(), refusal); status != CUTWATER_OK) return status;
-    Room<Result, most_results> room(f.results.size());
-    Result* const out = room.data();
-    for (std::size_t i = 0; i < f.results.size(); ++i) {
-        out[i].data = results[i].series;
-        out[i].capacity = results[i].series ? results[i].capacity : 0;
-    }
-    const cutwater_status status = f.call(given.data(), out, nullptr, refusal);
-    const bool computed = status == CUTWATER_OK || status == CUTWATER_BUFFER_TOO_SMALL;
-    if (!computed) return status;
-    for (std::size_t i = 0; i < f.results.size(); ++i) {
-        results[i].kind = f.results[i].kind == Kind::quantity ? CUTWATER_NUMBER
-                          : f.results[i].kind == Kind::choice ? CUTWATER_TEXT
-                                                              : CUTWATER_SERIES;
-        results[i].number = out[i].number;
-        results[i].text = out[i].word ? out[i].word : "";
-        results[i].length = out[i].length;
-    }
-    return status;
 }
 
 }  // namespace
@@ -92,7 +39,7 @@ cutwater_status cutwater_call_at(int32_t function, const cutwater_value* inputs,
     const cutwater_status status = guard(refusal, [&]() -> cutwater_status {
         if (!known(function)) return refuse(CUTWATER_UNKNOWN_FUNCTION, "There is no function with that number.", refusal);
         if (!inputs && input_count) return refuse(CUTWATER_MISSING, "The pointer to the inputs is null.", refusal);
-        return call(function_at(static_cast<std::size_t>(function)), {inputs, input_count}, results, result_count, refusal);
+        return call_by_name(function_at(static_cast<std::size_t>(function)), {inputs, input_count}, results, result_count, refusal);
     });
     if (status != CUTWATER_OK && status != CUTWATER_BUFFER_TOO_SMALL) spoil_results(results, result_count);
     return status;

@@ -4,6 +4,8 @@
 #include "capi/guard.hpp"
 #include "catalogue/evaluate.hpp"
 
+#include <bit>
+#include <cstdint>
 #include <limits>
 #include <tuple>
 
@@ -46,12 +48,18 @@ cutwater_status put(const binding::Values<R>& values, const To& to, cutwater_ref
     return CUTWATER_OK;
 }
 
+/// The one NaN that leaves out an optional number.
+inline constexpr std::uint64_t left_out_bits = 0x7ff8'6c65'6674'6f75;
+
+/// An optional input that was left out is the record's default; everything else is as it was given.
 template <const auto& R, std::size_t I, class Raw>
 auto raw_of(const Raw& raw)
 {
+    constexpr const InputInfo& in = binding::inputs_of<R>[I];
     if constexpr (std::is_same_v<Raw, WordIn>)
-        return raw.word ? find_word(binding::inputs_of<R>[I].words.data(), binding::inputs_of<R>[I].words.size(), raw.word)
-                        : -1;
+        return raw.word ? find_word(in.words.data(), in.words.size(), raw.word) : in.has_default ? static_cast<int>(in.fallback) : -1;
+    else if constexpr (in.has_default && std::is_same_v<Raw, double>)
+        return std::bit_cast<std::uint64_t>(raw) == left_out_bits ? in.fallback : raw;
     else
         return raw;
 }

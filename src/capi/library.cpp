@@ -1,12 +1,15 @@
 #include <cutwater/library.h>
 
-#include "capi/guard.hpp"
+#include "capi/direct.hpp"
 #include "catalogue/families.hpp"
 #include "units/text.hpp"
 
+#include <bit>
+#include <cmath>
 #include <limits>
 
 using namespace cutwater;
+using namespace cutwater::capi;
 
 namespace {
 
@@ -60,10 +63,31 @@ const char* unit_of(const Info* info)
     return info && info->unit && *info->unit->suffix ? info->unit->symbol : "";
 }
 
+cutwater_status quantity_of(const cutwater_value& value, const char* unit, double& number, cutwater_refusal* refusal)
+{
+    switch (value.kind) {
+    case CUTWATER_TEXT:
+        if (!value.text) return refuse(CUTWATER_MISSING, "quantity: a pointer is null.", refusal);
+        return read_in_unit(unit, value.text, number, refusal);
+    case CUTWATER_NUMBER: {
+        // Whether -5 K is permitted is for the function that takes it.
+        double judged = 0;
+        if (const auto status = read_in_unit(unit, "0", judged, refusal); status != CUTWATER_OK) return status;
+        if (!std::isfinite(value.number))
+            return refuse(CUTWATER_NOT_FINITE, "quantity: value is not a finite number.", refusal);
+        number = value.number;
+        return CUTWATER_OK;
+    }
+    case CUTWATER_LEFT_OUT: return refuse(CUTWATER_MISSING, "quantity: value is not given.", refusal);
+    default: return refuse(CUTWATER_WRONG_KIND, "quantity: value must be a number, or a text with a unit.", refusal);
+    }
+}
+
 }  // namespace
 
 extern "C" {
 
+double cutwater_left_out(void) { return std::bit_cast<double>(left_out_bits); }
 const char* cutwater_version(void) { return CUTWATER_VERSION; }
 int32_t cutwater_interface(void) { return CUTWATER_INTERFACE; }
 
@@ -110,7 +134,7 @@ const char* cutwater_result_word(int32_t function, int32_t result, int32_t word)
 const char* cutwater_input_unit(int32_t function, int32_t input) { return unit_of(input_at(function, input)); }
 const char* cutwater_result_unit(int32_t function, int32_t result) { return unit_of(result_at(function, result)); }
 
-cutwater_status cutwater_convert(double value, const char* from, const char* to, double* result, cutwater_refusal* refusal)
+cutwater_status cutwater_convert_unit(double value, const char* from, const char* to, double* result, cutwater_refusal* refusal)
 {
     if (!result || !from || !to) {
         if (result) *result = std::numeric_limits<double>::quiet_NaN();
@@ -123,13 +147,11 @@ cutwater_status cutwater_convert(double value, const char* from, const char* to,
     return status;
 }
 
-cutwater_status cutwater_quantity(const char* text, const char* unit, double* number, cutwater_refusal* refusal)
+cutwater_status cutwater_quantity(const cutwater_value* value, const char* unit, double* number, cutwater_refusal* refusal)
 {
-    if (!number || !text || !unit) {
-        if (number) *number = std::numeric_limits<double>::quiet_NaN();
-        return refuse(CUTWATER_MISSING, "quantity: a pointer is null.", refusal);
-    }
-    const cutwater_status status = read_in_unit(unit, text, *number, refusal);
+    if (number) *number = std::numeric_limits<double>::quiet_NaN();
+    if (!number || !value || !unit) return refuse(CUTWATER_MISSING, "quantity: a pointer is null.", refusal);
+    const cutwater_status status = quantity_of(*value, unit, *number, refusal);
     if (refusal && status == CUTWATER_OK) refusal->status = CUTWATER_OK;
     return status;
 }

@@ -1,7 +1,7 @@
 #include <cutwater/library.h>
 
-#include "answers/argument_list.hpp"
-#include "answers/arguments.hpp"
+#include "call/argument_list.hpp"
+#include "call/arguments.hpp"
 #include "capi/guard.hpp"
 #include "catalogue/families.hpp"
 

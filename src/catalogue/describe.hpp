@@ -32,6 +32,20 @@ constexpr std::array<char, longest_name> full_name(std::string_view name, std::s
     return text;
 }
 
+/// "npsh_available" makes "NpshAvailable".
+constexpr std::array<char, longest_name> type_name(std::string_view name)
+{
+    if (name.size() + 1 > longest_name) throw "the name of a function is too long";
+    std::array<char, longest_name> text{};
+    auto at = text.begin();
+    bool start = true;
+    for (const char c : name) {
+        if (c != '_') *at++ = start && c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+        start = c == '_';
+    }
+    return text;
+}
+
 template <class T>
 constexpr std::string_view suffix_of(const T& put)
 {
@@ -154,7 +168,10 @@ inline constexpr std::size_t caution_count =
     std::find(std::begin(R.cautions), std::end(R.cautions), nullptr) - std::begin(R.cautions);
 
 template <const auto& R>
-inline constexpr FunctionText text_of{.name = R.name, .meaning = R.meaning, .also = R.also, .inputs = inputs_of<R>, .results = results_of<R>,
+inline constexpr auto type_name_of = type_name(R.name);
+
+template <const auto& R>
+inline constexpr FunctionText text_of{.name = R.name, .type_name = type_name_of<R>.data(), .meaning = R.meaning, .also = R.also, .inputs = inputs_of<R>, .results = results_of<R>,
                                       .equation = R.equation, .relations = relations_of<R>, .source = R.source,
                                       .cautions = {R.cautions, caution_count<R>}, .example = R.example};
 

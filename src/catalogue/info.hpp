@@ -2,10 +2,11 @@
 #pragma once
 
 #include <cutwater/base.h>
+#include <cutwater/unit_info.hpp>
 
 #include "catalogue/interval.hpp"
-#include "catalogue/series.hpp"
-#include "catalogue/steps.hpp"
+#include "catalogue/raw_series.hpp"
+#include "catalogue/step_listener.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -87,6 +88,7 @@ struct RelationInfo {
 /// All that a record says.
 struct FunctionText {
     const char* name;
+    const char* type_name;  // of several results together, where a language has types: NpshAvailable
     const char* meaning;
     const char* also;  // other words for it, parted by '|'
     std::span<const InputInfo> inputs;

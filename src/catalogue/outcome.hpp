@@ -1,25 +1,14 @@
 // What a formula that can fail inside returns: a value, or why there is none.
 #pragma once
 
-#include <cutwater/base.h>
 #include <cutwater/unit.hpp>
+
+#include "catalogue/no_value.hpp"
 
 #include <utility>
 #include <variant>
 
 namespace cutwater {
-
-/// Why a formula gave no value. The sentence may hold {0}, {1}, {2} for the numbers that tell the case.
-struct NoValue {
-    struct Number {
-        double value = 0;
-        const char* unit = "";
-    };
-    cutwater_status status = CUTWATER_NO_ANSWER;
-    const char* argument = "";  // the input to blame, by its name; "" for none
-    const char* sentence = "";
-    Number numbers[3] = {};
-};
 
 template <class Q>
 constexpr NoValue::Number number_in(Q quantity, Unit<Q> unit)

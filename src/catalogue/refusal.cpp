@@ -1,12 +1,13 @@
 #include "catalogue/refusal.hpp"
 
-#include <cutwater/unit_table.hpp>
+#include "catalogue/prose.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+#include <string_view>
 #include <limits>
 
 namespace cutwater {
@@ -15,17 +16,17 @@ namespace {
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 /// Writes into a fixed buffer, cut at a character's border, always ended by 0.
-class Writer {
+class Writer final : public Page {
 public:
     Writer(char* buffer, std::size_t capacity) : buffer_(buffer), capacity_(capacity) { buffer_[0] = 0; }
 
-    template <class... T>
-    void add(fmt::format_string<T...> form, T&&... values)
+    void put(std::string_view text) override
     {
         const std::size_t room = capacity_ - 1 - length_;
-        const auto done = fmt::format_to_n(buffer_ + length_, room, form, std::forward<T>(values)...);
-        length_ += std::min(room, done.size);
-        if (done.size > room)  // do not leave half of a UTF-8 character
+        const std::size_t taken = std::min(room, text.size());
+        std::memcpy(buffer_ + length_, text.data(), taken);
+        length_ += taken;
+        if (text.size() > room)  // do not leave half of a UTF-8 character
             while (length_ > 0 && (static_cast<unsigned char>(buffer_[length_ - 1]) & 0xC0u) == 0x80u) --length_;
         buffer_[length_] = 0;
     }
@@ -44,25 +45,10 @@ void copy_text(char (&to)[N], std::string_view from)
     to[length] = 0;
 }
 
-const char* symbol_of(const InputInfo& in) { return in.unit && *in.unit->suffix ? in.unit->symbol : ""; }
+const char* symbol_of(const InputInfo& in) { return unit_symbol(in.unit); }
 const char* space_before(const char* unit) { return *unit ? " " : ""; }
 
-void write_interval(Writer& to, const InputInfo& in)
-{
-    const char* unit = symbol_of(in);
-    const Interval& i = in.interval;
-    const bool low = std::isfinite(i.low);
-    const bool high = std::isfinite(i.high);
-    if (in.whole) to.add("a whole number ");
-    if (!low && !high) {
-        to.add("{}", in.whole ? "" : "a finite number");
-        return;
-    }
-    if (low) to.add("{} {:.10g}", i.low_open ? "above" : in.whole || high ? "from" : "at least", i.low);
-    if (low && high) to.add(" ");
-    if (high) to.add("{} {:.10g}", i.high_open ? (low ? "to below" : "below") : (low && !i.low_open ? "to" : "up to"), i.high);
-    to.add("{}{}", space_before(unit), unit);
-}
+bool is_fraction(const InputInfo& in) { return in.quantity && std::string_view(in.quantity->type) == "Fraction"; }
 
 /// Blames an input in the record; the message is still empty.
 void start(const FunctionText& f, std::size_t input, double value, std::int64_t element, cutwater_status status,
@@ -99,12 +85,6 @@ cutwater_status refuse_input(const FunctionText& f, std::size_t input, double va
     return status;
 }
 
-void write_words(Writer& to, std::span<const char* const> words)
-{
-    for (std::size_t i = 0; i < words.size(); ++i)
-        to.add("{}\"{}\"", i == 0 ? "" : i + 1 == words.size() ? " or " : ", ", words[i]);
-}
-
 }  // namespace
 
 void clear(cutwater_refusal* refusal) noexcept
@@ -132,7 +112,7 @@ cutwater_status refuse_number(const FunctionText& f, std::size_t input, double v
             to.add("{} {:.10g}{}{}", element >= 0 ? "" : " is", value, space_before(symbol_of(in)), symbol_of(in));
         to.add("; it must be ");
         write_interval(to, in);
-        if (in.unit == units::fraction.info && value > 1 && value <= 100) to.add(", as a fraction: write {:.10g} or \"{:.10g} %\"", value / 100, value);
+        if (is_fraction(in) && value > 1 && value <= 100) to.add(", as a fraction: write {:.10g} or \"{:.10g} %\"", value / 100, value);
         to.add(" ({}).", in.meaning);
     });
 }
@@ -224,11 +204,8 @@ cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwate
 cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given, cutwater_refusal* refusal) noexcept
 {
     return refuse_input(f, input, nan, -1, CUTWATER_WRONG_KIND, refusal, [&](Writer& to, const InputInfo& in) {
-        const char* wanted = in.kind == Kind::choice   ? "one of the words "
-                             : in.kind == Kind::series ? "a series of numbers"
-                                                       : "a number or a text with a unit";
-        to.add("{} was given {}; it must be {}", in.full_name, given, wanted);
-        write_words(to, in.words);
+        to.add("{} was given {}; it must be ", in.full_name, given);
+        write_kind(to, in);
         to.add(" ({}).", in.meaning);
     });
 }

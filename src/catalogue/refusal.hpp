@@ -2,7 +2,7 @@
 #pragma once
 
 #include "catalogue/info.hpp"
-#include "catalogue/outcome.hpp"
+#include "catalogue/no_value.hpp"
 
 namespace cutwater {
 

@@ -3,18 +3,12 @@
 
 #include <cutwater/unit.hpp>
 
+#include "catalogue/raw_series.hpp"
+
 #include <cstddef>
 #include <vector>
 
 namespace cutwater {
-
-struct RawSeries {
-    const double* data = nullptr;
-    std::size_t length = 0;
-    std::ptrdiff_t stride = 1;
-
-    double operator[](std::size_t i) const { return data[static_cast<std::ptrdiff_t>(i) * stride]; }
-};
 
 template <class Q>
 class Series {

@@ -4,14 +4,9 @@
 
 #include <cutwater/unit.hpp>
 
+#include "catalogue/step_listener.hpp"
+
 namespace cutwater {
-
-struct StepListener {
-    virtual void step(const char* symbol, const char* equation, double value, const char* unit) = 0;
-
-protected:
-    ~StepListener() = default;
-};
 
 class Steps {
 public:

@@ -29,30 +29,26 @@ list(TRANSFORM cutwater_body_names PREPEND capi/)
 list(TRANSFORM cutwater_body_names APPEND .cpp)
 list(APPEND cutwater_body_names capi/catalogue_json.cpp)
 
+set_property(GLOBAL PROPERTY cutwater_product_files "")
+# Tells what the generator makes, below the folder of products, so that Ninja knows who makes it.
+function(cutwater_makes)
+  set_property(GLOBAL APPEND PROPERTY cutwater_product_files ${ARGN})
+endfunction()
+
 if(CUTWATER_GENERATED)
   set(cutwater_products ${CUTWATER_GENERATED})
-  add_custom_target(cutwater_generated)
 else()
   set(cutwater_products ${PROJECT_BINARY_DIR}/generated)
+  # A door adds the sources that make its own products; generated.cmake runs it when all are known.
   add_executable(cutwater-generate ${generator_sources} $<TARGET_OBJECTS:cutwater_core>)
   target_link_libraries(cutwater-generate PRIVATE cutwater_flags fmt::fmt-header-only)
   target_compile_definitions(cutwater-generate PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
-  # Everything that a target builds from, so that Ninja knows who makes it.
-  set(cutwater_product_files ${cutwater_body_names} catalogue.json include/cutwater/cutwater.h include/cutwater/cutwater.hpp include/cutwater/function_types.hpp
-    calc/calc.idl calc/CalcAddIns.xcu calc/functions.hpp swig/functions.i swig/python_docstrings.i python/__init__.pyi python/status.py
-    tests/flat_calls.c tests/typed_calls.cpp)
-  list(TRANSFORM cutwater_product_files PREPEND ${cutwater_products}/)
-  add_custom_command(OUTPUT ${PROJECT_BINARY_DIR}/generated.stamp
-    BYPRODUCTS ${cutwater_product_files}
-    COMMAND cutwater-generate ${cutwater_products}
-    COMMAND ${CMAKE_COMMAND} -E touch ${PROJECT_BINARY_DIR}/generated.stamp
-    DEPENDS cutwater-generate COMMENT "Generating from the catalogue")
-  add_custom_target(cutwater_generated DEPENDS ${PROJECT_BINARY_DIR}/generated.stamp)
-  # Brings the committed products up to date with the records.
-  add_custom_target(regenerate
-    COMMAND ${CMAKE_COMMAND} -DFROM=${cutwater_products} -DTO=${PROJECT_SOURCE_DIR} -P ${PROJECT_SOURCE_DIR}/src/cmake/copy_products.cmake
-    DEPENDS cutwater_generated)
 endif()
+cutwater_makes(${cutwater_body_names} catalogue.json include/cutwater/cutwater.h include/cutwater/cutwater.hpp
+  include/cutwater/function_types.hpp include/cutwater/status.h tests/flat_calls.c tests/typed_calls.cpp)
+foreach(family ${cutwater_families})
+  cutwater_makes(include/cutwater/families/${family}.h include/cutwater/families/${family}.hpp)
+endforeach()
 list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
 
 add_library(cutwater SHARED ${capi_sources} ${cutwater_body_names} $<TARGET_OBJECTS:cutwater_core>)

@@ -107,6 +107,8 @@ std::string rows_signature(const FunctionInfo& f)
     return parameter_list(fmt::format("cutwater_status cutwater_{}_rows", f.name), parameters);
 }
 
+namespace {
+
 std::vector<Product> c_bodies()
 {
     std::vector<Product> products;
@@ -126,4 +128,7 @@ std::vector<Product> c_bodies()
     return products;
 }
 
+const Registered registered(c_bodies);
+
+}  // namespace
 }  // namespace cutwater::generate

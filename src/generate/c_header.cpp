@@ -20,20 +20,8 @@ void describe(std::string& to, const FunctionInfo& f)
     put(to, "/*\n");
     comment_lines(to, "", fmt::format("{}.", f.meaning));
     put(to, " *\n");
-    for (const InputInfo& in : f.inputs) {
-        std::string text = fmt::format("{}", in.meaning);
-        if (in.kind == Kind::choice) {
-            text += ": one of";
-            for (const char* word : in.words) text += fmt::format(" \"{}\"", word);
-        } else {
-            if (in.kind == Kind::series) text += fmt::format("; at least {} points{}", in.least_points, in.rising ? ", rising" : "");
-            text += fmt::format("; {}", interval_text(in));
-        }
-        if (in.has_default)
-            text += in.kind == Kind::choice ? fmt::format("; usually \"{}\"", in.words[static_cast<std::size_t>(in.fallback)])
-                                            : fmt::format("; usually {:.10g}", in.fallback);
-        comment_lines(to, fmt::format("  {:<28} ", in.full_name), text);
-    }
+    for (const InputInfo& in : f.inputs)
+        comment_lines(to, fmt::format("  {:<28} ", in.full_name), fmt::format("{}; {}", in.meaning, permitted_text(in)));
     for (const ResultInfo& out : f.results) comment_lines(to, fmt::format("  -> {:<25} ", out.full_name), out.meaning);
     put(to, " *\n");
     comment_lines(to, "  Equation: ", f.equation);
@@ -43,7 +31,29 @@ void describe(std::string& to, const FunctionInfo& f)
     put(to, " */\n");
 }
 
-}  // namespace
+std::string upper(std::string_view text)
+{
+    std::string made(text);
+    for (char& c : made)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    return made;
+}
+
+Product family_header(const Family& family)
+{
+    const std::string guard = fmt::format("CUTWATER_FAMILIES_{}_H", upper(family.name));
+    std::string text;
+    put(text, "/* {}. */\n/* {}. */\n#ifndef {}\n#define {}\n\n#include <cutwater/base.h>\n\n#ifdef __cplusplus\nextern \"C\" {{\n#endif\n", made_by,
+        family.title, guard, guard);
+    for (const FunctionInfo* f : family.functions) {
+        put(text, "\n");
+        describe(text, *f);
+        put(text, "CUTWATER_API {};\n", direct_signature(*f));
+        if (f->rows) put(text, "CUTWATER_API {};\n", rows_signature(*f));
+    }
+    put(text, "\n#ifdef __cplusplus\n}}\n#endif\n\n#endif\n");
+    return {fmt::format("include/cutwater/families/{}.h", family.name), text};
+}
 
 std::vector<Product> c_header()
 {
@@ -51,21 +61,21 @@ std::vector<Product> c_header()
     put(text, "/* {}. */\n", made_by);
     put(text,
         "/* The flat C API. Every function returns a cutwater_status; on refusal numbers are NaN, words are \"\" and refusal, if not\n"
-        "   null, tells which argument, its value, what is permitted and why. Numbers carry the unit that their name ends in.\n"
-        "   The form ending in _rows computes a column a call; it stores a word as its position among the words. */\n"
-        "#ifndef CUTWATER_H\n#define CUTWATER_H\n\n#include <cutwater/base.h>\n#include <cutwater/library.h>\n\n"
-        "#ifdef __cplusplus\nextern \"C\" {{\n#endif\n");
+        "   null, tells which argument, its value, what is permitted and why. Numbers carry the unit that their name ends in. An input\n"
+        "   with a default is left out by cutwater_left_out(), a choice by a null pointer. The form ending in _rows computes a column\n"
+        "   a call; it stores a word as its position among the words. */\n"
+        "#ifndef CUTWATER_H\n#define CUTWATER_H\n\n#include <cutwater/library.h>\n\n");
+    std::vector<Product> products;
     for (const Family* family : families()) {
-        put(text, "\n/* ---- {} ---- */\n", family->title);
-        for (const FunctionInfo* f : family->functions) {
-            put(text, "\n");
-            describe(text, *f);
-            put(text, "CUTWATER_API {};\n", direct_signature(*f));
-            if (f->rows) put(text, "CUTWATER_API {};\n", rows_signature(*f));
-        }
+        put(text, "#include <cutwater/families/{}.h>  /* {} */\n", family->name, family->title);
+        products.push_back(family_header(*family));
     }
-    put(text, "\n#ifdef __cplusplus\n}}\n#endif\n\n#endif\n");
-    return {{"include/cutwater/cutwater.h", text}};
+    put(text, "\n#endif\n");
+    products.push_back({"include/cutwater/cutwater.h", text});
+    return products;
 }
 
+const Registered registered(c_header);
+
+}  // namespace
 }  // namespace cutwater::generate

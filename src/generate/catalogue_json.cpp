@@ -2,7 +2,7 @@
 #include "generate/json.hpp"
 #include "generate/product.hpp"
 
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
 
 #include <cutwater/base.h>
 #include <cutwater/unit_table.hpp>
@@ -150,12 +150,13 @@ std::string as_source(const std::string& json)
     return text + "\n};\n\nextern \"C\" const char* cutwater_catalogue_json(void) { return reinterpret_cast<const char*>(json); }\n";
 }
 
-}  // namespace
-
 std::vector<Product> catalogue_json()
 {
     const std::string json = whole_json();
     return {{"catalogue.json", json}, {"capi/catalogue_json.cpp", as_source(json)}};
 }
 
+const Registered registered(catalogue_json);
+
+}  // namespace
 }  // namespace cutwater::generate

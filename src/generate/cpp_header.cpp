@@ -137,21 +137,33 @@ std::string function_types()
     return text;
 }
 
-}  // namespace
+Product family_header(const Family& family)
+{
+    std::string text;
+    put(text, "// {}.\n// {}.\n#pragma once\n\n#include <cutwater/families/{}.h>\n#include <cutwater/refused.hpp>\n"
+              "#include <cutwater/unit_table.hpp>\n\n#include <cstddef>\n#include <vector>\n\nnamespace cutwater {{\n",
+        made_by, family.title, family.name);
+    for (const FunctionInfo* f : family.functions) write_function(text, *f);
+    put(text, "\n}}  // namespace cutwater\n");
+    return {fmt::format("include/cutwater/families/{}.hpp", family.name), text};
+}
 
 std::vector<Product> cpp_header()
 {
     std::string text;
     put(text, "// {}.\n", made_by);
     put(text, "// The typed C++ door, header only over the flat C API: quantities in and out, a refusal thrown as cutwater::Refused.\n"
-              "#pragma once\n\n#include <cutwater/cutwater.h>\n#include <cutwater/refused.hpp>\n#include <cutwater/unit_table.hpp>\n\n"
-              "#include <cstddef>\n#include <vector>\n\nnamespace cutwater {{\n");
+              "#pragma once\n\n#include <cutwater/cutwater.h>\n\n");
+    std::vector<Product> products{{"include/cutwater/function_types.hpp", function_types()}};
     for (const Family* family : families()) {
-        put(text, "\n// ---- {} ----\n", family->title);
-        for (const FunctionInfo* f : family->functions) write_function(text, *f);
+        put(text, "#include <cutwater/families/{}.hpp>  // {}\n", family->name, family->title);
+        products.push_back(family_header(*family));
     }
-    put(text, "\n}}  // namespace cutwater\n");
-    return {{"include/cutwater/cutwater.hpp", text}, {"include/cutwater/function_types.hpp", function_types()}};
+    products.push_back({"include/cutwater/cutwater.hpp", text});
+    return products;
 }
 
+const Registered registered(cpp_header);
+
+}  // namespace
 }  // namespace cutwater::generate

@@ -1,7 +1,7 @@
 // What no door could carry, found before anything is written.
 #include "generate/product.hpp"
 
-#include "answers/arguments.hpp"
+#include "call/arguments.hpp"
 
 #include <algorithm>
 #include <cctype>

@@ -39,11 +39,10 @@ int main(int argc, char** argv)
     const auto faults = faults_in_catalogue();
     for (const std::string& fault : faults) std::fprintf(stderr, "cutwater-generate: %s\n", fault.c_str());
     if (!faults.empty()) return 1;
-    for (const auto make : {c_header, c_bodies, cpp_header, swig_interface, python_stubs, calc_component, reference_pages, catalogue_json, test_calls})
-        for (const Product& product : make())
-            if (!write(fs::path(argv[1]) / product.path, product.text)) {
-                std::fprintf(stderr, "cutwater-generate: cannot write %s\n", product.path.c_str());
-                return 1;
-            }
+    for (const Product& product : all_products())
+        if (!write(fs::path(argv[1]) / product.path, product.text)) {
+            std::fprintf(stderr, "cutwater-generate: cannot write %s\n", product.path.c_str());
+            return 1;
+        }
     return 0;
 }

@@ -1,8 +1,27 @@
 #include "generate/product.hpp"
 
-#include <cmath>
+#include "catalogue/prose.hpp"
 
 namespace cutwater::generate {
+namespace {
+
+std::vector<Maker>& makers()
+{
+    static std::vector<Maker> list;
+    return list;
+}
+
+}  // namespace
+
+Registered::Registered(Maker maker) { makers().push_back(maker); }
+
+std::vector<Product> all_products()
+{
+    std::vector<Product> products;
+    for (const Maker make : makers())
+        for (Product& product : make()) products.push_back(std::move(product));
+    return products;
+}
 
 std::vector<std::string> wrap(std::string_view text, std::size_t width)
 {
@@ -18,18 +37,19 @@ std::vector<std::string> wrap(std::string_view text, std::size_t width)
     return lines;
 }
 
-std::string interval_text(const InputInfo& in)
+std::string permitted_text(const InputInfo& in) { return prose<const InputInfo&>(write_permitted, in); }
+
+std::string kind_text(const InputInfo& in) { return prose<const InputInfo&>(write_kind, in); }
+
+std::string words_text(std::span<const char* const> words) { return prose<std::span<const char* const>>(write_words, words); }
+
+std::string sentence(std::string_view text)
 {
-    const Interval& i = in.interval;
-    const bool low = std::isfinite(i.low);
-    const bool high = std::isfinite(i.high);
-    const std::string whole = in.whole ? "whole number, " : "";
-    if (!low && !high) return whole + "any";
-    const std::string unit = in.unit && *in.unit->suffix ? fmt::format(" {}", in.unit->symbol) : "";
-    if (!low) return fmt::format("{}{} {:.10g}{}", whole, i.high_open ? "below" : "up to", i.high, unit);
-    if (!high) return fmt::format("{}{} {:.10g}{}", whole, i.low_open ? "above" : "at least", i.low, unit);
-    return fmt::format("{}{} {:.10g} {} {:.10g}{}", whole, i.low_open ? "above" : "from", i.low,
-                       i.high_open ? "to below" : (i.low_open ? "up to" : "to"), i.high, unit);
+    std::string made(text);
+    if (made.empty()) return made;
+    if (made.front() >= 'a' && made.front() <= 'z') made.front() = static_cast<char>(made.front() - 'a' + 'A');
+    if (made.back() != '.') made += '.';
+    return made;
 }
 
 }  // namespace cutwater::generate

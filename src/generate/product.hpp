@@ -29,22 +29,24 @@ void put(std::string& to, fmt::format_string<T...> form, T&&... values)
 /// A text broken at blanks into lines of at most that many bytes.
 std::vector<std::string> wrap(std::string_view text, std::size_t width);
 
-/// "from 0 to 1 bar" as pages and headers say it; "any" when every finite number will do.
-std::string interval_text(const InputInfo& input);
+/// What the library itself says of an input: what is permitted of it, and what it takes.
+std::string permitted_text(const InputInfo& input);
+std::string kind_text(const InputInfo& input);
+std::string words_text(std::span<const char* const> words);
+
+/// Begins with a capital, ends with a stop.
+std::string sentence(std::string_view text);
 
 /// Refuses what a door could not carry: names that are cell addresses, keywords, too long; missing sources. Empty when all is well.
 std::vector<std::string> faults_in_catalogue();
 std::vector<std::string> faults_in(const std::vector<const Family*>& list);
 
-// One file each.
-std::vector<Product> c_header();
-std::vector<Product> c_bodies();
-std::vector<Product> cpp_header();
-std::vector<Product> swig_interface();
-std::vector<Product> python_stubs();
-std::vector<Product> calc_component();
-std::vector<Product> reference_pages();
-std::vector<Product> catalogue_json();
-std::vector<Product> test_calls();
+using Maker = std::vector<Product> (*)();
+
+/// What makes products says so beside itself, `const Registered made(make);`, and the generator's main knows none of them.
+struct Registered {
+    explicit Registered(Maker maker);
+};
+std::vector<Product> all_products();
 
 }  // namespace cutwater::generate

@@ -2,6 +2,8 @@
 #include "generate/c_signature.hpp"
 #include "generate/product.hpp"
 
+#include "answers/questions.hpp"
+
 namespace cutwater::generate {
 namespace {
 
@@ -18,28 +20,18 @@ std::string cell(std::string_view text)
 
 std::string unit_text(const UnitInfo* unit) { return unit && *unit->suffix ? unit->symbol : "-"; }
 
-std::string permitted(const InputInfo& in)
-{
-    std::string text;
-    if (in.kind == Kind::choice) {
-        for (const char* word : in.words) text += fmt::format("{}\"{}\"", text.empty() ? "" : ", ", word);
-    } else {
-        text = interval_text(in);
-        if (in.kind == Kind::series)
-            text = fmt::format("series of at least {}{}; each {}", in.least_points, in.rising ? ", rising" : "", text);
-    }
-    if (in.has_default)
-        text += in.kind == Kind::choice ? fmt::format("; if left out: \"{}\"", in.words[static_cast<std::size_t>(in.fallback)])
-                                        : fmt::format("; if left out: {:.10g}", in.fallback);
-    return text;
-}
-
 void write_function(std::string& to, const FunctionInfo& f)
 {
-    put(to, "\n## {}\n\n{}.\n\n    {}\n\n", f.name, f.meaning, f.equation);
+    put(to, "\n## {}\n\n{}.\n\n", f.name, f.meaning);
+    if (*f.also) {
+        std::string also(f.also);
+        for (std::size_t at = 0; (at = also.find('|', at)) != std::string::npos;) also.replace(at, 1, ", ");
+        put(to, "Also: {}.\n\n", also);
+    }
+    put(to, "    {}\n\n", f.equation);
     put(to, "| given | symbol | unit | permitted | meaning |\n|---|---|---|---|---|\n");
     for (const InputInfo& in : f.inputs)
-        put(to, "| `{}` | {} | {} | {} | {} |\n", in.full_name, cell(in.symbol), cell(unit_text(in.unit)), cell(permitted(in)), cell(in.meaning));
+        put(to, "| `{}` | {} | {} | {} | {} |\n", in.full_name, cell(in.symbol), cell(unit_text(in.unit)), cell(permitted_text(in)), cell(in.meaning));
     put(to, "\n| returned | symbol | unit | meaning |\n|---|---|---|---|\n");
     for (const ResultInfo& out : f.results) {
         std::string meaning = out.meaning;
@@ -54,7 +46,42 @@ void write_function(std::string& to, const FunctionInfo& f)
     put(to, "Example: `{}({})` gives `{}` ({}).\n", f.name, f.example.inputs, f.example.results, f.example.source);
 }
 
-}  // namespace
+const char* layout_text(Layout layout)
+{
+    switch (layout) {
+    case Layout::row: return "side by side in one row";
+    case Layout::column: return "down one column";
+    case Layout::table: return "a row each";
+    case Layout::one: break;
+    }
+    return "one cell";
+}
+
+std::string capitals(std::string_view name)
+{
+    std::string made(name);
+    for (char& c : made)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    return made;
+}
+
+Product questions_page()
+{
+    std::string page;
+    put(page, "<!-- {} -->\n\n# Questions\n\nThe calls that are not one formula. They have the same name at every door, in capitals in a cell; what is told here is "
+              "what every door and its help say. In a script arguments may also be named; [../guide/answers.md](../guide/answers.md) shows each.\n", made_by);
+    for (const QuestionInfo& q : questions()) {
+        put(page, "\n## {}\n\n{}.\n\n", q.name, q.meaning);
+        if (!q.arguments.empty()) put(page, "| given | meaning |\n|---|---|\n");
+        for (const QuestionArgument& a : q.arguments)
+            put(page, "| `{}` | {}{} |\n", a.name, cell(a.meaning), a.optional ? "; may be left out" : "");
+        put(page, "\n| returned | meaning |\n|---|---|\n");
+        for (const QuestionResult& r : q.results) put(page, "| `{}` | {} |\n", r.name, cell(r.meaning));
+        put(page, "\nIn cells: `{}`, {}. In C: `{}`.\n", capitals(q.name), layout_text(q.layout), q.c_name);
+        if (*q.example) put(page, "\nExample: `={}`\n", q.example);
+    }
+    return {"docs/functions/questions.md", page};
+}
 
 std::vector<Product> reference_pages()
 {
@@ -72,8 +99,14 @@ std::vector<Product> reference_pages()
         }
         pages.push_back({fmt::format("docs/functions/{}.md", family->name), page});
     }
+    put(index, "\n## [Questions](questions.md)\n\n");
+    for (const QuestionInfo& q : questions()) put(index, "- [{0}](questions.md#{0}): {1}\n", q.name, q.meaning);
+    pages.push_back(questions_page());
     pages.push_back({"docs/functions/README.md", index});
     return pages;
 }
 
+const Registered registered(reference_pages);
+
+}  // namespace
 }  // namespace cutwater::generate

@@ -51,8 +51,6 @@ std::string typed_case(const FunctionInfo& f, std::size_t position)
     return text + "        return;\n    }\n";
 }
 
-}  // namespace
-
 std::vector<Product> test_calls()
 {
     std::string flat;
@@ -73,4 +71,7 @@ std::vector<Product> test_calls()
     return {{"tests/flat_calls.c", flat}, {"tests/typed_calls.cpp", typed}};
 }
 
+const Registered registered(test_calls);
+
+}  // namespace
 }  // namespace cutwater::generate

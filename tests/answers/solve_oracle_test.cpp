@@ -1,6 +1,6 @@
 // Random questions put to solving, over every function and input, with the forward call as the oracle: inputs are drawn, the
 // function gives the target, and the input drawn must be among the answers. CUTWATER_ORACLE_QUESTIONS asks more of them.
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
 #include "answers/solve.hpp"
 #include "catalogue/families.hpp"
 #include "catalogue/refusal.hpp"

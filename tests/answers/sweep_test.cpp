@@ -1,5 +1,5 @@
 // The four answers for every function of the catalogue, from the example of its own record.
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
 #include "answers/probe.hpp"
 #include "answers/shown.hpp"
 #include "catalogue/families.hpp"
@@ -188,7 +188,7 @@ TEST_CASE("solving backwards returns to where it started, or says why not", "[sw
             std::size_t count = 0;
             cutwater_refusal refusal;
             const char* unknown = s.f->inputs[i].name;
-            const cutwater_status status = cutwater_solve(s.f->name, values.data(), values.size(), unknown, nullptr, &target, NAN, NAN, &found, &refusal);
+            const cutwater_status status = cutwater_solve_for(s.f->name, values.data(), values.size(), unknown, nullptr, &target, NAN, NAN, &found, &refusal);
             INFO(s.f->name << " for " << unknown << " from " << values[i].number << ": status " << status << " " << (status ? refusal.message : "") << " found " << found);
             const auto gives = [&](double x) {
                 auto there = values;
@@ -301,11 +301,11 @@ TEST_CASE("the answers' calls keep their word at the boundary", "[sweep]")
     const auto values = s.values();
     CHECK(cutwater_working("npsh_available", values.data(), values.size(), 0, small, sizeof small, &needed, &refusal) == CUTWATER_BUFFER_TOO_SMALL);
     double found = 1;
-    CHECK(cutwater_solve("npsh_available", values.data(), values.size(), "density", nullptr, nullptr, NAN, NAN, &found, &refusal) == CUTWATER_MISSING);
+    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), "density", nullptr, nullptr, NAN, NAN, &found, &refusal) == CUTWATER_MISSING);
     CHECK(std::isnan(found));
-    CHECK(cutwater_solve("npsh_available", values.data(), values.size(), nullptr, nullptr, &none, NAN, NAN, &found, &refusal) == CUTWATER_WRONG_KIND);
+    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), nullptr, nullptr, &none, NAN, NAN, &found, &refusal) == CUTWATER_WRONG_KIND);
     const cutwater_value twelve{CUTWATER_TEXT, 0, "12 m", nullptr, 0, 1};
-    CHECK(cutwater_solve("npsh_available", values.data(), values.size(), "liquid_level_m", "npsh", &twelve, NAN, NAN, &found, &refusal) == CUTWATER_OK);
+    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), "liquid_level_m", "npsh", &twelve, NAN, NAN, &found, &refusal) == CUTWATER_OK);
     CHECK(refusal.status == CUTWATER_OK);
     cutwater_uncertainty_report report{};
     CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), nullptr, 0, nullptr, &report, &refusal) == CUTWATER_WRONG_COUNT);

@@ -110,7 +110,7 @@ void answers()
     const cutwater_value target{CUTWATER_NUMBER, 11.0, nullptr, nullptr, 0, 0};
     double found = 0;
     report_alone("solved backwards for its liquid level, -50 to 50 m given", seconds([&] {
-        cutwater_solve("npsh_available", values, 5, "liquid_level", nullptr, &target, -50, 50, &found, &refusal);
+        cutwater_solve_for("npsh_available", values, 5, "liquid_level", nullptr, &target, -50, 50, &found, &refusal);
         sink = found;
     }), "us", 1e6);
     const cutwater_value uncertainties[] = {{CUTWATER_NUMBER, 0.01, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, 0.001, nullptr, nullptr, 0, 0},

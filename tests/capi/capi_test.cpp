@@ -63,7 +63,7 @@ TEST_CASE("a text becomes a number in the unit asked for", "[capi]")
     double out = 0;
     cutwater_refusal refusal{};
     const auto read = [&](const char* text, const char* unit) {
-        REQUIRE(cutwater_quantity(text, unit, &out, &refusal) == CUTWATER_OK);
+        REQUIRE(quantity_of_text(text, unit, &out, &refusal) == CUTWATER_OK);
         return out;
     };
     CHECK(read("440 US gpm", "m3/h") == Approx(440 * 0.003785411784 * 60).epsilon(1e-15));  // NIST SP 811: 1 US gal = 3.785411784 L
@@ -74,7 +74,7 @@ TEST_CASE("a text becomes a number in the unit asked for", "[capi]")
     CHECK(read("14.5 psi", "bar") == Approx(14.5 * 0.06894757293168361).epsilon(1e-15));
 
     const auto refused = [&](const char* text, const char* unit) {
-        const auto status = cutwater_quantity(text, unit, &out, &refusal);
+        const auto status = quantity_of_text(text, unit, &out, &refusal);
         CHECK(std::isnan(out));
         CHECK(status == refusal.status);
         return std::pair(status, std::string(refusal.name));
@@ -123,10 +123,10 @@ TEST_CASE("null pointers are refused", "[capi]")
     CHECK(cutwater_read(0, 0, "1", nullptr, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_read(0, 99, "1", &out, &refusal) != CUTWATER_OK);
     CHECK(cutwater_quantity(nullptr, "m", &out, &refusal) == CUTWATER_MISSING);
-    CHECK(cutwater_quantity("1", nullptr, &out, &refusal) == CUTWATER_MISSING);
-    CHECK(cutwater_quantity("1", "m", nullptr, &refusal) == CUTWATER_MISSING);
-    CHECK(cutwater_convert(1, nullptr, "m", &out, &refusal) == CUTWATER_MISSING);
-    CHECK(cutwater_convert(1, "m", "m", nullptr, &refusal) == CUTWATER_MISSING);
+    CHECK(quantity_of_text("1", nullptr, &out, &refusal) == CUTWATER_MISSING);
+    CHECK(quantity_of_text("1", "m", nullptr, &refusal) == CUTWATER_MISSING);
+    CHECK(cutwater_convert_unit(1, nullptr, "m", &out, &refusal) == CUTWATER_MISSING);
+    CHECK(cutwater_convert_unit(1, "m", "m", nullptr, &refusal) == CUTWATER_MISSING);
     CHECK(cutwater_find(nullptr) == -1);
     CHECK(std::string(cutwater_function_name(-5)).empty());
     CHECK(std::string(cutwater_input_name(0, 1000)).empty());
@@ -199,8 +199,8 @@ TEST_CASE("scalar calls allocate nothing, also when they refuse", "[capi]")
         npsh(1, 0.02, 998, 2, 1, &out, &refusal);
         npsh(-1, 0.02, 998, 2, 1, &out, &refusal);
         cutwater_call("npsh_available", values, 5, &result, 1, &refusal);
-        cutwater_convert(1, "m", "ft", &out, &refusal);
-        cutwater_convert(1, "m", "kg", &out, &refusal);
+        cutwater_convert_unit(1, "m", "ft", &out, &refusal);
+        cutwater_convert_unit(1, "m", "kg", &out, &refusal);
     }
     CHECK(cutwater::test::allocations == before);
 }

@@ -1,8 +1,8 @@
 // Hostile rows among good ones, for every function with an array form: each row comes to what the scalar call gives.
 #include <cutwater/library.h>
 
-#include "answers/argument_list.hpp"
-#include "answers/arguments.hpp"
+#include "call/argument_list.hpp"
+#include "call/arguments.hpp"
 #include "answers/records.hpp"
 #include "catalogue/erased.hpp"
 #include "catalogue/families.hpp"

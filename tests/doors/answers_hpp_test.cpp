@@ -54,44 +54,44 @@ TEST_CASE("solved backwards by the header", "[answers.hpp]")
 {
     SECTION("static level for a suction margin")
     {
-        const double level = solve("npsh_available", suction({}), "liquid_level", 4.5);
+        const double level = solve_for("npsh_available", suction({}), "liquid_level", 4.5);
         CHECK(level == Approx(4.5 - (1.01325 - 0.02339) * 1e5 / (998.2 * g) + 0.5).epsilon(1e-13));
-        CHECK(solve("npsh_available", suction(0), "liquid_level_m", "4500 mm") == level);
-        CHECK(solve("npsh_available", suction({}), "liquid_level", 4.5 * units::metre) == level);
+        CHECK(solve_for("npsh_available", suction(0), "liquid_level_m", "4500 mm") == level);
+        CHECK(solve_for("npsh_available", suction({}), "liquid_level", 4.5 * units::metre) == level);
     }
     SECTION("speed for a power")
     {
-        const double speed = solve("power_at_speed", {15 * units::kW, 1480}, "new_speed", 11 * units::kW);
+        const double speed = solve_for("power_at_speed", {15 * units::kW, 1480}, "new_speed", 11 * units::kW);
         CHECK(speed == Approx(1480 * std::cbrt(11.0 / 15)).epsilon(1e-13));
     }
     SECTION("temperature at which a margin is gone")
     {
-        const double vapour = solve("npsh_available", {1.01325, {}, 960, 1, 0.5}, "vapour_pressure", 3.2);
+        const double vapour = solve_for("npsh_available", {1.01325, {}, 960, 1, 0.5}, "vapour_pressure", 3.2);
         CHECK(vapour == Approx(1.01325 - (3.2 - 1 + 0.5) * 960 * g / 1e5).epsilon(1e-13));
-        const double temperature = solve("water_vapour_pressure", {}, "temperature", vapour * units::bara);
+        const double temperature = solve_for("water_vapour_pressure", {}, "temperature", vapour * units::bara);
         CHECK(units::bara.in(water_vapour_pressure(temperature * units::degC)) == Approx(vapour).epsilon(1e-13));
     }
     SECTION("bore for a friction loss")
     {
-        const double bore = solve("pipe_friction_head", {90 * units::m3h, {}, 120, 0.046, 1}, "bore", 2.5);
+        const double bore = solve_for("pipe_friction_head", {90 * units::m3h, {}, 120, 0.046, 1}, "bore", 2.5);
         CHECK(units::metre.in(pipe_friction_head(90 * units::m3h, bore * units::mm, 120 * units::metre, 0.046 * units::mm, 1 * units::mm2s)) ==
               Approx(2.5).epsilon(1e-12));
     }
     SECTION("none and several")
     {
-        const cutwater_refusal none = refusal_of([] { solve("npsh_available", suction({}), "liquid_level", 5, {.low = 50, .high = 60}); });
+        const cutwater_refusal none = refusal_of([] { solve_for("npsh_available", suction({}), "liquid_level", 5, {.low = 50, .high = 60}); });
         CHECK(none.status == CUTWATER_NO_ANSWER);
         CHECK_THAT(none.message, Contains("searched: 50 to 60 m"));
         const Arguments humped{std::vector<double>{0, 50, 100}, std::vector<double>{30, 34, 20}};
-        CHECK(refusal_of([&] { solve("curve_head", humped, "flow", 32); }).status == CUTWATER_SEVERAL_ANSWERS);
+        CHECK(refusal_of([&] { solve_for("curve_head", humped, "flow", 32); }).status == CUTWATER_SEVERAL_ANSWERS);
         const std::vector<double> both = solutions("curve_head", humped, "flow", 32);
         REQUIRE(both.size() == 2);
         CHECK(both[0] < both[1]);
-        CHECK(solve("curve_head", humped, "flow", 32, {.low = 50}) == Approx(both[1]).epsilon(1e-14));
+        CHECK(solve_for("curve_head", humped, "flow", 32, {.low = 50}) == Approx(both[1]).epsilon(1e-14));
         CHECK_THROWS_AS(solutions("curve_head", humped, "flow", 99), Refused);
-        CHECK_THROWS_AS(solve("npsh_available", suction({}), "no_such", 1), Refused);
-        CHECK_THROWS_AS(solve("npsh_available", suction({}), "liquid_level", 1, {.result = "no_such"}), Refused);
-        CHECK(refusal_of([] { solve("no_such", {1 * units::metre}, "x", 1 * units::metre); }).status == CUTWATER_UNKNOWN_FUNCTION);
+        CHECK_THROWS_AS(solve_for("npsh_available", suction({}), "no_such", 1), Refused);
+        CHECK_THROWS_AS(solve_for("npsh_available", suction({}), "liquid_level", 1, {.result = "no_such"}), Refused);
+        CHECK(refusal_of([] { solve_for("no_such", {1 * units::metre}, "x", 1 * units::metre); }).status == CUTWATER_UNKNOWN_FUNCTION);
     }
 }
 
@@ -99,11 +99,11 @@ TEST_CASE("quantities in their units", "[answers.hpp]")
 {
     // the same bits as a number: 0.1 m3/h is no whole number of m3/s
     CHECK(working("pipe_friction_head", {0.1 * units::m3h, 50, 1, 0, 1}) == working("pipe_friction_head", {0.1, 50, 1, 0, 1}));
-    CHECK(solve("npsh_available", {14.7 * units::psia, 0, 1000 * units::kgm3, {}, 0 * units::metre}, "liquid_level", 10) ==
+    CHECK(solve_for("npsh_available", {14.7 * units::psia, 0, 1000 * units::kgm3, {}, 0 * units::metre}, "liquid_level", 10) ==
           Approx(10 - 14.7 * 0.45359237 * g / (0.0254 * 0.0254) / (1000 * g)).epsilon(1e-12));
     const std::vector<Flow> flows{0 * units::m3h, 50 * units::m3h, 100 * units::m3h};
     const std::vector<Head> heads{40 * units::metre, 38 * units::metre, 30 * units::metre};
-    CHECK(solve("curve_head", {flows, heads}, "flow", 38 * units::metre, {.low = 10}) == Approx(50).epsilon(1e-13));
+    CHECK(solve_for("curve_head", {flows, heads}, "flow", 38 * units::metre, {.low = 10}) == Approx(50).epsilon(1e-13));
     // another quantity is turned away, also one of the same unit
     const cutwater_refusal wrong = refusal_of([] { working("npsh_available", suction(2 * units::kgm3)); });
     CHECK(wrong.status == CUTWATER_WRONG_QUANTITY);
@@ -112,7 +112,7 @@ TEST_CASE("quantities in their units", "[answers.hpp]")
     CHECK_THAT(wrong.message, Contains("density") && Contains("Length"));
     CHECK(refusal_of([] { working("water_vapour_pressure", {20 * unit<TemperatureDifference>("K")}); }).status == CUTWATER_WRONG_QUANTITY);
     CHECK(refusal_of([] { working("npsh_available", {1.0 * units::barg}); }).status == CUTWATER_WRONG_QUANTITY);
-    CHECK(refusal_of([] { solve("npsh_available", suction({}), "liquid_level", 1 * units::bara); }).status == CUTWATER_WRONG_QUANTITY);
+    CHECK(refusal_of([] { solve_for("npsh_available", suction({}), "liquid_level", 1 * units::bara); }).status == CUTWATER_WRONG_QUANTITY);
     // more than the function has: the library says so
     CHECK(refusal_of([] { sensitivity("water_vapour_pressure", {20, 30}); }).status == CUTWATER_WRONG_COUNT);
 }

@@ -20,6 +20,8 @@ for name in ("source", "library", "products", "cc", "cxx"):
     parser.add_argument(name)
 parser.add_argument("--python", default="")
 given = parser.parse_args()
+if not os.path.isdir(given.python):
+    given.python = ""
 source = pathlib.Path(given.source)
 
 

@@ -1,5 +1,5 @@
 // Every golden case through the by-name call, and the worst case of each function printed.
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
 #include "catalogue/families.hpp"
 #include "support/golden.hpp"
 

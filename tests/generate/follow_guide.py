@@ -61,12 +61,12 @@ def follow(page):
 copy_tree()
 with open(os.path.join(tree, "docs/guide/adding_a_function.md"), encoding="utf-8") as file:
     follow(file.read())
-run("cmake", "-S", tree, "-B", build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DCUTWATER_PYTHON=OFF", "-DCUTWATER_CALC=OFF", *options,
+run("cmake", "-S", tree, "-B", build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DCUTWATER_DOORS=none", *options,
     "-DCMAKE_C_COMPILER_LAUNCHER=ccache", "-DCMAKE_CXX_COMPILER_LAUNCHER=ccache")
 run("cmake", "--build", build, "--target", "cutwater_golden", "regenerate")
 print(run(os.path.join(build, "tests", "cutwater_golden")))
-for committed, wanted in {"include/cutwater/cutwater.h": "cutwater_equivalent_length(double loss_coefficient",
-                          "include/cutwater/cutwater.hpp": "inline Length equivalent_length(Ratio loss_coefficient",
+for committed, wanted in {"include/cutwater/families/system.h": "cutwater_equivalent_length(double loss_coefficient",
+                          "include/cutwater/families/system.hpp": "inline Length equivalent_length(Ratio loss_coefficient",
                           "docs/functions/system.md": "## equivalent_length"}.items():
     with open(os.path.join(tree, committed), encoding="utf-8") as file:
         assert wanted in file.read(), f"{committed} does not have the new function"

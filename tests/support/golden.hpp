@@ -1,7 +1,7 @@
 // Reads the golden files of tests/reference: published values, each with its source and how far a result may differ.
 #pragma once
 
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
 
 #include <string>
 #include <vector>

@@ -6,16 +6,17 @@ quantity are computed row by row, broadcast as NumPy does. An input that cannot 
 
 The package cannot judge an installation: its answers need the pump maker's data, local codes and a licensed engineer.
 """
-import functools as _functools
 import json as _json
 import typing as _typing
 
 import numpy as _np
 
 from . import _cutwater, _lookup
-from ._cutwater import convert, interface, self_test, version
+from ._cutwater import interface, self_test, version
 from ._lookup import functions
-from .answers import Sensitivity, Uncertainty, sensitivity, solutions, solve, uncertainty, working
+from ._questions import question as _question
+from .answers import (Found, Sensitivity, Uncertainty, find_function, refusal, sensitivity, solutions, solve_for, uncertainty, uncertainty_shares,
+                      working, working_line)
 from .refused import Refused
 from .status import Status
 
@@ -57,30 +58,30 @@ def read(function, input, text):
     return _cutwater.read(position, index, text)
 
 
+@_question
 def quantity(value, unit):
-    """A text with a unit as a number in another unit of the same quantity; a number has that unit already. A list gives an array.
-
-    "-" is the unit of a plain number, a fraction included. Kelvins are a temperature difference; for a temperature in kelvins see convert.
-    """
-    if isinstance(value, str):
+    """A list or an array gives an array. Kelvins are a temperature difference; for a temperature in kelvins see convert_unit."""
+    if isinstance(value, str) or not hasattr(value, "__len__") and not hasattr(value, "__array__"):
         return _cutwater.quantity(value, unit)
     if isinstance(value, (list, tuple)):
         return _np.array([quantity(one, unit) for one in value], dtype=float)
-    _cutwater.quantity("0", unit)  # of a number only the unit is in question: whether -5 K is permitted is for the function that takes it
+    _cutwater.quantity("0", unit)  # of numbers only the unit is in question
     try:
-        return convert(value, "-", "-")
+        return convert_unit(value, "-", "-")
     except TypeError:
         raise TypeError(f"quantity: value must be a number, a text, or a list or array of them, not {type(value).__name__}") from None
 
 
-@_functools.lru_cache(maxsize=None)
-def _defaults():
-    return [[entry.get("default") for entry in function["inputs"]] for function in catalogue()["functions"]]
+@_question
+def convert_unit(value, from_unit, to_unit):
+    """A list or an array gives an array."""
+    return _cutwater.convert_unit(value, from_unit, to_unit)
 
 
-def _default(position, index):
-    """Called by the array form for a quantity that was left out."""
-    return _defaults()[position][index]
+@_question
+def cutwater_version():
+    """Also as version()."""
+    return version()
 
 
 # Every function of the catalogue, as compiled, and the named tuples of those with several results.
@@ -88,5 +89,6 @@ globals().update((name, getattr(_cutwater, name)) for name in functions())
 globals().update((name, item) for name, item in vars(_cutwater).items() if isinstance(item, type))
 
 __all__ = list(functions()) + [
-    "Refused", "Rows", "Sensitivity", "Status", "Uncertainty", "catalogue", "convert", "functions", "interface", "quantity", "read", "rows",
-    "self_test", "sensitivity", "solutions", "solve", "uncertainty", "version", "working"]
+    "Found", "Refused", "Rows", "Sensitivity", "Status", "Uncertainty", "catalogue", "convert_unit", "cutwater_version", "find_function",
+    "functions", "interface", "quantity", "read", "refusal", "rows", "self_test", "sensitivity", "solutions", "solve_for", "uncertainty",
+    "uncertainty_shares", "version", "working", "working_line"]

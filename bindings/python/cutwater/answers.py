@@ -2,11 +2,11 @@
 from __future__ import annotations
 
 import dataclasses
-import json
 import math
 import typing
 
 from . import _cutwater, _lookup
+from ._questions import question
 from .refused import Refused
 
 Function = typing.Union[str, typing.Callable[..., typing.Any]]
@@ -62,10 +62,47 @@ class Uncertainty:
     trial_high: float
 
 
-def working(function: Function, /, *arguments: typing.Any, form: Form = "text", **named: typing.Any) -> str:
-    """The whole calculation as a text: equation, numbers put in, steps, results, limits, source and cautions.
+class Found(typing.NamedTuple):
+    """A function that words point to."""
 
-    form is "text" (UTF-8), "ascii", "markdown" or "json". A call that is refused has a working too: it says why; so does a
+    function: str
+    meaning: str
+
+
+@question
+def find_function(words: str) -> list[Found]:
+    """No function found is an empty list here."""
+    return [Found(_cutwater.function_name(i), _cutwater.function_meaning(i)) for i in _cutwater.find_function(words)]
+
+
+@question
+def refusal(function: Function, /, *arguments: typing.Any, **named: typing.Any) -> str:
+    """The call itself raises Refused with the same sentence."""
+    position = _lookup.position(function)
+    try:
+        getattr(_cutwater, _lookup.functions()[position])(*_lookup.in_order(position, arguments, named))
+    except Refused as refused:
+        return str(refused)
+    return ""
+
+
+@question
+def working_line(line: int, function: Function, /, *arguments: typing.Any, **named: typing.Any) -> str:
+    if line < 1 or line != int(line):
+        raise ValueError(f"line must be a whole number from 1, not {line!r}")
+    lines = working(function, *arguments, **named).split("\n")
+    return lines[int(line) - 1] if line <= len(lines) else ""
+
+
+@question
+def uncertainty_shares(function: Function, /, *arguments: typing.Any, **named: typing.Any) -> dict[str, float]:
+    """Keywords as of uncertainty(), which gives them too."""
+    return uncertainty(function, *arguments, **{"monte_carlo": False, **named}).shares
+
+
+@question
+def working(function: Function, /, *arguments: typing.Any, form: Form = "text", **named: typing.Any) -> str:
+    """form is "text" (UTF-8), "ascii", "markdown" or "json". A call that is refused has a working too: it says why; so does a
     name that is no function's.
     """
     try:
@@ -80,13 +117,15 @@ def working(function: Function, /, *arguments: typing.Any, form: Form = "text", 
     try:
         return _cutwater.working(name, given, code)
     except Refused as refused:  # a text within a series, which is read before the library is asked
-        return _refusal_alone(refused, form)
+        element = -1 if refused.element is None else refused.element
+        return _cutwater.refusal_text(
+            (str(refused), int(refused.status), element, refused.value, refused.low, refused.high, refused.name, refused.unit), code)
 
 
-def solve(function: Function, unknown: str, target: Quantity, /, *arguments: typing.Any, result: str | None = None,
-          low: Quantity | None = None, high: Quantity | None = None, **named: typing.Any) -> float:
-    """The value of the input unknown for which the result comes to target, in the unit that the input's name ends in.
-
+@question
+def solve_for(function: Function, unknown: str, target: Quantity, /, *arguments: typing.Any, result: str | None = None,
+              low: Quantity | None = None, high: Quantity | None = None, **named: typing.Any) -> float:
+    """
     unknown      the input's name, with or without its unit; leave it out of the inputs, or give None in its place
     target       a number in the result's unit, or a text with a unit
     result       the result's name, with or without its unit; the first that is a number when left out
@@ -94,21 +133,22 @@ def solve(function: Function, unknown: str, target: Quantity, /, *arguments: typ
 
     Raises Refused when there is no such value, several, or a whole range of them; the message says where was searched.
     """
-    return _seek(_cutwater.solve, function, unknown, target, arguments, named, result, low, high)
+    return _seek(_cutwater.solve_for, function, unknown, target, arguments, named, result, low, high)
 
 
+@question
 def solutions(function: Function, unknown: str, target: Quantity, /, *arguments: typing.Any, result: str | None = None,
               low: Quantity | None = None, high: Quantity | None = None, **named: typing.Any) -> list[float]:
-    """As solve(), but all the values found, rising, where several are welcome."""
+    """Keywords as of solve_for()."""
     return _seek(_cutwater.solutions, function, unknown, target, arguments, named, result, low, high)
 
 
+@question
 def uncertainty(function: Function, /, *arguments: typing.Any, standard: typing.Mapping[str, typing.Any],
                 correlations: typing.Mapping[tuple[str, str], float] | None = None,
                 spreads: typing.Mapping[str, Spread] | None = None, monte_carlo: int | bool | None = None, seed: int = 0,
                 coverage: float = 0.95, result: str | None = None, **named: typing.Any) -> Uncertainty:
-    """The result's standard uncertainty from those of the inputs.
-
+    """
     standard      {input: standard uncertainty}: a number in the input's unit or a text with a unit ("0.5 degC" is half a
                   kelvin); for a series one number for every point, or a series. An input that is not named is exact.
     correlations  {(input, input): coefficient}
@@ -136,10 +176,9 @@ def uncertainty(function: Function, /, *arguments: typing.Any, standard: typing.
     return Uncertainty(value, deviation, low, high, dict(zip(names, shares)), dict(zip(names, slopes)), *rest)
 
 
+@question
 def sensitivity(function: Function, /, *arguments: typing.Any, result: str | None = None, **named: typing.Any) -> list[Sensitivity]:
-    """The inputs that are numbers or series, each with the result's relative change for its own, what matters most first.
-
-    Temperatures are taken from absolute zero there. A whole number changes by 1. result is the result's name, with or without
+    """Temperatures are taken from absolute zero there. A whole number changes by 1. result is the result's name, with or without
     its unit; the first that is a number when left out.
     """
     position = _lookup.position(function)
@@ -193,19 +232,3 @@ def _trials(monte_carlo):
     if monte_carlo < 1:
         raise ValueError(f"monte_carlo must be a number of trials from 1 up, True, False or None, not {monte_carlo!r}")
     return _ALWAYS, monte_carlo
-
-
-def _refusal_alone(refused, form):
-    """As the library writes it where there is nothing else to show."""
-    message = str(refused)
-    if form == "markdown":
-        return f"**Refused:** {message}\n"
-    if form == "json":
-        finite = {key: end if math.isfinite(end) else None
-                  for key, end in (("value", refused.value), ("low", refused.low), ("high", refused.high))}
-        refusal = {"message": message, "argument": refused.name, **finite, "unit": refused.unit}
-        if refused.element is not None:
-            refusal["element"] = refused.element
-        return json.dumps({"status": int(refused.status), "refusal": refusal}, ensure_ascii=False)
-    text = f"Refused\n  {message}\n"
-    return text.encode("ascii", "replace").decode() if form == "ascii" else text

@@ -83,24 +83,24 @@ class Working(unittest.TestCase):
 class Solve(unittest.TestCase):
     def test_static_level_for_a_suction_margin(self):
         npsh = 3.0 + 1.5  # NPSH3 and the margin
-        level = cutwater.solve("npsh_available", "liquid_level", npsh, **SUCTION)
+        level = cutwater.solve_for("npsh_available", "liquid_level", npsh, **SUCTION)
         self.assertAlmostEqual(level, npsh - (1.01325 - 0.02339) * 1e5 / (998.2 * GRAVITY) + 0.5, places=12)
         self.assertAlmostEqual(cutwater.npsh_available(liquid_level_m=level, **SUCTION), npsh, places=13)
-        self.assertEqual(cutwater.solve(cutwater.npsh_available, "liquid_level_m", "4500 mm", 1.01325, 0.02339, 998.2, None, 0.5), level)
+        self.assertEqual(cutwater.solve_for(cutwater.npsh_available, "liquid_level_m", "4500 mm", 1.01325, 0.02339, 998.2, None, 0.5), level)
 
     def test_speed_for_a_power(self):
-        speed = cutwater.solve("power_at_speed", "new_speed", "11 kW", 15, 1480)
+        speed = cutwater.solve_for("power_at_speed", "new_speed", "11 kW", 15, 1480)
         self.assertAlmostEqual(speed, 1480 * (11 / 15) ** (1 / 3), delta=1e-10)
 
     def test_temperature_at_which_a_margin_is_gone(self):
-        vapour = cutwater.solve("npsh_available", "vapour_pressure", 3.2, 1.01325, None, 960, 1.0, 0.5)
-        temperature = cutwater.solve("water_vapour_pressure", "temperature", vapour)
+        vapour = cutwater.solve_for("npsh_available", "vapour_pressure", 3.2, 1.01325, None, 960, 1.0, 0.5)
+        temperature = cutwater.solve_for("water_vapour_pressure", "temperature", vapour)
         self.assertAlmostEqual(vapour, 1.01325 - (3.2 - 1.0 + 0.5) * 960 * GRAVITY / 1e5, places=12)
         self.assertAlmostEqual(cutwater.water_vapour_pressure(temperature), vapour, places=13)
         self.assertTrue(90 < temperature < 95, temperature)
 
     def test_bore_for_a_friction_loss(self):
-        bore = cutwater.solve("pipe_friction_head", "bore", 2.5, **PIPE)
+        bore = cutwater.solve_for("pipe_friction_head", "bore", 2.5, **PIPE)
         self.assertAlmostEqual(cutwater.pipe_friction_head(bore_mm=bore, **PIPE), 2.5, places=11)
         # Colebrook-White by hand at the bore found
         velocity = 90 / 3600 / (math.pi / 4 * (bore / 1000) ** 2)
@@ -111,7 +111,7 @@ class Solve(unittest.TestCase):
 
     def test_no_answer(self):
         with self.assertRaises(Refused) as caught:
-            cutwater.solve("npsh_available", "liquid_level", 5, low=50, high="60 m", **SUCTION)
+            cutwater.solve_for("npsh_available", "liquid_level", 5, low=50, high="60 m", **SUCTION)
         self.assertIs(caught.exception.status, Status.NO_ANSWER)
         self.assertEqual(caught.exception.name, "liquid_level_m")
         self.assertIn("searched: 50 to 60 m", str(caught.exception))
@@ -119,13 +119,13 @@ class Solve(unittest.TestCase):
     def test_several(self):
         humped = {"flows_m3h": [0, 50, 100], "heads_m": [30, 34, 20]}
         with self.assertRaises(Refused) as caught:
-            cutwater.solve("curve_head", "flow", 32, **humped)
+            cutwater.solve_for("curve_head", "flow", 32, **humped)
         self.assertIs(caught.exception.status, Status.SEVERAL_ANSWERS)
         both = cutwater.solutions("curve_head", "flow", 32, **humped)
         self.assertEqual(len(both), 2)
         for flow in both:
             self.assertAlmostEqual(cutwater.curve_head(flow_m3h=flow, **humped), 32, places=11)
-        self.assertAlmostEqual(cutwater.solve("curve_head", "flow", 32, low="50 m3/h", **humped), both[1], places=12)
+        self.assertAlmostEqual(cutwater.solve_for("curve_head", "flow", 32, low="50 m3/h", **humped), both[1], places=12)
 
     def test_misuse(self):
         self.assertRaises(Refused, cutwater.solve, "npsh_available", "no_such", 1)

@@ -61,13 +61,13 @@ class Accepted(unittest.TestCase):
         self.assertEqual(cutwater.curve_head(backwards, heads, 75), wanted)
 
     def test_convert(self):
-        self.assertIs(type(cutwater.convert(1, "m", "mm")), float)
-        self.assertEqual(cutwater.convert(1, "m", "mm"), 1000)
-        self.assertEqual(cutwater.convert([[1, 2]], "m", "mm").tolist(), [[1000, 2000]])
+        self.assertIs(type(cutwater.convert_unit(1, "m", "mm")), float)
+        self.assertEqual(cutwater.convert_unit(1, "m", "mm"), 1000)
+        self.assertEqual(cutwater.convert_unit([[1, 2]], "m", "mm").tolist(), [[1000, 2000]])
         given = np.arange(6.0)[::2]
-        self.assertEqual(cutwater.convert(given, "m", "mm").tolist(), [0, 2000, 4000])
+        self.assertEqual(cutwater.convert_unit(given, "m", "mm").tolist(), [0, 2000, 4000])
         self.assertEqual(given.tolist(), [0, 2, 4])
-        self.assertEqual(cutwater.convert([], "m", "mm").shape, (0,))
+        self.assertEqual(cutwater.convert_unit([], "m", "mm").shape, (0,))
 
     def test_quantity(self):
         self.assertEqual(cutwater.quantity("6 ft", "m"), 1.8288)

@@ -1,4 +1,4 @@
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
 
 #include <charconv>
 #include <cmath>

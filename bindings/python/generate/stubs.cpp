@@ -1,7 +1,8 @@
 // What Python's help and its type checkers read: docstrings for the SWIG interface and the package's stub, from one text.
 #include "generate/product.hpp"
 
-#include "answers/argument_list.hpp"
+#include "call/argument_list.hpp"
+#include "catalogue/statuses.hpp"
 
 #include <cctype>
 
@@ -23,20 +24,7 @@ std::string word_list(std::span<const char* const> words)
     return text;
 }
 
-std::string input_text(const InputInfo& in)
-{
-    std::string text = in.meaning;
-    if (in.kind == Kind::choice) {
-        text += fmt::format("; one of {}", word_list(in.words));
-    } else {
-        if (in.kind == Kind::series) text += fmt::format("; a series of at least {} points{}", in.least_points, in.rising ? ", rising" : "");
-        text += fmt::format("; {}", interval_text(in));
-    }
-    if (in.has_default)
-        text += in.kind == Kind::choice ? fmt::format("; '{}' when left out", in.words[static_cast<std::size_t>(in.fallback)])
-                                        : fmt::format("; {:.10g} when left out", in.fallback);
-    return text;
-}
+std::string input_text(const InputInfo& in) { return fmt::format("{}; {}", in.meaning, permitted_text(in)); }
 
 /// The record's argument list in Python's spelling.
 std::string example_list(const char* list)
@@ -99,18 +87,6 @@ std::string signature(const FunctionInfo& f)
     return fmt::format("{}($module{})", f.name, text);
 }
 
-/// npsh_available -> NpshAvailable: the named tuple of a function with several results.
-std::string class_name(std::string_view function)
-{
-    std::string name;
-    bool start = true;
-    for (const char c : function) {
-        if (c != '_') name += start ? static_cast<char>(std::toupper(static_cast<unsigned char>(c))) : c;
-        start = c == '_';
-    }
-    return name;
-}
-
 std::string literal(std::span<const char* const> words)
 {
     return fmt::format("Literal[{}]", word_list(words));
@@ -134,7 +110,7 @@ std::string input_type(const InputInfo& in, bool rows)
 
 void stub_class(std::string& to, const FunctionInfo& f, bool rows)
 {
-    put(to, "class {}{}(NamedTuple):\n", rows ? "_Rows" : "", class_name(f.name));
+    put(to, "class {}{}(NamedTuple):\n", rows ? "_Rows" : "", std::string(f.type_name));
     for (const ResultInfo& out : f.results) put(to, "    {}: {}\n", out.full_name, result_type(out, rows));
     put(to, "\n");
 }
@@ -144,7 +120,7 @@ void stub_function(std::string& to, const FunctionInfo& f, bool rows, bool docum
     put(to, "def {}(", f.name);
     for (std::size_t i = 0; i < f.inputs.size(); ++i)
         put(to, "{}\n    {}: {}{}", i ? "," : "", f.inputs[i].full_name, input_type(f.inputs[i], rows), f.inputs[i].has_default ? " = None" : "");
-    const std::string type = f.results.size() > 1 ? (rows ? "_Rows" : "") + class_name(f.name) : result_type(f.results[0], rows);
+    const std::string type = f.results.size() > 1 ? (rows ? "_Rows" : "") + std::string(f.type_name) : result_type(f.results[0], rows);
     put(to, ",\n) -> {}:", type);
     if (!documented) {
         put(to, " ...\n");
@@ -167,7 +143,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from .answers import Sensitivity as Sensitivity, Uncertainty as Uncertainty
-from .answers import sensitivity as sensitivity, solutions as solutions, solve as solve, uncertainty as uncertainty, working as working
+from .answers import Found as Found, find_function as find_function, refusal as refusal, sensitivity as sensitivity
+from .answers import solutions as solutions, solve_for as solve_for, uncertainty as uncertainty, uncertainty_shares as uncertainty_shares
+from .answers import working as working, working_line as working_line
 
 # A number in the unit that the input's name ends in, or a text with a unit.
 Quantity = SupportsFloat | str
@@ -207,11 +185,11 @@ def rows(function: str | Callable[..., Any], /, *arguments: Any, out: Any = None
     """The array form that does not raise for a refused row: its results are NaN (None for a word)."""
     ...
 @overload
-def convert(value: SupportsFloat, from_unit: str, to_unit: str) -> float:
+def convert_unit(value: SupportsFloat, from_unit: str, to_unit: str) -> float:
     """A number, or an array of them, from one unit to another of the same quantity."""
     ...
 @overload
-def convert(value: Sequence[Any] | NDArray[Any], from_unit: str, to_unit: str) -> Numbers: ...
+def convert_unit(value: Sequence[Any] | NDArray[Any], from_unit: str, to_unit: str) -> Numbers: ...
 @overload
 def quantity(value: str | SupportsFloat, unit: str) -> float:
     """A text with a unit as a number in another unit of the same quantity; a number has that unit already. A list gives an array."""
@@ -221,6 +199,7 @@ def quantity(value: Sequence[Any] | NDArray[Any], unit: str) -> Numbers: ...
 def read(function: str | Callable[..., Any], input: str, text: str) -> float:
     """A text as a number of that input, in the unit that the input's name ends in."""
     ...
+def cutwater_version() -> str: ...
 def version() -> str: ...
 def interface() -> int: ...
 def self_test() -> None:
@@ -234,21 +213,11 @@ def functions() -> tuple[str, ...]:
     ...
 )";
 
-/// The statuses as Python names them: the C names without their lead.
-constexpr std::pair<const char*, int> statuses[] = {
-    {"OK", CUTWATER_OK}, {"NOT_FINITE", CUTWATER_NOT_FINITE}, {"OUT_OF_INTERVAL", CUTWATER_OUT_OF_INTERVAL},
-    {"CONTRADICTION", CUTWATER_CONTRADICTION}, {"NO_ANSWER", CUTWATER_NO_ANSWER}, {"SEVERAL_ANSWERS", CUTWATER_SEVERAL_ANSWERS},
-    {"BAD_TEXT", CUTWATER_BAD_TEXT}, {"WRONG_QUANTITY", CUTWATER_WRONG_QUANTITY}, {"UNKNOWN_UNIT", CUTWATER_UNKNOWN_UNIT},
-    {"UNKNOWN_WORD", CUTWATER_UNKNOWN_WORD}, {"MISSING", CUTWATER_MISSING}, {"WRONG_KIND", CUTWATER_WRONG_KIND},
-    {"BAD_SERIES", CUTWATER_BAD_SERIES}, {"BUFFER_TOO_SMALL", CUTWATER_BUFFER_TOO_SMALL}, {"OVERFLOW", CUTWATER_OVERFLOW},
-    {"UNKNOWN_FUNCTION", CUTWATER_UNKNOWN_FUNCTION}, {"WRONG_COUNT", CUTWATER_WRONG_COUNT},
-    {"OUT_OF_MEMORY", CUTWATER_OUT_OF_MEMORY}, {"INTERNAL", CUTWATER_INTERNAL}};
-
 std::string stub()
 {
     std::string text;
     put(text, "# {}.\n{}", made_by, stub_head);
-    for (const auto& [name, value] : statuses) put(text, "    {} = {}\n", name, value);
+    for (const StatusInfo& status : statuses()) put(text, "    {} = {}\n", status.name, status.value);
     text += stub_library;
     for (const Family* family : families()) {
         put(text, "\n# ---- {} ----\n\n", family->title);
@@ -272,7 +241,7 @@ std::string status_module()
 {
     std::string text;
     put(text, "# {}.\nimport enum\n\n\nclass Status(enum.IntEnum):\n    \"\"\"Why a call was refused.\"\"\"\n\n", made_by);
-    for (const auto& [name, value] : statuses) put(text, "    {} = {}\n", name, value);
+    for (const StatusInfo& status : statuses()) put(text, "    {} = {}\n", status.name, status.value);
     return text;
 }
 
@@ -286,11 +255,12 @@ std::string docstrings()
     return text;
 }
 
-}  // namespace
-
 std::vector<Product> python_stubs()
 {
-    return {{"python/__init__.pyi", stub()}, {"python/status.py", status_module()}, {"swig/python_docstrings.i", docstrings()}};
+    return {{"python/__init__.pyi", stub()}, {"python/status.py", status_module()}, {"python/docstrings.i", docstrings()}};
 }
 
+const Registered registered(python_stubs);
+
+}  // namespace
 }  // namespace cutwater::generate

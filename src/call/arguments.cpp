@@ -1,4 +1,4 @@
-#include "answers/arguments.hpp"
+#include "call/arguments.hpp"
 
 #include "catalogue/refusal.hpp"
 #include "catalogue/words.hpp"

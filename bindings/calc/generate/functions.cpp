@@ -1,5 +1,5 @@
 // The catalogue's functions as methods of the Calc component, with the texts that its function wizard shows.
-#include "generate/calc_component.hpp"
+#include "methods.hpp"
 
 #include <algorithm>
 #include <set>
@@ -17,43 +17,9 @@ const std::set<std::string_view> idl_words{
 
 char upper(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; }
 
-/// A sentence: begins with a capital, ends with a stop.
-std::string sentence(std::string_view text)
-{
-    std::string made(text);
-    if (made.empty()) return made;
-    made.front() = upper(made.front());
-    if (made.back() != '.') made += '.';
-    return made;
-}
-
-std::string words_text(std::span<const char* const> words)
-{
-    std::string text;
-    for (const char* word : words) text += fmt::format("{}\"{}\"", text.empty() ? "" : ", ", word);
-    return text;
-}
-
-std::string unit_text(const UnitInfo* unit) { return unit && *unit->suffix ? fmt::format("in {}", unit->symbol) : "without unit"; }
-
 std::string parameter_meaning(const InputInfo& in)
 {
-    std::string text = sentence(in.meaning);
-    switch (in.kind) {
-    case Kind::choice: text += fmt::format(" One of {}.", words_text(in.words)); break;
-    case Kind::quantity:
-        text += fmt::format(" A number {}, or a text with its unit. Permitted: {}.", unit_text(in.unit), interval_text(in));
-        break;
-    case Kind::series:
-        text += fmt::format(" A row or column of at least {} cell{}{}: numbers {}, or texts with their units. Permitted for each: {}.",
-                            in.least_points, in.least_points == 1 ? "" : "s", in.rising ? ", rising" : "", unit_text(in.unit),
-                            interval_text(in));
-        break;
-    }
-    if (in.has_default)
-        text += in.kind == Kind::choice ? fmt::format(" If left out: \"{}\".", in.words[static_cast<std::size_t>(in.fallback)])
-                                        : fmt::format(" If left out: {:.10g}.", in.fallback);
-    return text;
+    return fmt::format("{} {} Permitted: {}.", sentence(in.meaning), sentence(kind_text(in)), permitted_text(in));
 }
 
 std::string results_text(const FunctionInfo& f)

@@ -23,8 +23,8 @@ struct CalcMethod {
 /// In the order of the catalogue, so that a method's place is its function's number.
 std::vector<CalcMethod> calc_functions();
 
-/// REFUSAL and others that speak of functions.
-std::vector<CalcMethod> calc_library_functions();
+/// Those that are not one formula.
+std::vector<CalcMethod> calc_questions();
 
 /// "flow_m3h" as "flowM3h".
 std::string camel_case(std::string_view name);

@@ -17,8 +17,6 @@ void declare(std::string& to, const FunctionInfo& f)
     put(to, "    const Given given[] = {{{}}};\n    return answer(position, given, {});\n}}\n", names, f.inputs.size());
 }
 
-}  // namespace
-
 std::vector<Product> swig_interface()
 {
     std::string text;
@@ -30,4 +28,7 @@ std::vector<Product> swig_interface()
     return {{"swig/functions.i", text}};
 }
 
+const Registered registered(swig_interface);
+
+}  // namespace
 }  // namespace cutwater::generate

@@ -7,8 +7,8 @@
 
 namespace cutwater {
 
-inline constexpr std::size_t most_inputs = 32;
-inline constexpr std::size_t most_results = 16;
+inline constexpr std::size_t most_inputs = CUTWATER_MOST_INPUTS;
+inline constexpr std::size_t most_results = CUTWATER_MOST_RESULTS;
 using GivenInputs = std::array<Given, most_inputs>;
 
 /// Reads one argument. Neither its interval nor its relations are judged here: the call does that.

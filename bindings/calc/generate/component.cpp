@@ -1,5 +1,5 @@
 // calc/: the Calc component's interface, its class, and what the function wizard shows.
-#include "generate/calc_component.hpp"
+#include "methods.hpp"
 
 namespace cutwater::generate {
 namespace {
@@ -78,15 +78,16 @@ std::string wizard_text(const std::vector<CalcMethod>& methods)
     return text;
 }
 
-}  // namespace
-
 std::vector<Product> calc_component()
 {
     std::vector<CalcMethod> methods = calc_functions();
-    for (CalcMethod& m : calc_library_functions()) methods.push_back(std::move(m));
+    for (CalcMethod& m : calc_questions()) methods.push_back(std::move(m));
     return {{"calc/calc.idl", interface_text(methods)},
             {"calc/functions.hpp", class_text(methods)},
             {"calc/CalcAddIns.xcu", wizard_text(methods)}};
 }
 
+const Registered registered(calc_component);
+
+}  // namespace
 }  // namespace cutwater::generate

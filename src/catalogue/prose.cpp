@@ -1,0 +1,72 @@
+#include "catalogue/prose.hpp"
+
+#include <cmath>
+
+namespace cutwater {
+
+void write_interval(Page& to, const InputInfo& in)
+{
+    const Interval& i = in.interval;
+    const bool low = std::isfinite(i.low);
+    const bool high = std::isfinite(i.high);
+    if (in.whole) to.put("a whole number");
+    if (!low && !high) {
+        if (!in.whole) to.put("a finite number");
+        return;
+    }
+    if (in.whole) to.put(" ");
+    if (low) to.add("{} {:.10g}", i.low_open ? "above" : in.whole || high ? "from" : "at least", i.low);
+    if (low && high) to.put(" ");
+    if (high)
+        to.add("{} {:.10g}", i.high_open ? (low ? "to below" : "below") : (low && !i.low_open ? "to" : "up to"), i.high);
+    if (*unit_symbol(in.unit)) to.add(" {}", unit_symbol(in.unit));
+}
+
+void write_words(Page& to, std::span<const char* const> words)
+{
+    for (std::size_t i = 0; i < words.size(); ++i)
+        to.add("{}\"{}\"", i == 0 ? "" : i + 1 == words.size() ? " or " : ", ", words[i]);
+}
+
+void write_kind(Page& to, const InputInfo& in)
+{
+    const char* unit = unit_symbol(in.unit);
+    switch (in.kind) {
+    case Kind::choice:
+        to.put("one of the words ");
+        write_words(to, in.words);
+        return;
+    case Kind::quantity:
+        if (*unit)
+            to.add("a number in {}, or a text with its unit", unit);
+        else
+            to.put(in.whole ? "a whole number" : "a number without unit");
+        return;
+    case Kind::series:
+        to.put("a series: ");
+        if (*unit)
+            to.add("numbers in {}, or texts with their units", unit);
+        else
+            to.put("numbers without unit");
+        return;
+    }
+}
+
+void write_permitted(Page& to, const InputInfo& in)
+{
+    if (in.kind == Kind::choice) {
+        write_words(to, in.words);
+    } else {
+        if (in.kind == Kind::series)
+            to.add("a series of at least {} point{}{}; each ", in.least_points, in.least_points == 1 ? "" : "s",
+                   in.rising ? ", rising" : "");
+        write_interval(to, in);
+    }
+    if (!in.has_default) return;
+    if (in.kind == Kind::choice)
+        to.add("; \"{}\" if left out", in.words[static_cast<std::size_t>(in.fallback)]);
+    else
+        to.add("; {:.10g} if left out", in.fallback);
+}
+
+}  // namespace cutwater

@@ -1,0 +1,60 @@
+// What is said of an input in words, once for refusals, workings, headers, wizards and pages.
+#pragma once
+
+#include "catalogue/info.hpp"
+
+#include <fmt/format.h>
+
+#include <string>
+#include <string_view>
+#include <type_traits>
+
+namespace cutwater {
+
+/// Where prose goes: a text, or a buffer that must not grow.
+class Page {
+public:
+    virtual void put(std::string_view text) = 0;
+
+    template <class... T>
+    void add(fmt::format_string<T...> form, T&&... values)
+    {
+        fmt::basic_memory_buffer<char, 640> made;
+        fmt::format_to(std::back_inserter(made), form, std::forward<T>(values)...);
+        put({made.data(), made.size()});
+    }
+
+protected:
+    ~Page() = default;
+};
+
+class TextPage final : public Page {
+public:
+    void put(std::string_view text) override { text_ += text; }
+    std::string take() { return std::move(text_); }
+
+private:
+    std::string text_;
+};
+
+/// The unit to print: "" for a number without one.
+inline const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *unit->suffix ? unit->symbol : ""; }
+
+/// "from 0 to below 1 bar", "a whole number above 0", "a finite number".
+void write_interval(Page& to, const InputInfo& in);
+/// "\"1B\", \"1E\" or \"1U\"".
+void write_words(Page& to, std::span<const char* const> words);
+/// What an input takes: "a number in m3/h, or a text with its unit", "one of …", "a series of at least 2 …".
+void write_kind(Page& to, const InputInfo& in);
+/// What is permitted of it, and what stands for it when it is left out: "from 0 to 1; 0.4 if left out".
+void write_permitted(Page& to, const InputInfo& in);
+
+template <class... T>
+std::string prose(void (*write)(Page&, T...), std::type_identity_t<T>... what)
+{
+    TextPage page;
+    write(page, what...);
+    return page.take();
+}
+
+}  // namespace cutwater
