@@ -1,6 +1,6 @@
 #include "host.hpp"
 
-#include <questions.hpp>
+#include "common/questions.hpp"
 
 #include <com/sun/star/lang/IllegalArgumentException.hpp>
 #include <rtl/ustring.hxx>

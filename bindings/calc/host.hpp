@@ -3,7 +3,7 @@
 
 #include "cell.hpp"
 
-#include <host.hpp>
+#include "common/host.hpp"
 
 namespace cutwater::calc {
 

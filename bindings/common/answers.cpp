@@ -1,4 +1,4 @@
-#include "answers.hpp"
+#include "common/answers.hpp"
 
 #include <algorithm>
 #include <limits>

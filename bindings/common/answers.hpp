@@ -1,7 +1,7 @@
 // The other answers of a function, with room that grows to what they need. values: the call's arguments, as they were read.
 #pragma once
 
-#include "functions.hpp"
+#include "common/functions.hpp"
 
 #include <cutwater/answers.h>
 

@@ -1,8 +1,8 @@
 // A call's arguments, from a host's values to what the C API takes.
 #pragma once
 
-#include "functions.hpp"
-#include "host.hpp"
+#include "common/functions.hpp"
+#include "common/host.hpp"
 
 #include <span>
 

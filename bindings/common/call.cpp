@@ -1,4 +1,4 @@
-#include "call.hpp"
+#include "common/call.hpp"
 
 namespace cutwater_door {
 

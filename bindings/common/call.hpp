@@ -1,7 +1,7 @@
 // A call by position whose series results find room: their buffers grow to what the library says is needed.
 #pragma once
 
-#include "functions.hpp"
+#include "common/functions.hpp"
 
 namespace cutwater_door {
 

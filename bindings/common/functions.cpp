@@ -1,4 +1,4 @@
-#include "functions.hpp"
+#include "common/functions.hpp"
 
 #include <algorithm>
 #include <limits>

@@ -1,4 +1,4 @@
-#include "grid.hpp"
+#include "common/grid.hpp"
 
 #include <algorithm>
 #include <cmath>

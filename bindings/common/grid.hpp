@@ -1,7 +1,7 @@
 // Results as cells: side by side, a series down its column, gaps where there is nothing.
 #pragma once
 
-#include "call.hpp"
+#include "common/call.hpp"
 
 #include <string>
 #include <vector>

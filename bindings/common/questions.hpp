@@ -1,9 +1,9 @@
 // The calls that are not one formula, answered for any host: what each argument is, the library's records say.
 #pragma once
 
-#include "answers.hpp"
-#include "arguments.hpp"
-#include "grid.hpp"
+#include "common/answers.hpp"
+#include "common/arguments.hpp"
+#include "common/grid.hpp"
 
 #include <cmath>
 

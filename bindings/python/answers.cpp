@@ -2,7 +2,7 @@
 #include "answer.hpp"
 #include "refused.hpp"
 
-#include <answers.hpp>
+#include "common/answers.hpp"
 
 #include <cstdio>
 

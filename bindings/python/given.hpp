@@ -3,7 +3,7 @@
 
 #include "python.hpp"
 
-#include <call.hpp>
+#include "common/call.hpp"
 
 namespace cutwater_door {
 

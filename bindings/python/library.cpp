@@ -3,7 +3,7 @@
 #include "refused.hpp"
 #include "rows.hpp"
 
-#include <answers.hpp>
+#include "common/answers.hpp"
 
 namespace cutwater_door {
 namespace {

@@ -2,7 +2,7 @@
 %module cutwater
 
 %{
-#include <functions.hpp>
+#include "common/functions.hpp"
 %}
 
 // Values that are handed straight on need no wrapper of their own.

@@ -154,9 +154,9 @@ auto square_root(bu::quantity<Unit> q)
 template <class Unit>
 auto three_quarter_power(bu::quantity<Unit> q)
 {
-    using Result = typename bu::power_typeof_helper<bu::quantity<Unit>, bu::static_rational<3, 4>>::type;
+    using Raised = typename bu::power_typeof_helper<bu::quantity<Unit>, bu::static_rational<3, 4>>::type;
     const double root = std::sqrt(q.value());
-    return Result::from_value(root * std::sqrt(root));
+    return Raised::from_value(root * std::sqrt(root));
 }
 
 /// The number in SI (revolutions per second for a rotational speed) that stands for a quantity, and back.

@@ -4,12 +4,12 @@
 #include "answers/finding.hpp"
 #include "answers/questions.hpp"
 #include "capi/guard.hpp"
+#include "capi/sized.hpp"
 #include "catalogue/families.hpp"
 #include "catalogue/prose.hpp"
 #include "catalogue/statuses.hpp"
 
 #include <algorithm>
-#include <cstring>
 #include <limits>
 #include <string>
 #include <vector>
@@ -30,13 +30,11 @@ auto entry_at(const List& list, int32_t position) -> decltype(&list[0])
     return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)] : nullptr;
 }
 
-/// As far as the caller's structure goes, which may be an older and smaller one.
 template <class Info>
-cutwater_status hand_over(Info made, Info* to)
+cutwater_status hand_over(const Info& made, Info* to)
 {
     if (!to || to->size < sizeof(std::size_t)) return CUTWATER_MISSING;
-    made.size = std::min(to->size, sizeof made);
-    std::memcpy(to, &made, made.size);
+    capi::write_sized(made, *to);
     return CUTWATER_OK;
 }
 

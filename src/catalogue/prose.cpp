@@ -4,7 +4,7 @@
 
 namespace cutwater {
 
-void write_interval(Page& to, const InputInfo& in)
+void write_interval(Prose& to, const InputInfo& in)
 {
     const Interval& i = in.interval;
     const bool low = std::isfinite(i.low);
@@ -22,13 +22,13 @@ void write_interval(Page& to, const InputInfo& in)
     if (*unit_symbol(in.unit)) to.add(" {}", unit_symbol(in.unit));
 }
 
-void write_words(Page& to, std::span<const char* const> words)
+void write_words(Prose& to, std::span<const char* const> words)
 {
     for (std::size_t i = 0; i < words.size(); ++i)
         to.add("{}\"{}\"", i == 0 ? "" : i + 1 == words.size() ? " or " : ", ", words[i]);
 }
 
-void write_kind(Page& to, const InputInfo& in)
+void write_kind(Prose& to, const InputInfo& in)
 {
     const char* unit = unit_symbol(in.unit);
     switch (in.kind) {
@@ -52,7 +52,7 @@ void write_kind(Page& to, const InputInfo& in)
     }
 }
 
-void write_permitted(Page& to, const InputInfo& in)
+void write_permitted(Prose& to, const InputInfo& in)
 {
     if (in.kind == Kind::choice) {
         write_words(to, in.words);

@@ -12,7 +12,7 @@
 namespace cutwater {
 
 /// Where prose goes: a text, or a buffer that must not grow.
-class Page {
+class Prose {
 public:
     virtual void put(std::string_view text) = 0;
 
@@ -25,10 +25,10 @@ public:
     }
 
 protected:
-    ~Page() = default;
+    ~Prose() = default;
 };
 
-class TextPage final : public Page {
+class ProseText final : public Prose {
 public:
     void put(std::string_view text) override { text_ += text; }
     std::string take() { return std::move(text_); }
@@ -41,20 +41,20 @@ private:
 inline const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *unit->suffix ? unit->symbol : ""; }
 
 /// "from 0 to below 1 bar", "a whole number above 0", "a finite number".
-void write_interval(Page& to, const InputInfo& in);
+void write_interval(Prose& to, const InputInfo& in);
 /// "\"1B\", \"1E\" or \"1U\"".
-void write_words(Page& to, std::span<const char* const> words);
+void write_words(Prose& to, std::span<const char* const> words);
 /// What an input takes: "a number in m3/h, or a text with its unit", "one of …", "a series of at least 2 …".
-void write_kind(Page& to, const InputInfo& in);
+void write_kind(Prose& to, const InputInfo& in);
 /// What is permitted of it, and what stands for it when it is left out: "from 0 to 1; 0.4 if left out".
-void write_permitted(Page& to, const InputInfo& in);
+void write_permitted(Prose& to, const InputInfo& in);
 
 template <class... T>
-std::string prose(void (*write)(Page&, T...), std::type_identity_t<T>... what)
+std::string prose(void (*write)(Prose&, T...), std::type_identity_t<T>... what)
 {
-    TextPage page;
-    write(page, what...);
-    return page.take();
+    ProseText made;
+    write(made, what...);
+    return made.take();
 }
 
 }  // namespace cutwater

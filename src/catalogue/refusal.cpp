@@ -16,7 +16,7 @@ namespace {
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 /// Writes into a fixed buffer, cut at a character's border, always ended by 0.
-class Writer final : public Page {
+class Writer final : public Prose {
 public:
     Writer(char* buffer, std::size_t capacity) : buffer_(buffer), capacity_(capacity) { buffer_[0] = 0; }
 

@@ -2,6 +2,7 @@
 #include "generate/json.hpp"
 #include "generate/product.hpp"
 
+#include "answers/questions.hpp"
 #include "call/argument_list.hpp"
 
 #include <cutwater/base.h>
@@ -24,7 +25,7 @@ std::string words(std::span<const char* const> list) { return json_list(list, []
 std::string input_json(const InputInfo& in)
 {
     JsonObject json;
-    json.text("name", in.full_name).text("symbol", in.symbol).text("kind", kind_name(in.kind, in.whole));
+    json.text("name", in.full_name).text("short_name", in.name).text("symbol", in.symbol).text("kind", kind_name(in.kind, in.whole));
     if (in.quantity) json.text("quantity", in.quantity->name).text("unit", in.unit->symbol);
     if (in.kind != Kind::choice)
         json.number("low", in.interval.low).flag("low_open", in.interval.low_open).number("high", in.interval.high).flag("high_open", in.interval.high_open);
@@ -42,7 +43,7 @@ std::string input_json(const InputInfo& in)
 std::string result_json(const ResultInfo& out)
 {
     JsonObject json;
-    json.text("name", out.full_name).text("symbol", out.symbol).text("kind", out.kind == Kind::choice ? "word" : kind_name(out.kind, false));
+    json.text("name", out.full_name).text("short_name", out.name).text("symbol", out.symbol).text("kind", out.kind == Kind::choice ? "word" : kind_name(out.kind, false));
     if (out.quantity) json.text("quantity", out.quantity->name).text("unit", out.unit->symbol);
     if (out.kind == Kind::choice) json.raw("choices", words(out.words));
     return json.text("meaning", out.meaning).done();
@@ -93,6 +94,7 @@ std::string function_json(const FunctionInfo& f, const Family& family)
     const auto sentences = [](std::span<const char* const> list) { return json_list(list, [](const char* s) { return json_text(s); }); };
     return JsonObject()
         .text("name", f.name)
+        .text("type_name", f.type_name)
         .text("family", family.name)
         .text("summary", f.meaning)
         .raw("also", aliases_json(f.also))
@@ -107,6 +109,22 @@ std::string function_json(const FunctionInfo& f, const Family& family)
                             .raw("results", arguments_json(f.results, f.example.results))
                             .text("source", f.example.source)
                             .done())
+        .done();
+}
+
+std::string question_json(const QuestionInfo& q)
+{
+    return JsonObject()
+        .text("name", q.name)
+        .text("c_name", q.c_name)
+        .text("meaning", q.meaning)
+        .raw("arguments", json_list(q.arguments, [](const QuestionArgument& a) {
+                 return JsonObject().text("name", a.name).text("meaning", a.meaning).flag("optional", a.optional)
+                     .flag("rest", a.asked == Asked::arguments).done();
+             }))
+        .raw("results", json_list(q.results, [](const QuestionResult& r) {
+                 return JsonObject().text("name", r.name).text("meaning", r.meaning).flag("word", r.word).done();
+             }))
         .done();
 }
 
@@ -129,8 +147,8 @@ std::string whole_json()
     std::string units;
     for (const QuantityInfo* quantity : all_quantities())
         put(units, "{}\n{}: {}", units.empty() ? "" : ",", json_text(quantity->name), json_list(*quantity, unit_json));
-    return fmt::format("{{\"cutwater\": {}, \"interface\": {}, \"functions\": [{}\n], \"units\": {{{}\n}}}}\n",
-                       json_text(CUTWATER_VERSION), CUTWATER_INTERFACE, functions, units);
+    return fmt::format("{{\"cutwater\": {}, \"interface\": {}, \"functions\": [{}\n], \"questions\": {}, \"units\": {{{}\n}}}}\n",
+                       json_text(CUTWATER_VERSION), CUTWATER_INTERFACE, functions, json_list(questions(), question_json), units);
 }
 
 /// Compilers limit the length of one literal: a line of JSON a literal, all in one array of characters.

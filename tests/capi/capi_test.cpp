@@ -17,6 +17,12 @@
 
 namespace {
 
+cutwater_status quantity_of_text(const char* text, const char* unit, double* out, cutwater_refusal* refusal)
+{
+    const cutwater_value value{CUTWATER_TEXT, 0, text, nullptr, 0, 1};
+    return cutwater_quantity(&value, unit, out, refusal);
+}
+
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinite = std::numeric_limits<double>::infinity();
 

@@ -19,7 +19,8 @@ char upper(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + '
 
 std::string parameter_meaning(const InputInfo& in)
 {
-    return fmt::format("{} {} Permitted: {}.", sentence(in.meaning), sentence(kind_text(in)), permitted_text(in));
+    const std::string takes = in.kind == Kind::choice ? "" : sentence(kind_text(in)) + " ";
+    return fmt::format("{} {}Permitted: {}.", sentence(in.meaning), takes, permitted_text(in));
 }
 
 std::string results_text(const FunctionInfo& f)

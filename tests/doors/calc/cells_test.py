@@ -110,8 +110,7 @@ ERRORS = [  # (what, formula, error shown)
     ("gauge to absolute", call("convert_unit", "1", '"barg"', '"bara"'), "Err:502"),
     ("quantity of nothing", call("quantity", f"[Inputs.A{PLACE['empty']}:.A{PLACE['empty']}]", '"m"'), "Err:502"),
     ("quantity of another quantity", call("quantity", '"6 ft"', '"bara"'), "Err:502"),
-    ("refusal of no function", call("refusal", quoted("no_such_function"), "1"), "Err:502"),
-    ("working of no function", call("working", quoted("no_such_function"), "1"), "Err:502"),
+    ("a sensitivity of no function", call("sensitivity", quoted("no_such_function"), "", "1"), "Err:502"),
     ("solving for no input", call("solve_for", quoted("velocity_head"), quoted("weather"), "", "1", "1", "100"), "Err:502"),
     ("a target that cannot be", call("solve_for", quoted("velocity_head"), quoted("flow"), "", "-1", "", "100"), "Err:502"),
 ]
@@ -129,7 +128,8 @@ class Cells(unittest.TestCase):
         working = [quoted("NPSH_AVAILABLE"), *GOOD]
         answers = [
             [Formula(call("refusal", *working)), Formula(call("working", *working)), Formula(call("cutwater_version")),
-             Formula(call("working", quoted("npsh_available"), "-1", *GOOD[1:]))],
+             Formula(call("working", quoted("npsh_available"), "-1", *GOOD[1:])),
+             Formula(call("refusal", quoted("no_such_function"), "1")), Formula(call("working", quoted("no_such_function"), "1"))],
             *[[Formula(call("working_line", str(line), *working))] for line in (1, 2, 3, 500)],
             [Formula(call("uncertainty", quoted("velocity_head"), '""', "1", "100", "150"), 1, 5)],
             [Formula(call("sensitivity", quoted("npsh_available"), "", *GOOD), 5, 3)], *[[]] * 4,
@@ -175,7 +175,10 @@ class Cells(unittest.TestCase):
 
     def test_other_answers(self):
         rows = self.sheets["Answers"]
-        accepted, working, version, refused = rows[0][:4]
+        accepted, working, version, refused, *unknown = rows[0][:6]
+        for said in unknown:  # the sentence is the answer there
+            self.assertEqual(said.kind, "text")
+            self.assertIn('There is no function "no_such_function"', said.text)
         self.assertEqual((accepted.kind, accepted.text), ("text", ""))
         self.assertEqual(version.text, os.environ["CUTWATER_VERSION"])
         self.assertIn("surface_pressure_bara", refused.text)

@@ -128,16 +128,16 @@ class Solve(unittest.TestCase):
         self.assertAlmostEqual(cutwater.solve_for("curve_head", "flow", 32, low="50 m3/h", **humped), both[1], places=12)
 
     def test_misuse(self):
-        self.assertRaises(Refused, cutwater.solve, "npsh_available", "no_such", 1)
-        self.assertRaises(Refused, cutwater.solve, "npsh_available", "liquid_level", "1 bara", **SUCTION)
-        self.assertRaises(Refused, cutwater.solve, "npsh_available", "liquid_level", 1, result="no_such", **SUCTION)
-        self.assertRaises(Refused, cutwater.solve, "npsh_available", "liquid_level", math.nan, **SUCTION)
-        self.assertRaises(Refused, cutwater.solve, "npsh_available", "liquid_level", 1)
-        self.assertRaises(Refused, cutwater.solve, "npsh_available", "liquid_level", 1, low="1 bara", **SUCTION)
-        self.assertRaises(ValueError, cutwater.solve, "npsh_available", "liquid_level", 1, low=math.nan, **SUCTION)
-        self.assertRaises(TypeError, cutwater.solve, "npsh_available", 3, 1, **SUCTION)
-        self.assertRaises(TypeError, cutwater.solve, "npsh_available", "liquid_level", [1], **SUCTION)
-        self.assertRaises(LookupError, cutwater.solve, "no_such", "liquid_level", 1)
+        self.assertRaises(Refused, cutwater.solve_for, "npsh_available", "no_such", 1)
+        self.assertRaises(Refused, cutwater.solve_for, "npsh_available", "liquid_level", "1 bara", **SUCTION)
+        self.assertRaises(Refused, cutwater.solve_for, "npsh_available", "liquid_level", 1, result="no_such", **SUCTION)
+        self.assertRaises(Refused, cutwater.solve_for, "npsh_available", "liquid_level", math.nan, **SUCTION)
+        self.assertRaises(Refused, cutwater.solve_for, "npsh_available", "liquid_level", 1)
+        self.assertRaises(Refused, cutwater.solve_for, "npsh_available", "liquid_level", 1, low="1 bara", **SUCTION)
+        self.assertRaises(ValueError, cutwater.solve_for, "npsh_available", "liquid_level", 1, low=math.nan, **SUCTION)
+        self.assertRaises(TypeError, cutwater.solve_for, "npsh_available", 3, 1, **SUCTION)
+        self.assertRaises(TypeError, cutwater.solve_for, "npsh_available", "liquid_level", [1], **SUCTION)
+        self.assertRaises(LookupError, cutwater.solve_for, "no_such", "liquid_level", 1)
 
 
 class Uncertainty(unittest.TestCase):

@@ -24,7 +24,7 @@ class Package(unittest.TestCase):
     def test_names_do_not_meet(self):
         self.assertEqual(len(cutwater.__all__), len(set(cutwater.__all__)))
         inputs = {entry["name"] for function in FUNCTIONS for entry in function["inputs"]}
-        for call in (cutwater.rows, cutwater.working, cutwater.solve, cutwater.solutions, cutwater.uncertainty, cutwater.sensitivity):
+        for call in (cutwater.rows, cutwater.working, cutwater.solve_for, cutwater.solutions, cutwater.uncertainty, cutwater.sensitivity):
             named = {p.name for p in inspect.signature(call).parameters.values() if p.kind is inspect.Parameter.KEYWORD_ONLY}
             self.assertEqual(named & inputs, set(), call.__name__)
 

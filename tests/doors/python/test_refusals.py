@@ -89,11 +89,11 @@ class Refusals(unittest.TestCase):
             self.assertEqual(str(again), str(refused))
 
     def test_convert_and_read(self):
-        self.assertRaises(Refused, cutwater.convert, 1.0, "bara", "m3/h")
-        self.assertRaises(Refused, cutwater.convert, [1.0], "no unit", "m3/h")
-        self.assertRaises(Refused, cutwater.convert, [], "bara", "m3/h")
-        self.assertRaises(TypeError, cutwater.convert, "1", "m", "ft")
-        self.assertRaises(TypeError, cutwater.convert, 1.0, 3, "ft")
+        self.assertRaises(Refused, cutwater.convert_unit, 1.0, "bara", "m3/h")
+        self.assertRaises(Refused, cutwater.convert_unit, [1.0], "no unit", "m3/h")
+        self.assertRaises(Refused, cutwater.convert_unit, [], "bara", "m3/h")
+        self.assertRaises(TypeError, cutwater.convert_unit, "1", "m", "ft")
+        self.assertRaises(TypeError, cutwater.convert_unit, 1.0, 3, "ft")
         self.assertRaises(Refused, cutwater.quantity, "1 barg", "bara")
         self.assertRaises(Refused, cutwater.quantity, 1.0, "no unit")
         self.assertRaises(Refused, cutwater.quantity, float("nan"), "m")
@@ -104,7 +104,7 @@ class Refusals(unittest.TestCase):
         self.assertRaises(TypeError, cutwater.read, "npsh_available", "no_such", "1")
 
     def test_statuses_are_those_of_the_header(self):
-        header = pathlib.Path(os.environ["CUTWATER_SOURCE"], "include/cutwater/base.h").read_text()
+        header = pathlib.Path(os.environ["CUTWATER_SOURCE"], "include/cutwater/status.h").read_text()
         enum = re.search(r"typedef enum cutwater_status\s*{(.*?)}", header, re.S)[1]
         self.assertEqual({n: int(v) for n, v in re.findall(r"CUTWATER_(\w+) = (\d+)", enum)}, {s.name: s.value for s in Status})
 
