@@ -3,6 +3,7 @@
 #include "fastcall.hpp"
 %}
 
+%rename("%(strip:[cutwater_])s") "";
 %feature("kwargs", "1");
 %typemap(in) cutwater_door::Given "$1.object = $input;"
 %typemap(out) cutwater_door::Answer "$result = $1.object; if (!$result) SWIG_fail;"

@@ -41,18 +41,8 @@ inline const char *question_meaning(int position)
 
 }  // namespace cutwater_door
 %}
-%rename(question_count) cutwater_question_count;
 int cutwater_question_count();
 
-%rename(version) cutwater_version;
-%rename(interface) cutwater_interface;
-%rename(catalogue_json) cutwater_catalogue_json;
-%rename(function_count) cutwater_function_count;
-%rename(function_name) cutwater_function_name;
-%rename(find) cutwater_find;
-%rename(input_count) cutwater_input_count;
-%rename(input_name) cutwater_input_name;
-%rename(input_unit) cutwater_input_unit;
 const char *cutwater_version();
 int cutwater_interface();
 const char *cutwater_catalogue_json();

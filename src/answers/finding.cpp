@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
-#include <map>
 #include <string>
+#include <tuple>
 #include <unordered_map>
 
 namespace cutwater {
@@ -114,21 +114,26 @@ const Index& index()
     return built;
 }
 
+/// Letters to change, leave out or put in, as far as one.
+bool one_letter_apart(const Word& a, const Word& b)
+{
+    if (a.size() > b.size()) return one_letter_apart(b, a);
+    if (b.size() - a.size() > 1) return false;
+    const auto [at, in] = std::mismatch(a.begin(), a.end(), b.begin());
+    return a.size() == b.size() ? std::equal(at + 1, a.end(), in + 1) : std::equal(at, a.end(), in + 1);
+}
+
 /// How near a word comes to one that is known: 1 the same, less for one that begins alike or differs by a letter.
 double nearness(const Word& asked, const Word& known)
 {
     if (asked == known) return 1;
     const std::size_t shorter = std::min(asked.size(), known.size());
     if (shorter < 4) return 0;
+    if (shorter >= 5 && one_letter_apart(asked, known)) return 0.9;
     const auto common = static_cast<std::size_t>(
         std::mismatch(asked.begin(), asked.begin() + static_cast<std::ptrdiff_t>(shorter), known.begin()).first - asked.begin());
-    if (common == shorter || common >= 5) return 0.8 * static_cast<double>(common) / static_cast<double>(std::max(asked.size(), known.size()));
-    if (asked.size() == known.size() && shorter >= 5) {
-        std::size_t differ = 0;
-        for (std::size_t i = 0; i < shorter; ++i) differ += asked[i] != known[i];
-        if (differ == 1) return 0.6;
-    }
-    return 0;
+    if (common < std::min<std::size_t>(shorter, 5)) return 0;
+    return 0.8 * static_cast<double>(common) / static_cast<double>(std::max(asked.size(), known.size()));
 }
 
 /// Known words that an asked one may stand for.
@@ -174,18 +179,21 @@ double score(const Card& card, const std::vector<Word>& asked, const std::vector
 std::vector<std::int32_t> find_functions(std::string_view words)
 {
     const std::vector<Word> asked = words_in(words);
+    std::string name(words);  // as it may be typed: "NPSH available"
+    for (char& c : name) c = c == ' ' ? '_' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    const std::ptrdiff_t named = find_function(name);
     std::vector<std::vector<std::pair<Word, double>>> stand_for;
     for (const Word& word : asked) stand_for.push_back(meant(word));
     std::vector<std::pair<double, std::int32_t>> found;
     double best = 0;
     for (std::size_t i = 0; i < index().cards.size(); ++i)
-        if (const double points = score(index().cards[i], asked, stand_for); points > 0) {
+        if (const double points = score(index().cards[i], asked, stand_for); points > 0 || named == static_cast<std::ptrdiff_t>(i)) {
             found.emplace_back(points, static_cast<std::int32_t>(i));
             best = std::max(best, points);
         }
-    std::erase_if(found, [&](const auto& one) { return one.first < 0.25 * best; });
-    std::sort(found.begin(), found.end(), [](const auto& a, const auto& b) {
-        return a.first != b.first ? a.first > b.first : a.second < b.second;
+    std::erase_if(found, [&](const auto& one) { return one.first < 0.25 * best && one.second != named; });
+    std::sort(found.begin(), found.end(), [&](const auto& a, const auto& b) {
+        return std::tuple(a.second != named, -a.first, a.second) < std::tuple(b.second != named, -b.first, b.second);
     });
     constexpr std::size_t most = 12;
     std::vector<std::int32_t> made;

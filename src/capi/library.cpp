@@ -2,11 +2,14 @@
 
 #include "capi/direct.hpp"
 #include "catalogue/families.hpp"
+#include "units/message.hpp"
 #include "units/text.hpp"
 
 #include <bit>
 #include <cmath>
+#include <cstring>
 #include <limits>
+#include <string>
 
 using namespace cutwater;
 using namespace cutwater::capi;
@@ -153,6 +156,10 @@ cutwater_status cutwater_quantity(const cutwater_value* value, const char* unit,
     if (!number || !value || !unit) return refuse(CUTWATER_MISSING, "quantity: a pointer is null.", refusal);
     const cutwater_status status = quantity_of(*value, unit, *number, refusal);
     if (refusal && status == CUTWATER_OK) refusal->status = CUTWATER_OK;
+    if (refusal && status != CUTWATER_OK && std::strncmp(refusal->message, "quantity: ", 10) != 0) {
+        const std::string sentence = refusal->message;  // the reader of texts does not know who asked
+        Message(refusal->message, sizeof refusal->message).add("quantity: {}", sentence);
+    }
     return status;
 }
 

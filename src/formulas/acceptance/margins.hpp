@@ -41,6 +41,7 @@ inline std::tuple<Ratio, Ratio> acceptance_margin(AcceptanceGrade grade, Guarant
 inline constexpr auto acceptance_margin_record = record<&acceptance_margin>({
     .name = "acceptance_margin",
     .meaning = "Deviation of a measured value from the guaranteed one, and its margin in an acceptance grade",
+    .also = "ISO 9906|test fell short|deviation from guarantee",
     .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
                input("guaranteed_value", "G", units::number, above(0), "guaranteed value in any unit; an efficiency as a fraction"),
                input("measured_value", "M", units::number, from(0), "measured value in the same unit, as a verdict's function gives it"),
@@ -79,6 +80,7 @@ inline Outcome<std::tuple<Ratio, Ratio, Ratio, Ratio>> acceptance_margins(Accept
 inline constexpr auto acceptance_margins_record = record<&acceptance_margins>({
     .name = "acceptance_margins",
     .meaning = "Deviations of a measured head curve from the guaranteed point, and their margins in an acceptance grade",
+    .also = "ISO 9906|test fell short|deviation from guarantee",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(), acceptance::flows(), acceptance::heads(),
                acceptance::small_power()},
     .results = {output("head_deviation", "d_H", units::number, "of the head at the guaranteed flow, as a part of the guaranteed head"),

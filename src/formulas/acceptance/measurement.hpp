@@ -57,6 +57,7 @@ inline std::tuple<Flow, Head, Power, Head> test_to_rated_speed(Flow flow, Head h
 inline constexpr auto test_to_rated_speed_record = record<&test_to_rated_speed>({
     .name = "test_to_rated_speed",
     .meaning = "Measured values translated to the rated speed and density",
+    .also = "ISO 9906|speed correction of a test",
     .inputs = {input("flow", "Q", units::m3h, from(0), "measured flow"), input("head", "H", units::metre, any, "measured head"),
                input("power", "P", units::kW, from(0), "measured power input"),
                input("npsh3", "NPSH3", units::metre, from(0), "measured NPSH3; 0 when it was not measured"),
@@ -117,6 +118,7 @@ inline Ratio random_uncertainty(Series<Ratio> readings, Steps steps)
 inline constexpr auto random_uncertainty_record = record<&random_uncertainty>({
     .name = "random_uncertainty",
     .meaning = "Random part of a measured value's uncertainty, from repeated readings",
+    .also = "scatter of readings|repeatability",
     .inputs = {series("readings", "x_i", units::number, any, "repeated readings of one quantity, in any unit", 3)},
     .results = {output("random", "e_R", units::number_percent, "per cent of the mean, at a confidence of 95 %")},
     .equation = "e_R = 100 t s/(mean sqrt(N)), t by Student, 95 %, N - 1 degrees of freedom",
@@ -129,6 +131,7 @@ inline Ratio measurement_uncertainty(Ratio systematic, Ratio random) { return Ra
 inline constexpr Record<&measurement_uncertainty> measurement_uncertainty_record{
     .name = "measurement_uncertainty",
     .meaning = "Overall uncertainty of a measured value",
+    .also = "accuracy of measurement|instrument error",
     .inputs = {input("systematic", "e_S", units::number_percent, acceptance::percentages, "systematic part, of instrument and method"),
                input("random", "e_R", units::number_percent, acceptance::percentages, "random part, as from random_uncertainty")},
     .results = {output("overall", "e", units::number_percent, "overall uncertainty")},
@@ -144,6 +147,7 @@ inline Ratio efficiency_uncertainty(Ratio flow, Ratio head, Ratio power, Ratio s
 inline constexpr Record<&efficiency_uncertainty> efficiency_uncertainty_record{
     .name = "efficiency_uncertainty",
     .meaning = "Uncertainty of a measured efficiency, from those of what it is made of",
+    .also = "accuracy of efficiency",
     .inputs = {input("flow_uncertainty", "e_Q", units::number_percent, acceptance::percentages, "overall uncertainty of the flow"),
                input("head_uncertainty", "e_H", units::number_percent, acceptance::percentages, "overall uncertainty of the head"),
                input("power_uncertainty", "e_P", units::number_percent, acceptance::percentages, "overall uncertainty of the power, or of the torque"),
@@ -162,6 +166,7 @@ inline Ratio allowed_uncertainty(UncertaintyGrade grade, MeasuredQuantity quanti
 inline constexpr Record<&allowed_uncertainty> allowed_uncertainty_record{
     .name = "allowed_uncertainty",
     .meaning = "Greatest overall uncertainty that an acceptance test may have",
+    .also = "ISO 9906|instrument accuracy",
     .inputs = {choice<UncertaintyGrade>("test_grade", "grade", "grade of the test: 1, 2 or 3"), choice<MeasuredQuantity>("quantity", "quantity", "what is measured")},
     .results = {output("overall", "e", units::number_percent, "greatest overall uncertainty")},
     .equation = "by the table; grades 2 and 3 have the same",

@@ -31,6 +31,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Power>, Points<Frac
 inline constexpr auto test_points_to_rated_speed_record = record<&test_points_to_rated_speed>({
     .name = "test_points_to_rated_speed",
     .meaning = "All points of a test translated to the rated speed and density, with their efficiencies",
+    .also = "ISO 9906|speed correction of a test",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "measured flows", 1), series("heads", "H_i", units::metre, from(0), "measured heads", 1),
                series("powers", "P_i", units::kW, above(0), "measured pump power inputs", 1),
                series("test_speeds", "n_i", units::rpm, limits::speed_rpm, "speed at each point, as measured", 1),

@@ -83,6 +83,7 @@ inline std::tuple<Ratio, Ratio, Ratio, Ratio, Ratio, Ratio> acceptance_tolerance
 inline constexpr auto acceptance_tolerances_record = record<&acceptance_tolerances>({
     .name = "acceptance_tolerances",
     .meaning = "Tolerances of an acceptance grade, as parts of the guaranteed values",
+    .also = "ISO 9906|test tolerance|grade 1B|grade 2B",
     .inputs = {acceptance::grade(), acceptance::small_power()},
     .results = {output("flow_low", "tau_Q-", units::number, "lowest flow, -0.05 for 5 % below"),
                 output("flow_high", "tau_Q+", units::number, "highest flow"), output("head_low", "tau_H-", units::number, "lowest head"),
@@ -110,6 +111,7 @@ inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, Guarant
 inline constexpr auto acceptance_limits_record = record<&acceptance_limits>({
     .name = "acceptance_limits",
     .meaning = "Lowest and highest measured value that an acceptance grade allows",
+    .also = "ISO 9906|test tolerance",
     .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
                input("guaranteed_value", "G", units::number, above(0), "guaranteed value in any unit; an efficiency as a fraction"), acceptance::small_power()},
     .results = {output("lowest", "G_low", units::number, "in the same unit; 0 for power, which has no lower limit"),

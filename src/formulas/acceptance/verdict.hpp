@@ -124,6 +124,8 @@ inline Outcome<std::tuple<Verdict, Head, Flow>> acceptance_verdict(AcceptanceGra
 inline constexpr auto acceptance_verdict_record = record<&acceptance_verdict>({
     .name = "acceptance_verdict",
     .meaning = "Whether a measured head curve keeps the guaranteed flow and head",
+    .also = "ISO 9906|factory acceptance test|FAT|test fell short|witnessed test|performance test|"
+            "acceptance test",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(), acceptance::flows(), acceptance::heads(),
                acceptance::small_power()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the curve crosses or touches at least one bar of the tolerance cross"),
@@ -151,6 +153,7 @@ inline Outcome<std::tuple<Verdict, Fraction, Flow>> acceptance_verdict_efficienc
 inline constexpr auto acceptance_verdict_efficiency_record = record<&acceptance_verdict_efficiency>({
     .name = "acceptance_verdict_efficiency",
     .meaning = "Whether measured curves keep the guaranteed efficiency",
+    .also = "ISO 9906|guaranteed efficiency|test fell short",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(),
                input("guaranteed_efficiency", "eta_G", units::fraction, above_up_to(0, 1), "guaranteed efficiency"), acceptance::flows(),
                acceptance::heads(), series("efficiencies", "eta_i", units::fraction, between(0, 1), "measured efficiencies at those flows", 2),
@@ -181,6 +184,7 @@ inline Outcome<std::tuple<Verdict, Power, Flow>> acceptance_verdict_power(Accept
 inline constexpr auto acceptance_verdict_power_record = record<&acceptance_verdict_power>({
     .name = "acceptance_verdict_power",
     .meaning = "Whether measured curves keep the guaranteed power input",
+    .also = "ISO 9906|guaranteed power|test fell short",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(),
                input("guaranteed_power", "P_G", units::kW, above(0), "guaranteed power input"), acceptance::flows(), acceptance::heads(),
                series("powers", "P_i", units::kW, from(0), "measured power inputs at those flows, translated to the guaranteed speed", 2),

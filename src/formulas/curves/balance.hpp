@@ -69,6 +69,7 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Delivering>> flow_balance(Seri
 inline constexpr auto flow_balance_record = record<&flow_balance>({
     .name = "flow_balance",
     .meaning = "Duty of two unlike pumps in parallel on one system, and each pump's share",
+    .also = "load sharing|two pumps give less than twice|pumps in parallel",
     .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>(), curves::static_head(),
                curves::resistance()},
     .results = {output("total_flow", "Q", units::m3h, "flow through the system"), output("head", "H", units::metre, "head common to both"),

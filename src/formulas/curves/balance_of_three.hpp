@@ -41,6 +41,7 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Flow, DeliveringOfThree>> flow
 inline constexpr auto flow_balance_of_three_record = record<&flow_balance_of_three>({
     .name = "flow_balance_of_three",
     .meaning = "Duty of three unlike pumps in parallel on one system, and each pump's share",
+    .also = "load sharing|pumps in parallel",
     .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>(), curves::flows_of<3>(),
                curves::falling_heads_of<3>(), curves::static_head(), curves::resistance()},
     .results = {output("total_flow", "Q", units::m3h, "flow through the system"), output("head", "H", units::metre, "head common to all"),

@@ -62,6 +62,7 @@ inline Outcome<Flow> best_efficiency_flow(Series<Flow> flows, Series<Fraction> e
 inline constexpr auto best_efficiency_flow_record = record<&best_efficiency_flow>({
     .name = "best_efficiency_flow",
     .meaning = "Flow at which a pump's efficiency is highest",
+    .also = "BEP|best efficiency point",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
     .results = {output("flow", "Q_BEP", units::m3h, "best efficiency flow")},
@@ -80,6 +81,7 @@ inline Outcome<Fraction> best_efficiency(Series<Flow> flows, Series<Fraction> ef
 inline constexpr auto best_efficiency_record = record<&best_efficiency>({
     .name = "best_efficiency",
     .meaning = "Highest efficiency of a pump's curve",
+    .also = "BEP|best efficiency point",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
     .results = {output("efficiency", "eta_BEP", units::fraction, "best efficiency")},

@@ -50,6 +50,7 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_in_parallel(Series<Flow> flo
 inline constexpr auto curve_in_parallel_record = record<&curve_in_parallel>({
     .name = "curve_in_parallel",
     .meaning = "Head curve of equal pumps in parallel",
+    .also = "two pumps|pumps in parallel|standby pump started",
     .inputs = {curves::flows("flows of one pump's points"),
                curves::heads("heads of one pump's points"), input("pumps", "z", units::count, between(1, 100), "number of pumps running")},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
@@ -68,6 +69,7 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_in_series(Series<Flow> flows
 inline constexpr auto curve_in_series_record = record<&curve_in_series>({
     .name = "curve_in_series",
     .meaning = "Head curve of equal pumps or stages in series",
+    .also = "booster|pumps in series|stages",
     .inputs = {curves::flows("flows of one pump's points"),
                curves::heads("heads of one pump's points"), input("pumps", "z", units::count, between(1, 100), "number of pumps or stages")},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of all together"),
@@ -106,6 +108,7 @@ inline std::tuple<Points<Flow>, Points<Head>> two_curves_in_parallel(Series<Flow
 inline constexpr auto two_curves_in_parallel_record = record<&two_curves_in_parallel>({
     .name = "two_curves_in_parallel",
     .meaning = "Head curve of two unlike pumps in parallel, each behind a non-return valve",
+    .also = "unlike pumps in parallel|two pumps",
     .inputs = {curves::flows_of<1>(), curves::falling_heads_of<1>(), curves::flows_of<2>(), curves::falling_heads_of<2>()},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows of both together, down to the head at which one curve ends"),
                 output_series<Head>("total_heads", "H_sum,i", units::metre, "heads of both together")},
@@ -149,6 +152,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>>> two_curves_in_series(Seri
 inline constexpr auto two_curves_in_series_record = record<&two_curves_in_series>({
     .name = "two_curves_in_series",
     .meaning = "Head curve of two unlike pumps in series",
+    .also = "booster|unlike pumps in series",
     .inputs = {curves::flows_of<1>("flows of pump 1"), curves::heads_of<1>("heads of pump 1"), curves::flows_of<2>("flows of pump 2"),
                curves::heads_of<2>("heads of pump 2")},
     .results = {output_series<Flow>("total_flows", "Q_sum,i", units::m3h, "flows that both curves reach"),

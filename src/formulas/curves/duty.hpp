@@ -69,6 +69,7 @@ inline Outcome<Flow> duty_flow(Series<Flow> flows, Series<Head> heads, Head stat
 inline constexpr auto duty_flow_record = record<&duty_flow>({
     .name = "duty_flow",
     .meaning = "Flow at which the pump's curve meets the system's",
+    .also = "duty point|operating point|where does it run|run-out|runout",
     .inputs = {curves::pump_flows(), curves::pump_heads(),
                curves::static_head("head of the system at no flow; negative when the system flows by itself"), curves::resistance()},
     .results = {output("duty_flow", "Q", units::m3h, "flow through pump and system")},
@@ -88,6 +89,7 @@ inline Outcome<Head> duty_head(Series<Flow> flows, Series<Head> heads, Head stat
 inline constexpr auto duty_head_record = record<&duty_head>({
     .name = "duty_head",
     .meaning = "Head at which the pump's curve meets the system's",
+    .also = "duty point|operating point|where does it run",
     .inputs = {curves::pump_flows(), curves::pump_heads(),
                curves::static_head("head of the system at no flow; negative when the system flows by itself"), curves::resistance()},
     .results = {output("duty_head", "H", units::metre, "head of pump and system there")},

@@ -127,6 +127,7 @@ inline std::tuple<Points<Ratio>, Ratio, Ratio> curve_fit(Series<Ratio> xs, Serie
 inline constexpr auto curve_fit_record = record<&curve_fit>({
     .name = "curve_fit",
     .meaning = "Polynomial through measured points by least squares, with its goodness of fit",
+    .also = "regression|polynomial|trend line",
     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
                series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
                input("degree", "m", units::count, between(1, 6), "greatest power of x")},
@@ -152,6 +153,7 @@ inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count deg
 inline constexpr auto fitted_value_record = record<&fitted_value>({
     .name = "fitted_value",
     .meaning = "Value of the least-squares polynomial through measured points",
+    .also = "regression|polynomial",
     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
                series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
                input("degree", "m", units::count, between(1, 6), "greatest power of x"),

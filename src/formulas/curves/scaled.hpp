@@ -60,6 +60,7 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_at_speed(Series<Flow> flows,
 inline constexpr auto curve_at_speed_record = record<&curve_at_speed>({
     .name = "curve_at_speed",
     .meaning = "Head curve of a pump at another speed",
+    .also = "affinity laws|VFD curve|slow it down",
     .inputs = {curves::flows(), curves::heads(), affinity::speed(), affinity::new_speed()},
     .results = {output_series<Flow>("new_flows", "Q'_i", units::m3h, "flows at the new speed"),
                 output_series<Head>("new_heads", "H'_i", units::metre, "heads at the new speed")},
@@ -81,6 +82,7 @@ inline std::tuple<Points<Flow>, Points<Power>> power_curve_at_speed(Series<Flow>
 inline constexpr auto power_curve_at_speed_record = record<&power_curve_at_speed>({
     .name = "power_curve_at_speed",
     .meaning = "Power curve of a pump at another speed",
+    .also = "affinity laws|BHP curve|VFD curve",
     .inputs = {curves::flows(),
                series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points", 2), affinity::speed(), affinity::new_speed()},
     .results = {output_series<Flow>("new_flows", "Q'_i", units::m3h, "flows at the new speed"),
@@ -102,6 +104,7 @@ inline std::tuple<Points<Flow>, Points<Head>> curve_at_trim(Series<Flow> flows, 
 inline constexpr auto curve_at_trim_record = record<&curve_at_trim>({
     .name = "curve_at_trim",
     .meaning = "Head curve of a pump with its impeller trimmed",
+    .also = "impeller trim|cut impeller",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
                curves::heads("heads of the curve's points at full diameter"), trim::diameter(),
                trim::trimmed_diameter(), choice<TrimLaw>("trim_law", "law", curves::law_meaning, TrimLaw::parabola)},
@@ -124,6 +127,7 @@ inline std::tuple<Points<Flow>, Points<Power>> power_curve_at_trim(Series<Flow> 
 inline constexpr auto power_curve_at_trim_record = record<&power_curve_at_trim>({
     .name = "power_curve_at_trim",
     .meaning = "Power curve of a pump with its impeller trimmed",
+    .also = "impeller trim|cut impeller|BHP curve",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
                series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points at full diameter", 2), trim::diameter(),
                trim::trimmed_diameter(), choice<TrimLaw>("trim_law", "law", curves::law_meaning, TrimLaw::parabola)},
@@ -173,6 +177,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Fraction>>> curve_v
 inline constexpr auto curve_viscous_record = record<&curve_viscous>({
     .name = "curve_viscous",
     .meaning = "Curves of head and efficiency on a viscous liquid, from those on water",
+    .also = "viscosity correction|oil curve",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the points on water", 3, Order::rising),
                series("heads", "H_i", units::metre, above(0), "heads of the points on water, of the whole pump", 3),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the points on water", 3),

@@ -34,6 +34,7 @@ inline Outcome<Ratio> shutoff_head_rise(Series<Flow> flows, Series<Head> heads, 
 inline constexpr auto shutoff_head_rise_record = record<&shutoff_head_rise>({
     .name = "shutoff_head_rise",
     .meaning = "Rise of the head from the rated flow to closed valve, as a part of the rated head",
+    .also = "dead head|deadhead|shut-off head|shutoff|rise to shut-off|closed valve head",
     .inputs = {curves::flows("flows of the curve's points, from 0 on"),
                series("heads", "H_i", units::metre, above(0), "heads of the curve's points", 2),
                input("rated_flow", "Q_r", units::m3h, above(0), "rated flow")},
@@ -71,6 +72,7 @@ inline std::tuple<CurveShape, Flow, Head> curve_is_stable(Series<Flow> flows, Se
 inline constexpr auto curve_is_stable_record = record<&curve_is_stable>({
     .name = "curve_is_stable",
     .meaning = "Whether the head falls all the way with rising flow",
+    .also = "drooping curve|hunting|shut-off head|stable curve",
     .inputs = {curves::flows(), curves::heads()},
     .results = {output_word<CurveShape>("shape", "shape", "stable: falls from point to point; flat: level between some; drooping: rises first; dipping: rises after it has fallen"),
                 output("top_flow", "Q_top", units::m3h, "flow of the greatest listed head"),

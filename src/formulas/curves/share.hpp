@@ -33,6 +33,7 @@ inline Outcome<std::tuple<Flow, Share>> flow_at_head(Series<Flow> flows, Series<
 inline constexpr auto flow_at_head_record = record<&flow_at_head>({
     .name = "flow_at_head",
     .meaning = "Flow of a pump behind its non-return valve at a given head: its share when others in parallel set the head",
+    .also = "load sharing|share of one pump|check valve",
     .inputs = {curves::flows("flows of the pump curve's points, from 0 on"), curves::heads("heads of the curve's points, falling"),
                input("head", "H", units::metre, any, "head that the pump works against; not below the curve's last")},
     .results = {output("flow", "Q", units::m3h, "flow at that head; 0 from the closed-valve head on"),

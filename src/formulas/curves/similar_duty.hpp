@@ -52,6 +52,7 @@ inline Outcome<RotationalSpeed> speed_for_duty(Series<Flow> flows, Series<Head> 
 inline constexpr auto speed_for_duty_record = record<&speed_for_duty>({
     .name = "speed_for_duty",
     .meaning = "Speed at which a pump gives a duty",
+    .also = "slow it down|VFD speed|reduce speed|flow too large",
     .inputs = {curves::flows(), curves::heads(),
                input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
                input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted")},
@@ -84,6 +85,7 @@ inline Outcome<Length> trim_for_duty(Series<Flow> flows, Series<Head> heads, Len
 inline constexpr auto trim_for_duty_record = record<&trim_for_duty>({
     .name = "trim_for_duty",
     .meaning = "Impeller diameter at which a pump gives a duty",
+    .also = "impeller trim|cut impeller|what diameter|flow too large",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
                curves::heads("heads of the curve's points at full diameter"), trim::diameter(),
                input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted"),

@@ -93,6 +93,7 @@ inline Outcome<Head> curve_head(Series<Flow> flows, Series<Head> heads, Flow flo
 inline constexpr auto curve_head_record = record<&curve_head>({
     .name = "curve_head",
     .meaning = "Head of a pump at a flow, from its curve",
+    .also = "pump curve|performance curve|H-Q curve",
     .inputs = {curves::flows(), curves::heads(), curves::read_at()},
     .results = {output("head", "H", units::metre, "total head at that flow")},
     .equation = curves::interpolation_equation,
@@ -108,6 +109,7 @@ inline Outcome<Power> curve_power(Series<Flow> flows, Series<Power> powers, Flow
 inline constexpr auto curve_power_record = record<&curve_power>({
     .name = "curve_power",
     .meaning = "Pump power input at a flow, from its curve",
+    .also = "BHP curve|power curve|performance curve",
     .inputs = {curves::flows(),
                series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points", 2),
                curves::read_at()},
@@ -125,6 +127,7 @@ inline Outcome<Fraction> curve_efficiency(Series<Flow> flows, Series<Fraction> e
 inline constexpr auto curve_efficiency_record = record<&curve_efficiency>({
     .name = "curve_efficiency",
     .meaning = "Pump efficiency at a flow, from its curve",
+    .also = "efficiency curve|performance curve",
     .inputs = {curves::flows(),
                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 2),
                curves::read_at()},
@@ -142,6 +145,7 @@ inline Outcome<Head> curve_npsh3(Series<Flow> flows, Series<Head> npsh3_values, 
 inline constexpr auto curve_npsh3_record = record<&curve_npsh3>({
     .name = "curve_npsh3",
     .meaning = "NPSH3 of a pump at a flow, from its curve",
+    .also = "NPSHR|NPSH required|NPSH curve|suction safe|cavitation",
     .inputs = {curves::flows(),
                series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
                curves::read_at()},

@@ -94,6 +94,7 @@ inline Outcome<std::tuple<Flow, Ratio, Ratio>> bypass_flow(Length bore, Length p
 inline constexpr auto bypass_flow_record = record<&bypass_flow>({
     .name = "bypass_flow",
     .meaning = "Flow that an orifice plate in a bypass lets through",
+    .also = "minimum flow line|recirculation orifice|restriction orifice",
     .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"),
                input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe"),
                input("pressure_drop", "dp_l", units::bar, above(0), "pressure lost for good across the plate"),
@@ -161,6 +162,7 @@ inline Outcome<Length> bypass_orifice_bore(Flow flow, Length pipe, PressureDiffe
 inline constexpr auto bypass_orifice_bore_record = record<&bypass_orifice_bore>({
     .name = "bypass_orifice_bore",
     .meaning = "Bore of an orifice plate that lets a bypass flow through",
+    .also = "minimum flow line|recirculation orifice|restriction orifice|RO",
     .inputs = {input("flow", "Q", units::m3h, above(0), "flow to be let through"),
                input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe"),
                input("pressure_drop", "dp_l", units::bar, above(0), "pressure to be lost for good across the plate"),
@@ -201,6 +203,7 @@ inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation
 inline constexpr auto bypass_orifice_cavitation_record = record<&bypass_orifice_cavitation>({
     .name = "bypass_orifice_cavitation",
     .meaning = "Whether a bypass's orifice plate cavitates",
+    .also = "restriction orifice|noise|choked flow",
     .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"),
                input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe"),
                input("upstream_pressure", "p_1", units::bara, above(0), "pressure before the plate"),

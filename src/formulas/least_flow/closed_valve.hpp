@@ -14,6 +14,7 @@ inline TemperatureRate closed_valve_heating_rate(Power shutoff_power, Volume liq
 inline constexpr Record<&closed_valve_heating_rate> closed_valve_heating_rate_record{
     .name = "closed_valve_heating_rate",
     .meaning = "How fast a pump at closed valve heats its liquid",
+    .also = "dead head|deadhead|shut valve|blocked discharge|blocked in|run shut|heats up closed valve",
     .inputs = {input("shutoff_power", "P_0", units::kW, above(0), "pump power input at closed valve"),
                input("liquid_volume", "V", units::litre, above(0), "liquid held in the casing"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
@@ -31,6 +32,7 @@ inline Time time_to_temperature(TemperatureRate rate, Temperature start, Tempera
 inline constexpr auto time_to_temperature_record = record<&time_to_temperature>({
     .name = "time_to_temperature",
     .meaning = "Time in which a steady heating reaches a temperature",
+    .also = "dead head|deadhead|how long can it run shut|minutes to boiling|blocked in|heats up closed valve",
     .inputs = {input("heating_rate", "dT/dt", units::K_min, above(0), "as from closed_valve_heating_rate"),
                input("start_temperature", "T_1", units::degC, above(-273.15), "temperature at the beginning"),
                input("end_temperature", "T_2", units::degC, above(-273.15), "temperature to be reached, such as the boiling temperature")},

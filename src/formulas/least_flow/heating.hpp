@@ -41,6 +41,7 @@ inline TemperatureDifference temperature_rise(Head head, Fraction efficiency, Sp
 inline constexpr Record<&temperature_rise> temperature_rise_record{
     .name = "temperature_rise",
     .meaning = "Warming of the liquid by the pump's losses, from head and efficiency",
+    .also = "heating up|liquid heats|churning|recirculation heat",
     .inputs = {input("head", "H", units::metre, above(0), "total head at the flow in question"),
                input("efficiency", "eta", units::fraction, above_up_to(0, 1), "pump efficiency at that flow"),
                input("specific_heat", "c_p", units::kJkgK, least_flow::specific_heats, least_flow::specific_heat_meaning)},
@@ -59,6 +60,7 @@ inline TemperatureDifference compression_temperature_rise(Head head, SpecificHea
 inline constexpr Record<&compression_temperature_rise> compression_temperature_rise_record{
     .name = "compression_temperature_rise",
     .meaning = "Warming of the liquid by compression alone, without any loss",
+    .also = "heating by compression|adiabatic",
     .inputs = {input("head", "H", units::metre, above(0), "total head"),
                input("specific_heat", "c_p", units::kJkgK, least_flow::specific_heats, least_flow::specific_heat_meaning),
                input("expansion", "beta", units::per_K, least_flow::expansions, "thermal expansion of the liquid; negative for water below 4 degC"),
@@ -81,6 +83,7 @@ inline TemperatureDifference total_temperature_rise(Head head, Fraction efficien
 inline constexpr Record<&total_temperature_rise> total_temperature_rise_record{
     .name = "total_temperature_rise",
     .meaning = "Warming of the liquid by losses and compression together",
+    .also = "heating up|liquid heats",
     .inputs = {input("head", "H", units::metre, above(0), "total head at the flow in question"),
                input("efficiency", "eta", units::fraction, above_up_to(0, 1), "pump efficiency at that flow"),
                input("specific_heat", "c_p", units::kJkgK, least_flow::specific_heats, least_flow::specific_heat_meaning),
@@ -103,6 +106,7 @@ inline TemperatureDifference temperature_rise_at_flow(Power power, Flow flow, He
 inline constexpr auto temperature_rise_at_flow_record = record<&temperature_rise_at_flow>({
     .name = "temperature_rise_at_flow",
     .meaning = "Warming of the liquid by the pump's losses, from power and flow",
+    .also = "heating up at low flow|liquid heats",
     .inputs = {input("power_input", "P", units::kW, above(0), "pump power input at that flow"),
                input("flow", "Q", units::m3h, above(0), "flow through the pump"),
                input("head", "H", units::metre, from(0), "total head at that flow"),
@@ -126,6 +130,7 @@ inline Flow thermal_minimum_flow(Power shutoff_power, Head shutoff_head, Density
 inline constexpr Record<&thermal_minimum_flow> thermal_minimum_flow_record{
     .name = "thermal_minimum_flow",
     .meaning = "Least flow that keeps the liquid's warming within what is allowed",
+    .also = "min flow|minimum flow|MCTF|minimum continuous thermal flow|recirculation flow|flow too small",
     .inputs = {input("shutoff_power", "P_0", units::kW, above(0), "pump power input at closed valve"),
                input("shutoff_head", "H_0", units::metre, from(0), "total head at closed valve; 0 gives the handbooks' simpler, larger flow"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),

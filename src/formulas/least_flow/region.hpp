@@ -48,6 +48,7 @@ inline std::tuple<Flow, Flow> preferred_region(Flow best, SpecificSpeed n_s) { r
 inline constexpr Record<&preferred_region> preferred_region_record{
     .name = "preferred_region",
     .meaning = "Flows between which a pump is best run",
+    .also = "POR|preferred operating region|AOR|allowable operating region|70 to 120 per cent of BEP",
     .inputs = {input("best_efficiency_flow", "Q_BEP", units::m3h, above(0), "best efficiency flow at the actual speed and diameter"),
                input("specific_speed", "n_s", units::specific_speed, least_flow::specific_speeds, least_flow::specific_speed_meaning)},
     .results = {output("least_preferred_flow", "Q_1", units::m3h, "lower end of the preferred region"),
@@ -73,6 +74,7 @@ inline std::tuple<OperatingRegion, Flow, Flow> operating_region(Flow flow, Flow 
 inline constexpr auto operating_region_record = record<&operating_region>({
     .name = "operating_region",
     .meaning = "Region of its curve in which a pump runs",
+    .also = "POR|preferred operating region|AOR|left of BEP|right of BEP|run-out|runout",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at which the pump runs"),
                input("best_efficiency_flow", "Q_BEP", units::m3h, above(0), "best efficiency flow at the actual speed and diameter"),
                input("specific_speed", "n_s", units::specific_speed, least_flow::specific_speeds, least_flow::specific_speed_meaning),
@@ -104,6 +106,7 @@ inline Outcome<Flow> stable_minimum_flow(Series<Flow> flows, Series<Head> heads)
 inline constexpr auto stable_minimum_flow_record = record<&stable_minimum_flow>({
     .name = "stable_minimum_flow",
     .meaning = "Flow from which the head falls all the way: below it a drooping curve, or one with a dip, is unstable",
+    .also = "drooping curve|stable flow|hunting",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points, from closed valve on", 3, Order::rising),
                series("heads", "H_i", units::metre, above(0), "heads of the curve's points", 3)},
     .results = {output("flow", "Q_st", units::m3h, "listed flow from which every head is less than the one before it; 0 for a curve that falls from closed valve on")},
@@ -127,6 +130,7 @@ inline Flow suction_recirculation_flow(Length eye, Length hub, RotationalSpeed s
 inline constexpr auto suction_recirculation_flow_record = record<&suction_recirculation_flow>({
     .name = "suction_recirculation_flow",
     .meaning = "Flow below which the impeller's inlet recirculates",
+    .also = "min flow|minimum flow|recirculation|surging|rumbling",
     .inputs = {input("eye_diameter", "D_1", units::mm, limits::bore_mm, "diameter of the impeller eye"),
                input("hub_diameter", "h", units::mm, from(0), "hub or shaft diameter in the eye; 0 for an open eye"),
                input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed"),

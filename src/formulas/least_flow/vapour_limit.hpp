@@ -79,6 +79,7 @@ inline Outcome<TemperatureDifference> allowed_temperature_rise(Temperature inlet
 inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperature_rise>({
     .name = "allowed_temperature_rise",
     .meaning = "Warming of the inlet liquid that still leaves NPSH3 and a margin",
+    .also = "heating limit|flashing at the inlet",
     .inputs = {input("inlet_temperature", "T", units::degC, above(-273.15), "temperature of the liquid as it comes"),
                input("npsh_available", "NPSHA", units::metre, from(0), "net positive suction head available at that temperature"),
                input("npsh3", "NPSH3", units::metre, from(0), "net positive suction head at 3 % head drop, at the small flow"),
@@ -110,6 +111,7 @@ inline Outcome<Flow> thermal_minimum_flow_from_npsh(Power shutoff_power, Head sh
 inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_minimum_flow_from_npsh>({
     .name = "thermal_minimum_flow_from_npsh",
     .meaning = "Least flow whose warming still leaves NPSH3 and a margin at the inlet",
+    .also = "min flow|minimum flow|MCTF|minimum continuous thermal flow",
     .inputs = {input("shutoff_power", "P_0", units::kW, above(0), "pump power input at closed valve"),
                input("shutoff_head", "H_0", units::metre, from(0), "total head at closed valve"),
                input("specific_heat", "c_p", units::kJkgK, least_flow::specific_heats, least_flow::specific_heat_meaning),

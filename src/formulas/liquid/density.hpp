@@ -17,6 +17,7 @@ inline Density density_at_temperature(Density density, Temperature first_tempera
 inline constexpr auto density_at_temperature_record = record<&density_at_temperature>({
     .name = "density_at_temperature",
     .meaning = "Density of a liquid at another temperature, from its cubic expansion coefficient",
+    .also = "specific gravity at temperature|hot density",
     .inputs = {input("density", "rho_1", units::kgm3, limits::density_kgm3, "density at the first temperature"),
                input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000),
                      "temperature at which the density is known"),
@@ -47,6 +48,7 @@ inline Ratio relative_density(Density density, Density reference_density) { retu
 inline constexpr Record<&relative_density> relative_density_record{
     .name = "relative_density",
     .meaning = "Relative density (specific gravity) of a liquid",
+    .also = "specific gravity|SG|s.g.",
     .inputs = {input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"), relative::reference_input},
     .results = {output("relative_density", "d", units::number, "density over reference density")},
     .equation = "d = rho/rho_0",
@@ -59,6 +61,7 @@ inline Density density_from_relative(Ratio relative_density, Density reference_d
 inline constexpr Record<&density_from_relative> density_from_relative_record{
     .name = "density_from_relative",
     .meaning = "Density of a liquid from its relative density (specific gravity)",
+    .also = "specific gravity|SG|s.g.",
     .inputs = {input("relative_density", "d", units::number, above_up_to(0, 25), "relative density of the liquid"),
                relative::reference_input},
     .results = {output("density", "rho", units::kgm3, "density of the liquid")},
@@ -79,6 +82,7 @@ inline Density density_from_api_gravity(Ratio gravity) { return api_gravity::wat
 inline constexpr Record<&density_from_api_gravity> density_from_api_gravity_record{
     .name = "density_from_api_gravity",
     .meaning = "Density of a petroleum liquid at 60 degF from its API gravity",
+    .also = "API gravity|degrees API|crude oil",
     .inputs = {input("api_gravity", "G", units::number, between(-40, 150), "degrees API")},
     .results = {output("density", "rho", units::kgm3, "density at 60 degF")},
     .equation = "rho = 999.016 kg/m3 x 141.5/(G + 131.5)",
@@ -91,6 +95,7 @@ inline Ratio api_gravity_from_density(Density density) { return Ratio(141.5 * (a
 inline constexpr Record<&api_gravity_from_density> api_gravity_from_density_record{
     .name = "api_gravity_from_density",
     .meaning = "API gravity of a petroleum liquid from its density at 60 degF",
+    .also = "API gravity|degrees API|crude oil",
     .inputs = {input("density", "rho", units::kgm3, between(502.2, 1544.8), "density at 60 degF")},
     .results = {output("api_gravity", "G", units::number, "degrees API")},
     .equation = "G = 141.5 x 999.016 kg/m3/rho - 131.5",
@@ -106,6 +111,7 @@ inline KinematicViscosity kinematic_from_dynamic(DynamicViscosity dynamic_viscos
 inline constexpr Record<&kinematic_from_dynamic> kinematic_from_dynamic_record{
     .name = "kinematic_from_dynamic",
     .meaning = "Kinematic viscosity from dynamic viscosity",
+    .also = "cSt from cP|absolute viscosity",
     .inputs = {input("dynamic_viscosity", "mu", units::mPas, above_up_to(0, 1e9), "dynamic viscosity"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density at the same temperature")},
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity")},
@@ -121,6 +127,7 @@ inline DynamicViscosity dynamic_from_kinematic(KinematicViscosity kinematic_visc
 inline constexpr Record<&dynamic_from_kinematic> dynamic_from_kinematic_record{
     .name = "dynamic_from_kinematic",
     .meaning = "Dynamic viscosity from kinematic viscosity",
+    .also = "cP from cSt|absolute viscosity",
     .inputs = {input("kinematic_viscosity", "nu", units::mm2s, above_up_to(0, 1e9), "kinematic viscosity"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density at the same temperature")},
     .results = {output("dynamic_viscosity", "mu", units::mPas, "dynamic viscosity")},

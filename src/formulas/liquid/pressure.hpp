@@ -32,6 +32,7 @@ inline AbsolutePressure barometric_pressure(Length altitude, Steps steps)
 inline constexpr Record<&barometric_pressure> barometric_pressure_record{
     .name = "barometric_pressure",
     .meaning = "Pressure of the standard atmosphere at an altitude",
+    .also = "atmospheric pressure|altitude|elevation above sea level|barometer",
     .inputs = {input("altitude", "h", units::metre, between(-5000, 11020), "height above mean sea level")},
     .results = {output("ambient_pressure", "p_amb", units::bara, "pressure of the standard atmosphere")},
     .equation = "p = p_0 (1 + beta H/T_0)^(-g/(beta R)), H = r h/(r + h); p_0 = 101325 Pa, T_0 = 288.15 K, beta = -0.0065 K/m, "
@@ -48,6 +49,7 @@ inline AbsolutePressure absolute_from_gauge(GaugePressure gauge_pressure, Absolu
 inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>({
     .name = "absolute_from_gauge",
     .meaning = "Absolute pressure from a gauge reading",
+    .also = "psia from psig|bara from barg|gage pressure",
     .inputs = {input("gauge_pressure", "p_M", units::barg, between(-2, 10000), "gauge reading; negative for a vacuum"),
                input("ambient_pressure", "p_amb", units::bara, above_up_to(0, 2), "barometric pressure at the gauge")},
     .results = {output("absolute_pressure", "p", units::bara, "absolute pressure")},
@@ -66,6 +68,7 @@ inline GaugePressure gauge_from_absolute(AbsolutePressure absolute_pressure, Abs
 inline constexpr Record<&gauge_from_absolute> gauge_from_absolute_record{
     .name = "gauge_from_absolute",
     .meaning = "What a gauge shows at an absolute pressure",
+    .also = "psig from psia|barg from bara|gage pressure",
     .inputs = {input("absolute_pressure", "p", units::bara, between(0, 10000), "absolute pressure"),
                input("ambient_pressure", "p_amb", units::bara, above_up_to(0, 2), "barometric pressure at the gauge")},
     .results = {output("gauge_pressure", "p_M", units::barg, "gauge pressure; negative for a vacuum")},
@@ -81,6 +84,7 @@ inline Head head_from_pressure(PressureDifference pressure_difference, Density d
 inline constexpr Record<&head_from_pressure> head_from_pressure_record{
     .name = "head_from_pressure",
     .meaning = "Head of liquid that a pressure difference stands for",
+    .also = "feet of head|psi to feet|pressure to head|bar to metres",
     .inputs = {input("pressure_difference", "dp", units::bar, between(-10000, 10000), "pressure difference"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid")},
     .results = {output("head", "H", units::metre, "head of that liquid")},
@@ -93,6 +97,7 @@ inline PressureDifference pressure_from_head(Head head, Density density) { retur
 inline constexpr Record<&pressure_from_head> pressure_from_head_record{
     .name = "pressure_from_head",
     .meaning = "Pressure difference of a head of liquid",
+    .also = "feet to psi|head to pressure|metres to bar|differential pressure",
     .inputs = {input("head", "H", units::metre, between(-100000, 100000), "head of that liquid"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid")},
     .results = {output("pressure_difference", "dp", units::bar, "pressure difference")},

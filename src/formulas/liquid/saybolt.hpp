@@ -47,6 +47,7 @@ inline SayboltSeconds saybolt_from_viscosity(KinematicViscosity kinematic_viscos
 inline constexpr Record<&saybolt_from_viscosity> saybolt_from_viscosity_record{
     .name = "saybolt_from_viscosity",
     .meaning = "Saybolt Universal viscosity from kinematic viscosity at the same temperature",
+    .also = "SSU|SUS|Saybolt seconds|SSU from cSt",
     .inputs = {input("kinematic_viscosity", "nu", units::mm2s, between(1.81, 1e5), "kinematic viscosity at the temperature"),
                saybolt::temperature_input},
     .results = {output("saybolt", "U", units::saybolt, "Saybolt Universal viscosity at the temperature")},
@@ -72,6 +73,7 @@ inline KinematicViscosity viscosity_from_saybolt(SayboltSeconds seconds, Tempera
 inline constexpr Record<&viscosity_from_saybolt> viscosity_from_saybolt_record{
     .name = "viscosity_from_saybolt",
     .meaning = "Kinematic viscosity from Saybolt Universal viscosity at the same temperature",
+    .also = "SSU|SUS|Saybolt seconds|cSt from SSU",
     .inputs = {input("saybolt", "U", units::saybolt, between(32, 460000), "Saybolt Universal viscosity at the temperature"),
                saybolt::temperature_input},
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity at the temperature")},

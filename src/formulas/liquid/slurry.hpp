@@ -35,6 +35,7 @@ inline Density slurry_density(Density liquid, Density solids, Fraction mass_frac
 inline constexpr Record<&slurry_density> slurry_density_record{
     .name = "slurry_density",
     .meaning = "Density of a slurry from its solids' share by mass",
+    .also = "slurry specific gravity|mixture density|weight per cent solids",
     .inputs = {slurry::liquid_input, slurry::solids_input, slurry::by_mass_input},
     .results = {output("slurry_density", "rho_m", units::kgm3, "density of the mixture")},
     .equation = "1/rho_m = C_w/rho_s + (1 - C_w)/rho_l",
@@ -52,6 +53,7 @@ inline Fraction slurry_volume_fraction(Density liquid, Density solids, Fraction 
 inline constexpr Record<&slurry_volume_fraction> slurry_volume_fraction_record{
     .name = "slurry_volume_fraction",
     .meaning = "Solids' share of a slurry by volume, from their share by mass",
+    .also = "per cent solids by volume|volume concentration",
     .inputs = {slurry::liquid_input, slurry::solids_input, slurry::by_mass_input},
     .results = {output("volume_fraction", "C_v", units::fraction, "solids' share of the mixture by volume")},
     .equation = "C_v = (C_w/rho_s)/(C_w/rho_s + (1 - C_w)/rho_l)",
@@ -68,6 +70,7 @@ inline Fraction slurry_mass_fraction(Density liquid, Density solids, Fraction vo
 inline constexpr Record<&slurry_mass_fraction> slurry_mass_fraction_record{
     .name = "slurry_mass_fraction",
     .meaning = "Solids' share of a slurry by mass, from their share by volume",
+    .also = "per cent solids by weight|weight concentration",
     .inputs = {slurry::liquid_input, slurry::solids_input,
                input("volume_fraction", "C_v", units::fraction, between(0, 1), "solids' share of the mixture by volume")},
     .results = {output("mass_fraction", "C_w", units::fraction, "solids' share of the mixture by mass")},

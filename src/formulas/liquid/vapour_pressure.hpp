@@ -72,6 +72,7 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
 inline constexpr auto vapour_pressure_antoine_record = record<&vapour_pressure_antoine>({
     .name = "vapour_pressure_antoine",
     .meaning = "Vapour pressure of a liquid from its Antoine constants",
+    .also = "vapor pressure|Antoine equation|saturation pressure of a liquid",
     .inputs = {input("constant_a", "A", units::number, between(-20, 30), "constant A, for the logarithm to base 10"),
                input("constant_b", "B", units::number, above_up_to(0, 20000), "constant B"),
                input("constant_c", "C", units::number, between(-300, 600), "constant C"),
@@ -125,6 +126,7 @@ inline AbsolutePressure vapour_pressure_two_point(Temperature first_temperature,
 inline constexpr auto vapour_pressure_two_point_record = record<&vapour_pressure_two_point>({
     .name = "vapour_pressure_two_point",
     .meaning = "Vapour pressure of a liquid between two known points",
+    .also = "vapor pressure|Clausius-Clapeyron|boiling point at another pressure",
     .inputs = {input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000), "temperature of the first point"),
                input("first_pressure", "p_1", units::bara, above_up_to(0, 1000), "vapour pressure at the first point"),
                input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000), "temperature of the second point"),

@@ -85,6 +85,7 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
 inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_temperature>({
     .name = "viscosity_at_temperature",
     .meaning = "Kinematic viscosity of a petroleum liquid at a temperature, from two known points",
+    .also = "ASTM D341|Walther|cold oil|hot oil|thick oil|viscosity at pumping temperature",
     .inputs = {input("first_temperature", "T_1", units::degC, between(-70, 370), "temperature of the first point"),
                input("first_viscosity", "nu_1", units::mm2s, between(walther::least, walther::most),
                      "kinematic viscosity at the first point"),

@@ -56,6 +56,7 @@ inline Outcome<Density> water_density(Temperature temperature, AbsolutePressure 
 inline constexpr Record<&water_density> water_density_record{
     .name = "water_density",
     .meaning = "Density of liquid water",
+    .also = "specific weight of water|mass of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("density", "rho", units::kgm3, "density")},
     .equation = "rho = 16.53 MPa/(R T gamma_pi(pi, tau)), pi = p/16.53 MPa, tau = 1386 K/T",
@@ -76,6 +77,7 @@ inline Outcome<SpecificHeat> water_specific_heat(Temperature temperature, Absolu
 inline constexpr Record<&water_specific_heat> water_specific_heat_record{
     .name = "water_specific_heat",
     .meaning = "Specific heat capacity of liquid water at constant pressure",
+    .also = "heat capacity of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("specific_heat", "c_p", units::kJkgK, "specific heat capacity at constant pressure")},
     .equation = "c_p = -R tau^2 gamma_tautau(pi, tau), pi = p/16.53 MPa, tau = 1386 K/T",
@@ -95,6 +97,7 @@ inline Outcome<ThermalExpansion> water_thermal_expansion(Temperature temperature
 inline constexpr Record<&water_thermal_expansion> water_thermal_expansion_record{
     .name = "water_thermal_expansion",
     .meaning = "Cubic expansion coefficient of liquid water at constant pressure",
+    .also = "coefficient of expansion of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("expansion", "alpha_v", units::per_K, "growth of the volume a kelvin; negative below about 4 degC")},
     .equation = "alpha_v = (1 - tau gamma_pitau/gamma_pi)/T, pi = p/16.53 MPa, tau = 1386 K/T",
@@ -116,6 +119,7 @@ inline Outcome<Stress> water_bulk_modulus(Temperature temperature, AbsolutePress
 inline constexpr Record<&water_bulk_modulus> water_bulk_modulus_record{
     .name = "water_bulk_modulus",
     .meaning = "Isentropic bulk modulus of liquid water, as pressure waves meet it",
+    .also = "compressibility of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("bulk_modulus", "K_s", units::GPa, "isentropic bulk modulus, rho w^2")},
     .equation = "K_s = rho w^2, w^2 = R T gamma_pi^2/((gamma_pi - tau gamma_pitau)^2/(tau^2 gamma_tautau) - gamma_pipi)",
@@ -136,6 +140,7 @@ inline Outcome<DynamicViscosity> water_dynamic_viscosity(Temperature temperature
 inline constexpr Record<&water_dynamic_viscosity> water_dynamic_viscosity_record{
     .name = "water_dynamic_viscosity",
     .meaning = "Dynamic viscosity of liquid water",
+    .also = "absolute viscosity of water|cP of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("dynamic_viscosity", "mu", units::mPas, "dynamic viscosity")},
     .equation = "mu = mu_0(T) mu_1(T, rho) x 1e-6 Pa s, rho from IAPWS-IF97",
@@ -157,6 +162,7 @@ inline Outcome<KinematicViscosity> water_kinematic_viscosity(Temperature tempera
 inline constexpr Record<&water_kinematic_viscosity> water_kinematic_viscosity_record{
     .name = "water_kinematic_viscosity",
     .meaning = "Kinematic viscosity of liquid water",
+    .also = "cSt of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity")},
     .equation = "nu = mu/rho, mu from IAPWS R12-08, rho from IAPWS-IF97",

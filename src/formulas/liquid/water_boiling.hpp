@@ -13,6 +13,8 @@ inline AbsolutePressure water_vapour_pressure(Temperature temperature) { return 
 inline constexpr Record<&water_vapour_pressure> water_vapour_pressure_record{
     .name = "water_vapour_pressure",
     .meaning = "Vapour pressure of water",
+    .also = "vapor pressure of water|saturation pressure|boiling pressure|steam pressure|"
+            "flash point of water",
     .inputs = {input("temperature", "T", units::degC, between(0, 373.946), "temperature of the water, up to its critical point")},
     .results = {output("vapour_pressure", "p_v", units::bara, "absolute pressure at which water boils at that temperature")},
     .equation = "p_v = (2 C/(-B + sqrt(B^2 - 4 A C)))^4 MPa; A, B, C quadratics in theta = T + n9/(T - n10)",
@@ -27,6 +29,7 @@ inline Temperature water_boiling_temperature(AbsolutePressure pressure) { return
 inline constexpr Record<&water_boiling_temperature> water_boiling_temperature_record{
     .name = "water_boiling_temperature",
     .meaning = "Temperature at which water boils",
+    .also = "boiling point of water|saturation temperature",
     .inputs = {input("pressure", "p", units::bara, between(0.00611213, 220.64),
                      "absolute pressure, from the vapour pressure at 0 degC to the critical pressure")},
     .results = {output("boiling_temperature", "T_s", units::degC, "boiling temperature at that pressure")},

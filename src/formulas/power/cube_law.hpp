@@ -25,6 +25,7 @@ inline Power cube_law_power(Power power, Flow flow, Flow new_flow, Head)
 inline constexpr auto cube_law_power_record = record<&cube_law_power>({
     .name = "cube_law_power",
     .meaning = "Pump power at another flow by the cube law: speed control on a system that is all friction, refused where there is static head",
+    .also = "affinity laws|fan law",
     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the flow"), input("flow", "Q", units::m3h, above(0), "duty flow at that power"),
                input("new_flow", "Q'", units::m3h, above(0), "flow wanted by a change of speed"),
                input("static_head", "H_s", units::metre, any, "system head at no flow: levels and the vessels' pressures; must be 0")},

@@ -37,6 +37,7 @@ inline Fraction overall_efficiency(Fraction pump_efficiency, Fraction motor_effi
 inline constexpr Record<&overall_efficiency> overall_efficiency_record{
     .name = "overall_efficiency",
     .meaning = "Efficiency from wire to water, of pump, motor and drive together",
+    .also = "wire to water|wire-to-water",
     .inputs = {input("pump_efficiency", "eta_P", units::fraction, above_up_to(0, 1), "efficiency of the pump at the duty"),
                input("motor_efficiency", "eta_M", units::fraction, above_up_to(0, 1), "efficiency of the motor at that load"),
                input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1), "efficiency of the converter or gear; 1 without one", 1)},
@@ -53,6 +54,7 @@ inline Fraction wire_to_water_efficiency(Flow flow, Head head, Density density, 
 inline constexpr auto wire_to_water_efficiency_record = record<&wire_to_water_efficiency>({
     .name = "wire_to_water_efficiency",
     .meaning = "Efficiency from wire to water as measured: flow and head against power from the mains",
+    .also = "wire to water|wire-to-water",
     .inputs = {power::flow(), power::head(), power::density(), input("electrical_power", "P_el", units::kW, above(0), "power drawn from the mains")},
     .results = {output("overall_efficiency", "eta", units::fraction, "power given to the liquid over power from the mains")},
     .equation = "eta = rho g Q H/P_el",
@@ -70,6 +72,7 @@ inline EnergyPerVolume specific_energy(Head head, Density density, Fraction over
 inline constexpr Record<&specific_energy> specific_energy_record{
     .name = "specific_energy",
     .meaning = "Energy from the mains for each cubic metre pumped",
+    .also = "kWh per cubic metre|energy per volume",
     .inputs = {power::head(), power::density(), energy::overall()},
     .results = {output("specific_energy", "e", units::kWhm3, "energy for each volume")},
     .equation = "e = rho g H/eta",
@@ -84,6 +87,7 @@ inline EnergyPerVolume specific_energy_from_power(Power electrical_power, Flow f
 inline constexpr Record<&specific_energy_from_power> specific_energy_from_power_record{
     .name = "specific_energy_from_power",
     .meaning = "Energy for each cubic metre pumped, from power and flow as measured",
+    .also = "kWh per cubic metre|energy per volume",
     .inputs = {input("electrical_power", "P_el", units::kW, from(0), "power drawn from the mains"),
                input("flow", "Q", units::m3h, above(0), "flow delivered")},
     .results = {output("specific_energy", "e", units::kWhm3, "energy for each volume")},
@@ -106,6 +110,7 @@ inline std::tuple<Energy, Volume, EnergyPerVolume> annual_energy(Series<Flow> fl
 inline constexpr auto annual_energy_record = record<&annual_energy>({
     .name = "annual_energy",
     .meaning = "Energy that a year's duty profile takes from the mains",
+    .also = "energy use|kWh a year|consumption",
     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flow at each point of the profile", 1),
                series("heads", "H_i", units::metre, from(0), "pump total head at each point", 1),
                series("overall_efficiencies", "eta_i", units::fraction, above_up_to(0, 1), "wire-to-water efficiency at each point", 1), energy::hours(),
@@ -147,6 +152,7 @@ inline Mass carbon_emission(Energy energy, MassPerEnergy factor) { return energy
 inline constexpr Record<&carbon_emission> carbon_emission_record{
     .name = "carbon_emission",
     .meaning = "Carbon dioxide that goes with an amount of energy",
+    .also = "CO2|carbon footprint|greenhouse gas",
     .inputs = {input("energy", "E", units::kWh, from(0), "energy from the mains"),
                input("emission_factor", "f", units::kgkWh, between(0, 5), "emissions of the supply for each unit of energy, of its year and country")},
     .results = {output("emission", "m", units::kg, "mass of carbon dioxide")},

@@ -23,6 +23,7 @@ inline Power hydraulic_power(Flow flow, Head head, Density density) { return den
 inline constexpr Record<&hydraulic_power> hydraulic_power_record{
     .name = "hydraulic_power",
     .meaning = "Power that a pump gives to the liquid (pump power output)",
+    .also = "water horsepower|WHP|liquid power|pump power output",
     .inputs = {power::flow(), power::head(), power::density()},
     .results = {output("hydraulic_power", "P_u", units::kW, "pump power output")},
     .equation = "P_u = rho g Q H",
@@ -39,6 +40,7 @@ inline Power pump_power_input(Flow flow, Head head, Density density, Fraction ef
 inline constexpr Record<&pump_power_input> pump_power_input_record{
     .name = "pump_power_input",
     .meaning = "Power that a pump takes at its shaft",
+    .also = "brake horsepower|BHP|shaft power|absorbed power|power at the coupling",
     .inputs = {power::flow(), power::head(), power::density(),
                input("efficiency", "eta", units::fraction, above_up_to(0, 1), "pump efficiency at that flow")},
     .results = {output("power_input", "P", units::kW, "pump power input")},
@@ -55,6 +57,7 @@ inline Fraction pump_efficiency(Flow flow, Head head, Density density, Power pow
 inline constexpr auto pump_efficiency_record = record<&pump_efficiency>({
     .name = "pump_efficiency",
     .meaning = "Efficiency of a pump from its flow, head and shaft power",
+    .also = "wire power|field efficiency|efficiency from readings",
     .inputs = {power::flow(), power::head(), power::density(), input("power_input", "P", units::kW, above(0), "power at the pump's shaft")},
     .results = {output("efficiency", "eta", units::fraction, "pump efficiency")},
     .equation = "eta = rho g Q H/P",
@@ -73,6 +76,7 @@ inline Torque shaft_torque(Power power_input, RotationalSpeed speed)
 inline constexpr Record<&shaft_torque> shaft_torque_record{
     .name = "shaft_torque",
     .meaning = "Torque of a shaft from its power and speed",
+    .also = "torque|coupling torque|horsepower to torque",
     .inputs = {input("power_input", "P", units::kW, from(0), "power at the shaft"), input("speed", "n", units::rpm, limits::speed_rpm, "speed of rotation")},
     .results = {output("torque", "T", units::Nm, "torque")},
     .equation = "T = P/(2 pi n)",

@@ -43,6 +43,7 @@ inline Money annual_energy_cost(Energy energy, Money price) { return {units::kWh
 inline constexpr Record<&annual_energy_cost> annual_energy_cost_record{
     .name = "annual_energy_cost",
     .meaning = "Cost of a year's energy",
+    .also = "energy bill|cost of power|operating cost",
     .inputs = {input("energy", "E", units::kWh, from(0), "energy from the mains in the year"),
                input("price_per_kWh", "c", units::money, from(0), "price of a kilowatt-hour, in any one currency")},
     .results = {output("cost", "C", units::money, "cost in that currency")},
@@ -56,6 +57,7 @@ inline Ratio present_value_factor(Fraction interest, Count years, Fraction infla
 inline constexpr Record<&present_value_factor> present_value_factor_record{
     .name = "present_value_factor",
     .meaning = "Present value of a cost that returns every year, for one unit of it at today's prices",
+    .also = "net present value|discount|annuity",
     .inputs = {money::interest(), money::years(), money::inflation()},
     .results = {output("present_value_factor", "F", units::number, "factor on the yearly cost")},
     .equation = "F = q + q^2 + ... + q^n, q = (1 + p)/(1 + i)",
@@ -83,6 +85,7 @@ inline std::tuple<Money, Money> life_cycle_cost(Money purchase, Money installati
 inline constexpr Record<&life_cycle_cost> life_cycle_cost_record{
     .name = "life_cycle_cost",
     .meaning = "Present value of all that a pump costs over its life",
+    .also = "LCC|cost of ownership|total cost over life",
     .inputs = {money::yearly("purchase", "C_ic", "initial cost: pump, motor, drive, pipework"), money::yearly("installation", "C_in", "installation and commissioning"),
                money::yearly("energy", "C_e", "energy a year, at today's price"), money::yearly("operation", "C_o", "operation a year: supervision"),
                money::yearly("maintenance", "C_m", "maintenance and repair a year"), money::yearly("downtime", "C_s", "loss of production a year"),
@@ -116,6 +119,7 @@ inline Ratio payback_time(Money outlay, Money saving, Fraction interest)
 inline constexpr auto payback_time_record = record<&payback_time>({
     .name = "payback_time",
     .meaning = "Years until the savings of every year have repaid an outlay",
+    .also = "payback|return on investment|pay back",
     .inputs = {input("outlay", "C", units::money, from(0), "what the measure costs more than going on as before, now"),
                input("yearly_saving", "S", units::money, above(0), "what it saves a year, at the end of each year"),
                input("interest_rate", "i", units::fraction, between(0, 1), "interest a year; 0 for simple payback", 0)},

@@ -49,6 +49,7 @@ inline Fraction motor_efficiency_at_load(Fraction rated_efficiency, Fraction loa
 inline constexpr Record<&motor_efficiency_at_load> motor_efficiency_at_load_record{
     .name = "motor_efficiency_at_load",
     .meaning = "Efficiency of a motor at part load and full speed, from that at its rated output",
+    .also = "part load efficiency",
     .inputs = {input("rated_efficiency", "eta_N", units::fraction, above_up_to(0, 1), "efficiency at the rated output, as from motor_efficiency or the plate"),
                input("load", "x", units::fraction, above_up_to(0, 1.25), "shaft power over rated output"), motor::constant_loss_share()},
     .results = {output("efficiency", "eta_M", units::fraction, "efficiency at that load")},
@@ -63,6 +64,7 @@ inline RotationalSpeed synchronous_speed(Frequency frequency, Count poles) { ret
 inline constexpr auto synchronous_speed_record = record<&synchronous_speed>({
     .name = "synchronous_speed",
     .meaning = "Speed of the turning field of a motor",
+    .also = "poles|RPM of the motor|frequency",
     .inputs = {motor::frequency(), motor::poles()},
     .results = {output("speed", "n_s", units::rpm, "synchronous speed")},
     .equation = "n_s = 2 f/(2p), 120 f/(2p) in 1/min",
@@ -75,6 +77,7 @@ inline RotationalSpeed motor_speed(Frequency frequency, Count poles, Fraction sl
 inline constexpr auto motor_speed_record = record<&motor_speed>({
     .name = "motor_speed",
     .meaning = "Speed of an induction motor with its slip",
+    .also = "slip|full load RPM",
     .inputs = {motor::frequency(), motor::poles(), input("slip", "s", units::fraction, between(0, 0.2), "slip at the load, from the motor's plate; 0 for a synchronous motor")},
     .results = {output("speed", "n", units::rpm, "speed of rotation")},
     .equation = "n = (1 - s) 2 f/(2p)",
@@ -91,6 +94,7 @@ inline ElectricCurrent motor_current(Power shaft_power, Voltage voltage, Fractio
 inline constexpr Record<&motor_current> motor_current_record{
     .name = "motor_current",
     .meaning = "Line current of a three-phase motor",
+    .also = "amps|ampere|full load amps|FLA",
     .inputs = {motor::shaft_power(), input("voltage", "U", units::volt, above_up_to(0, 20000), "voltage between lines"), motor::efficiency(),
                input("power_factor", "cos phi", units::fraction, above_up_to(0, 1), "power factor at that load")},
     .results = {output("current", "I", units::ampere, "line current")},
@@ -107,6 +111,7 @@ inline Power electrical_power(Power shaft_power, Fraction motor_efficiency, Frac
 inline constexpr Record<&electrical_power> electrical_power_record{
     .name = "electrical_power",
     .meaning = "Power drawn from the mains for a power at the shaft",
+    .also = "kW from the mains|input power",
     .inputs = {motor::shaft_power(), motor::efficiency(),
                input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1), "efficiency of the frequency converter; 1 without one", 1)},
     .results = {output("electrical_power", "P_el", units::kW, "power drawn from the mains")},
@@ -147,6 +152,7 @@ inline Fraction drive_efficiency(Power rated_power, Fraction load)
 inline constexpr Record<&drive_efficiency> drive_efficiency_record{
     .name = "drive_efficiency",
     .meaning = "Efficiency of a frequency converter at part load: a representative value",
+    .also = "VFD losses|inverter|frequency converter|variable frequency drive",
     .inputs = {input("rated_power", "P_D", units::kW, between(2.2, 300), "rated output of the converter; its 3 to 400 hp are taken as 2.2 to 300 kW"),
                input("load", "P/P_D", units::fraction, between(0.016, 1), "output over rated output")},
     .results = {output("efficiency", "eta_D", units::fraction, "efficiency of the converter")},

@@ -105,6 +105,7 @@ inline Outcome<Fraction> motor_efficiency(Power rated_power, Count poles, Freque
 inline constexpr auto motor_efficiency_record = record<&motor_efficiency>({
     .name = "motor_efficiency",
     .meaning = "Nominal full-load efficiency that a motor of an efficiency class has at least",
+    .also = "IE class|IE2|IE3|IE4|premium efficiency",
     .inputs = {input("rated_power", "P_N", units::kW, between(0.12, 1000), "rated output of the motor"),
                input("poles", "2p", units::count, between(2, 8), "number of poles: 2, 4, 6 or 8"),
                input("frequency", "f", units::hertz, between(50, 60), "mains frequency: 50 or 60 Hz", 50),

@@ -75,6 +75,7 @@ inline Ratio motor_power_margin(Power motor_rating, MarginRule rule) { return Ra
 inline constexpr Record<&motor_power_margin> motor_power_margin_record{
     .name = "motor_power_margin",
     .meaning = "Least ratio of a motor's rating to the pump's power input",
+    .also = "driver margin|motor oversize|service factor|ISO 5199 margin",
     .inputs = {input("motor_rating", "P_N", units::kW, above_up_to(0, 100000), "rated output of the motor"), rating::rule()},
     .results = {output("margin", "P_N/P", units::number, "rated motor output over pump power input at the rated duty, at least")},
     .equation = "ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above",
@@ -97,6 +98,8 @@ inline Outcome<std::tuple<Power, Ratio>> motor_rating_needed(Power power_input, 
 inline constexpr Record<&motor_rating_needed> motor_rating_needed_record{
     .name = "motor_rating_needed",
     .meaning = "Smallest listed motor rating that leaves the margin over the pump's power input",
+    .also = "motor size|driver sizing|motor nameplate|HP of the motor|horsepower needed|which motor|"
+            "motor too small",
     .inputs = {input("power_input", "P", units::kW, above(0), "pump power input at the rated duty"), rating::rule(),
                choice<RatingSeries>("series", "series", "\"primary\": first series of IEC 60072-1; \"secondary\": both its series; \"trade\": ratings kept in stock",
                                     RatingSeries::primary)},

@@ -165,6 +165,7 @@ inline Outcome<std::tuple<Energy, Volume, EnergyPerVolume, Time, Ratio>> duty_pr
 inline constexpr auto duty_profile_energy_record = record<&duty_profile_energy>({
     .name = "duty_profile_energy",
     .meaning = "Energy of a year's duty profile, the pump throttled, speed-controlled or switched on and off",
+    .also = "load profile|VFD or valve|on-off control",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(),
                series("profile_flows", "Q_j", units::m3h, from(0), "flow wanted at each point of the duty profile; 0 while the pump stands still", 1),
                series("hours", "t_j", units::hour, from(0), "hours a year at each point of the profile", 1),

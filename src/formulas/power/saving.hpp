@@ -119,6 +119,7 @@ inline Outcome<std::tuple<Power, Head>> throttling_power_loss(Series<Flow> flows
 inline constexpr auto throttling_power_loss_record = record<&throttling_power_loss>({
     .name = "throttling_power_loss",
     .meaning = "Shaft power spent on the head that a throttle valve destroys",
+    .also = "control valve loss|wasted power|throttle",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(), saving::flow(), saving::density()},
     .results = {output("power_loss", "P_v", units::kW, "shaft power that goes into the valve"), output("valve_head", "h_v", units::metre, "head lost in the valve")},
     .equation = "P_v = rho g Q h_v/eta(Q), h_v = H(Q) - (H_s + k Q^2)",
@@ -148,6 +149,7 @@ inline Outcome<std::tuple<Power, RotationalSpeed, Power, Power>> speed_control_s
 inline constexpr auto speed_control_saving_record = record<&speed_control_saving>({
     .name = "speed_control_saving",
     .meaning = "Power that speed control saves at a flow against throttling",
+    .also = "VFD savings|variable speed saving|inverter savings",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
                saving::static_head(), saving::resistance(), saving::flow(), saving::density(),
                input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1), "efficiency of the converter at that load; 1 leaves its losses out", 1)},

@@ -37,6 +37,7 @@ inline Flow flow_at_speed(Flow flow, RotationalSpeed speed, RotationalSpeed new_
 inline constexpr auto flow_at_speed_record = record<&flow_at_speed>({
     .name = "flow_at_speed",
     .meaning = "Flow of a point of a pump's curve at another speed",
+    .also = "affinity laws|variable speed|VFD|slow it down",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the known speed"), affinity::speed(), affinity::new_speed()},
     .results = {output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point")},
     .equation = "Q' = Q n'/n",
@@ -56,6 +57,7 @@ inline Head head_at_speed(Head head, RotationalSpeed speed, RotationalSpeed new_
 inline constexpr auto head_at_speed_record = record<&head_at_speed>({
     .name = "head_at_speed",
     .meaning = "Head of a point of a pump's curve at another speed",
+    .also = "affinity laws|variable speed|VFD|slow it down",
     .inputs = {input("head", "H", units::metre, from(0), "head at the known speed"), affinity::speed(), affinity::new_speed()},
     .results = {output("head_at_new_speed", "H'", units::metre, "head of the similar point")},
     .equation = "H' = H (n'/n)^2",
@@ -75,6 +77,7 @@ inline Power power_at_speed(Power power, RotationalSpeed speed, RotationalSpeed 
 inline constexpr auto power_at_speed_record = record<&power_at_speed>({
     .name = "power_at_speed",
     .meaning = "Power of a point of a pump's curve at another speed, its efficiency taken as unchanged",
+    .also = "affinity laws|cube law|variable speed|VFD|BHP at another speed",
     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the known speed"), affinity::speed(), affinity::new_speed()},
     .results = {output("power_at_new_speed", "P'", units::kW, "power of the similar point")},
     .equation = "P' = P (n'/n)^3",
@@ -94,6 +97,7 @@ inline Head npsh3_at_speed(Head npsh3, RotationalSpeed speed, RotationalSpeed ne
 inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>({
     .name = "npsh3_at_speed",
     .meaning = "NPSH3 of a point of a pump's curve at another speed",
+    .also = "NPSHR at another speed|NPSH required|affinity laws",
     .inputs = {input("npsh3", "NPSH3", units::metre, from(0), "NPSH3 at the known speed"), affinity::speed(), affinity::new_speed(),
                input("exponent", "x", units::number, between(1, 2),
                      "2 as a first approximation; tests lie between 1.3 and 2. A smaller one is on the safe side when slowing down", 2)},

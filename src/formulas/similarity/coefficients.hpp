@@ -16,6 +16,7 @@ inline Velocity tip_speed(Length diameter, RotationalSpeed speed) { return std::
 inline constexpr Record<&tip_speed> tip_speed_record{
     .name = "tip_speed",
     .meaning = "Peripheral speed of an impeller's outside diameter",
+    .also = "peripheral velocity|rim speed",
     .inputs = {shape::diameter(), shape::speed()},
     .results = {output("tip_speed", "u_2", units::ms, "peripheral speed")},
     .equation = "u_2 = pi D n",
@@ -88,6 +89,7 @@ inline ImpellerForm impeller_form(SpecificSpeed specific_speed)
 inline constexpr Record<&impeller_form> impeller_form_record{
     .name = "impeller_form",
     .meaning = "Form of impeller that suits a specific speed",
+    .also = "radial|mixed flow|Francis|axial|propeller",
     .inputs = {input("specific_speed", "n_s", units::specific_speed, between(5, 500), "metric specific speed (1/min, m3/s, m), per eye and stage")},
     .results = {output_word<ImpellerForm>("form", "form", "radial, mixed (Francis and mixed flow) or axial")},
     .equation = "radial: n_s < 40; mixed: 40 <= n_s < 175; axial: n_s >= 175 (US units 2000 and 9000)",

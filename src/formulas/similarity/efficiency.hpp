@@ -93,6 +93,7 @@ inline std::tuple<Fraction, Fraction, Fraction> minimum_efficiency_eu(Flow flow,
 inline constexpr auto minimum_efficiency_eu_record = record<&minimum_efficiency_eu>({
     .name = "minimum_efficiency_eu",
     .meaning = "Least hydraulic efficiency of a water pump under Regulation (EU) No 547/2012",
+    .also = "MEI|minimum efficiency index|ecodesign|547/2012",
     .inputs = {input("flow", "Q", units::m3h, above(0), "flow at best efficiency, full diameter, at the nominal speed"),
                input("head", "H", units::metre, above(0), "head of all stages at that flow"),
                input("nominal_speed", "n", units::rpm, above(0), "1450 or 2900 1/min, to which the performance is converted"),
@@ -138,6 +139,7 @@ inline Fraction attainable_efficiency(Flow flow, Head head, RotationalSpeed spee
 inline constexpr auto attainable_efficiency_record = record<&attainable_efficiency>({
     .name = "attainable_efficiency",
     .meaning = "Best efficiency that a good single-stage radial pump of that duty attains: a guide",
+    .also = "expected efficiency|typical efficiency|what efficiency to expect",
     .inputs = {input("flow", "Q", units::m3h, between(18, 36000), "flow at best efficiency"),
                input("head", "H", units::metre, above(0), "head at best efficiency, of one stage"),
                input("speed", "n", units::rpm, limits::speed_rpm, "speed of rotation")},

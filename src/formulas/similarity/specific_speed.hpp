@@ -66,6 +66,7 @@ inline SpecificSpeed specific_speed(RotationalSpeed speed, Flow flow, Head head,
 inline constexpr Record<&specific_speed> specific_speed_record{
     .name = "specific_speed",
     .meaning = "Specific speed in metric units: 1/min, m3/s, m",
+    .also = "Ns|nq",
     .inputs = {shape::speed(), shape::flow(), shape::head(), shape::eyes(), shape::stages()},
     .results = {output("specific_speed", "n_s", units::specific_speed, "specific speed, per eye and stage")},
     .equation = "n_s = n sqrt(Q/i)/(H/z)^(3/4); n in 1/min, Q in m3/s, H in m",
@@ -82,6 +83,7 @@ inline SpecificSpeedUs specific_speed_us(RotationalSpeed speed, Flow flow, Head 
 inline constexpr Record<&specific_speed_us> specific_speed_us_record{
     .name = "specific_speed_us",
     .meaning = "Specific speed in US units: 1/min, US gal/min, ft",
+    .also = "Ns|US specific speed",
     .inputs = {shape::speed(), shape::flow(), shape::head(), shape::eyes(), shape::stages()},
     .results = {output("specific_speed_us", "N_s", units::specific_speed_us, "specific speed, per eye and stage")},
     .equation = "N_s = n sqrt(Q/i)/(H/z)^(3/4); n in 1/min, Q in US gal/min, H in ft",
@@ -99,6 +101,7 @@ inline Ratio type_number(RotationalSpeed speed, Flow flow, Head head, Count eyes
 inline constexpr Record<&type_number> type_number_record{
     .name = "type_number",
     .meaning = "Type number: specific speed without units",
+    .also = "dimensionless specific speed",
     .inputs = {shape::speed(), shape::flow(), shape::head(), shape::eyes(), shape::stages()},
     .results = {output("type_number", "K", units::number, "type number, per eye and stage")},
     .equation = "K = 2 pi n sqrt(Q/i)/(g H/z)^(3/4)",
@@ -115,6 +118,7 @@ inline SpecificSpeed suction_specific_speed(RotationalSpeed speed, Flow flow, He
 inline constexpr Record<&suction_specific_speed> suction_specific_speed_record{
     .name = "suction_specific_speed",
     .meaning = "Suction specific speed in metric units: 1/min, m3/s, m, always per eye",
+    .also = "Nss|S|suction energy",
     .inputs = {shape::speed(), shape::flow(), shape::npsh3(), shape::eyes()},
     .results = {output("suction_specific_speed", "n_ss", units::specific_speed, "suction specific speed")},
     .equation = "n_ss = n sqrt(Q/i)/NPSH3^(3/4); n in 1/min, Q in m3/s, NPSH3 in m",
@@ -130,6 +134,7 @@ inline SpecificSpeedUs suction_specific_speed_us(RotationalSpeed speed, Flow flo
 inline constexpr Record<&suction_specific_speed_us> suction_specific_speed_us_record{
     .name = "suction_specific_speed_us",
     .meaning = "Suction specific speed in US units: 1/min, US gal/min, ft, always per eye",
+    .also = "Nss|suction specific speed 11000",
     .inputs = {shape::speed(), shape::flow(), shape::npsh3(), shape::eyes()},
     .results = {output("suction_specific_speed_us", "N_ss", units::specific_speed_us, "suction specific speed")},
     .equation = "N_ss = n sqrt(Q/i)/NPSH3^(3/4); n in 1/min, Q in US gal/min, NPSH3 in ft",
@@ -142,6 +147,7 @@ inline SpecificSpeed specific_speed_from_us(SpecificSpeedUs us) { return {us.val
 inline constexpr Record<&specific_speed_from_us> specific_speed_from_us_record{
     .name = "specific_speed_from_us",
     .meaning = "Metric specific speed (or suction specific speed) from that in US units",
+    .also = "Ns to nq",
     .inputs = {input("specific_speed_us", "N_s", units::specific_speed_us, above(0), "in 1/min, US gal/min, ft")},
     .results = {output("specific_speed", "n_s", units::specific_speed, "in 1/min, m3/s, m")},
     .equation = "n_s = N_s/51.6452",
@@ -153,6 +159,7 @@ inline SpecificSpeedUs specific_speed_us_from_metric(SpecificSpeed metric) { ret
 inline constexpr Record<&specific_speed_us_from_metric> specific_speed_us_from_metric_record{
     .name = "specific_speed_us_from_metric",
     .meaning = "Specific speed (or suction specific speed) in US units from the metric one",
+    .also = "nq to Ns",
     .inputs = {input("specific_speed", "n_s", units::specific_speed, above(0), "in 1/min, m3/s, m")},
     .results = {output("specific_speed_us", "N_s", units::specific_speed_us, "in 1/min, US gal/min, ft")},
     .equation = "N_s = 51.6452 n_s",

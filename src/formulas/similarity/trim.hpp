@@ -47,6 +47,7 @@ inline Flow flow_at_trim(Flow flow, Length diameter, Length trimmed_diameter, Ra
 inline constexpr auto flow_at_trim_record = record<&flow_at_trim>({
     .name = "flow_at_trim",
     .meaning = "Flow of a point of a pump's curve with the impeller trimmed",
+    .also = "impeller trim|cut impeller|turn down impeller",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
                input("exponent", "x", units::number, between(0.8, 2.2), "1 in the set (1, 2, 3), 2 in the set (2, 2, 4)", 1)},
     .results = {output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point")},
@@ -64,6 +65,7 @@ inline Head head_at_trim(Head head, Length diameter, Length trimmed_diameter, Ra
 inline constexpr auto head_at_trim_record = record<&head_at_trim>({
     .name = "head_at_trim",
     .meaning = "Head of a point of a pump's curve with the impeller trimmed",
+    .also = "impeller trim|cut impeller|turn down impeller",
     .inputs = {input("head", "H", units::metre, from(0), "head at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
                input("exponent", "x", units::number, between(1.8, 3), "2 in both sets", 2)},
     .results = {output("trimmed_head", "H'", units::metre, "head of the corresponding point")},
@@ -81,6 +83,7 @@ inline Power power_at_trim(Power power, Length diameter, Length trimmed_diameter
 inline constexpr auto power_at_trim_record = record<&power_at_trim>({
     .name = "power_at_trim",
     .meaning = "Power of a point of a pump's curve with the impeller trimmed, its efficiency taken as unchanged",
+    .also = "impeller trim|cut impeller|turn down impeller",
     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"), trim::diameter(), trim::trimmed_diameter(),
                input("exponent", "x", units::number, between(2.5, 5), "3 in the set (1, 2, 3), 4 in the set (2, 2, 4)", 3)},
     .results = {output("trimmed_power", "P'", units::kW, "power of the corresponding point")},

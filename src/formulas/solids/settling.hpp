@@ -54,6 +54,7 @@ inline Outcome<std::tuple<Velocity, Ratio, Ratio>> settling_velocity(Length size
 inline constexpr auto settling_velocity_record = record<&settling_velocity>({
     .name = "settling_velocity",
     .meaning = "Velocity at which a single sphere sinks in still liquid",
+    .also = "terminal velocity|fall velocity|Stokes",
     .inputs = {input("particle_size", "d", units::mm, above_up_to(0, 1000), "diameter of the sphere"),
                input("solids_density", "rho_s", units::kgm3, limits::density_kgm3, "density of the solids"),
                input("liquid_density", "rho_l", units::kgm3, limits::density_kgm3, "density of the liquid"),
@@ -78,6 +79,7 @@ inline Velocity hindered_settling_velocity(Velocity velocity, Fraction volume_fr
 inline constexpr Record<&hindered_settling_velocity> hindered_settling_velocity_record{
     .name = "hindered_settling_velocity",
     .meaning = "Velocity at which solids sink among each other",
+    .also = "Richardson-Zaki|terminal velocity",
     .inputs = {input("settling_velocity", "w", units::ms, from(0), "velocity of one alone, as from settling_velocity"),
                input("volume_fraction", "C_v", units::fraction, between(0, 0.4), "volume of solids over volume of slurry"),
                input("reynolds_number", "Re", units::number, between(0, 2.6e5), "Reynolds number of one alone")},
@@ -97,6 +99,7 @@ inline std::tuple<Velocity, Ratio> deposition_velocity(Length bore, Ratio relati
 inline constexpr Record<&deposition_velocity> deposition_velocity_record{
     .name = "deposition_velocity",
     .meaning = "Mean velocity in a horizontal pipe below which solids settle out",
+    .also = "critical velocity|settling slurry|Durand|limit deposit velocity|line plugging",
     .inputs = {input("pipe_bore", "D", units::mm, between(25, 1000), "inside diameter of the pipe"),
                input("solids_relative_density", "s", units::number, above_up_to(1, 8), "density of the solids over that of the liquid"),
                input("volume_fraction", "C_v", units::fraction, between(0.005, 0.4), "volume of solids over volume of slurry"),

@@ -84,6 +84,7 @@ inline Ratio slurry_head_ratio(Fraction mass_fraction, Ratio relative_density, L
 inline constexpr auto slurry_head_ratio_record = record<&slurry_head_ratio>({
     .name = "slurry_head_ratio",
     .meaning = "Head of a pump in metres of slurry over its head in metres of water at the same flow",
+    .also = "slurry derating|HR|solids effect",
     .inputs = {solids::mass_fraction(), solids::relative_density(), solids::median_size(), solids::diameter(), solids::correlation()},
     .results = {output("head_ratio", "HR", units::number, "head on slurry over head on water")},
     .equation = solids::equation,
@@ -100,6 +101,7 @@ inline Ratio slurry_efficiency_ratio(Fraction mass_fraction, Ratio relative_dens
 inline constexpr auto slurry_efficiency_ratio_record = record<&slurry_efficiency_ratio>({
     .name = "slurry_efficiency_ratio",
     .meaning = "Efficiency of a pump on slurry over its efficiency on water; both authors take the head ratio for it",
+    .also = "slurry derating|ER|solids effect",
     .inputs = {solids::mass_fraction(), solids::relative_density(), solids::median_size(), solids::diameter(), solids::correlation()},
     .results = {output("efficiency_ratio", "ER", units::number, "efficiency on slurry over efficiency on water")},
     .equation = solids::equation,
@@ -119,6 +121,7 @@ inline std::tuple<Power, Head, Fraction> slurry_power(Flow flow, Head water_head
 inline constexpr Record<&slurry_power> slurry_power_record{
     .name = "slurry_power",
     .meaning = "Power, head and efficiency of a pump on slurry, from a point of its curve on water",
+    .also = "slurry derating|slurry horsepower",
     .inputs = {input("flow", "Q", units::m3h, above(0), "flow of the slurry"),
                input("water_head", "H_w", units::metre, above(0), "head on water at that flow"),
                input("water_efficiency", "eta_w", units::fraction, above_up_to(0, 1), "efficiency on water at that flow"),
@@ -137,6 +140,7 @@ inline Ratio wear_life_ratio(Ratio speed_ratio, Ratio exponent) { return Ratio(s
 inline constexpr Record<&wear_life_ratio> wear_life_ratio_record{
     .name = "wear_life_ratio",
     .meaning = "Life against erosion at another speed, over the life now",
+    .also = "erosion|abrasion|impeller life|wear life",
     .inputs = {input("speed_ratio", "n'/n", units::number, between(0.2, 2), "new speed over the speed now"),
                input("exponent", "x", units::number, between(1, 5), "power of the velocity that wear goes with; 2 to 3.5 reported, 2.5 to 3 common practice", 2.5)},
     .results = {output("life_ratio", "L'/L", units::number, "life at the new speed over the life now")},

@@ -21,6 +21,7 @@ inline std::tuple<Points<Flow>, Points<Head>, Points<Fraction>> curve_slurry(Ser
 inline constexpr auto curve_slurry_record = record<&curve_slurry>({
     .name = "curve_slurry",
     .meaning = "Curves of head and efficiency on a slurry, from those on water",
+    .also = "slurry derating|slurry curve",
     .inputs = {curves::flows("flows of the points on water"),
                series("heads", "H_w,i", units::metre, any, "heads of the points on water", 2),
                series("efficiencies", "eta_w,i", units::fraction, between(0, 1), "efficiencies of the points on water", 2),

@@ -48,6 +48,7 @@ inline Ratio friction_factor(Ratio reynolds_number, Length roughness, Length bor
 inline constexpr auto friction_factor_record = record<&friction_factor>({
     .name = "friction_factor",
     .meaning = "Friction factor of a round pipe as Darcy defines it (four times Fanning's)",
+    .also = "Darcy friction factor|Moody|Colebrook|roughness",
     .inputs = {input("reynolds_number", "Re", units::number, above_up_to(0, friction::highest_reynolds),
                      "Reynolds number on the bore"),
                input("roughness", "eps", units::mm, from(0),
@@ -84,6 +85,7 @@ inline Head pipe_friction_head(Flow flow, Length bore, Length length, Length rou
 inline constexpr auto pipe_friction_head_record = record<&pipe_friction_head>({
     .name = "pipe_friction_head",
     .meaning = "Head lost by friction in a straight round pipe",
+    .also = "pipe loss|friction loss|line loss|pressure drop in pipe|Darcy-Weisbach|head loss",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
                input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size"),
                input("length", "L", units::metre, from(0), "length of straight pipe"),
@@ -110,6 +112,7 @@ inline Head fitting_head(Flow flow, Length bore, Ratio loss_coefficient)
 inline constexpr Record<&fitting_head> fitting_head_record{
     .name = "fitting_head",
     .meaning = "Head lost in fittings, from their loss coefficient",
+    .also = "minor losses|K factor|resistance coefficient|elbow|tee|entrance loss|head loss",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
                input("bore", "d", units::mm, limits::bore_mm, "the bore that the loss coefficient refers to"),
                input("loss_coefficient", "K", units::number, from(0), "loss coefficient, or the sum of several on one bore")},

@@ -15,6 +15,8 @@ inline Head npsh_margin(Head npsh_available, Head npsh3) { return npsh_available
 inline constexpr Record<&npsh_margin> npsh_margin_record{
     .name = "npsh_margin",
     .meaning = "NPSH margin as a difference",
+    .also = "NPSHA less NPSHR|suction margin|suction safe|is it safe on suction|cavitation|"
+            "safety margin on suction",
     .inputs = {input("npsh_available", "NPSHA", units::metre, any, "net positive suction head available"),
                input("npsh3", "NPSH3", units::metre, above(0), "the pump's NPSH at 3 % head drop, at the same flow")},
     .results = {output("margin", "m", units::metre, "what is left above NPSH3; negative: too little")},
@@ -28,6 +30,7 @@ inline Ratio npsh_margin_ratio(Head npsh_available, Head npsh3) { return npsh_av
 inline constexpr Record<&npsh_margin_ratio> npsh_margin_ratio_record{
     .name = "npsh_margin_ratio",
     .meaning = "NPSH margin as a ratio",
+    .also = "NPSHA over NPSHR|NPSH ratio|suction margin|suction safe|cavitation",
     .inputs = {input("npsh_available", "NPSHA", units::metre, any, "net positive suction head available"),
                input("npsh3", "NPSH3", units::metre, above(0), "the pump's NPSH at 3 % head drop, at the same flow")},
     .results = {output("margin_ratio", "NPSHA/NPSH3", units::number, "available over NPSH3; below 1: too little")},
@@ -60,6 +63,7 @@ inline Head npsh3_with_viscosity(Head npsh3, Head best_efficiency_npsh3, Ratio h
 inline constexpr Record<&npsh3_with_viscosity> npsh3_with_viscosity_record{
     .name = "npsh3_with_viscosity",
     .meaning = "NPSH3 on a viscous liquid from NPSH3 on water, an estimate of the trend",
+    .also = "NPSHR on viscous liquid|NPSH required",
     .inputs = {input("npsh3", "NPSH3_W", units::metre, above(0), "NPSH3 on water at the flow asked about"),
                input("best_efficiency_npsh3", "NPSH3_BEP", units::metre, above(0), "NPSH3 on water at best efficiency"),
                input("head_ratio", "C_H", units::number, above_up_to(0.1, 1), "viscous over water head at best efficiency, from viscous_head_ratio"),

@@ -15,6 +15,7 @@ inline Velocity pipe_velocity(Flow flow, Length bore) { return flow / (std::numb
 inline constexpr Record<&pipe_velocity> pipe_velocity_record{
     .name = "pipe_velocity",
     .meaning = "Mean velocity in a full round pipe",
+    .also = "line velocity|flow velocity|speed in the pipe",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
                input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size")},
     .results = {output("velocity", "v", units::ms, "mean velocity")},
@@ -30,6 +31,7 @@ inline Length bore_for_velocity(Flow flow, Velocity velocity)
 inline constexpr Record<&bore_for_velocity> bore_for_velocity_record{
     .name = "bore_for_velocity",
     .meaning = "Bore at which a flow has a given mean velocity",
+    .also = "pipe size|line size|pipe sizing|diameter for a velocity",
     .inputs = {input("flow", "Q", units::m3h, above(0), "volume flow"),
                input("velocity", "v", units::ms, above(0), "mean velocity wished for")},
     .results = {output("bore", "d", units::mm, "inside diameter; take the next larger pipe")},
@@ -49,6 +51,7 @@ inline Head velocity_head(Flow flow, Length bore, Steps steps)
 inline constexpr Record<&velocity_head> velocity_head_record{
     .name = "velocity_head",
     .meaning = "Head of the liquid's kinetic energy at its mean velocity in a pipe",
+    .also = "dynamic head|kinetic head",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
                input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size")},
     .results = {output("velocity_head", "h_v", units::metre, "velocity head")},
@@ -65,6 +68,7 @@ inline Ratio reynolds_number(Flow flow, Length bore, KinematicViscosity viscosit
 inline constexpr Record<&reynolds_number> reynolds_number_record{
     .name = "reynolds_number",
     .meaning = "Reynolds number of the flow in a full round pipe",
+    .also = "laminar or turbulent|Re",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
                input("bore", "d", units::mm, limits::bore_mm, "inside diameter, not the nominal size"),
                input("kinematic_viscosity", "nu", units::mm2s, limits::kinematic_viscosity_mm2s,

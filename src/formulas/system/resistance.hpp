@@ -22,6 +22,7 @@ inline std::tuple<Head, PressureDifference> valve_head_loss(Flow flow, ValveCoef
 inline constexpr Record<&valve_head_loss> valve_head_loss_record{
     .name = "valve_head_loss",
     .meaning = "Head and pressure lost in a valve, from its flow coefficient",
+    .also = "Cv|Kv|control valve|pressure drop across a valve|throttle valve",
     .inputs = {input("flow", "Q", units::m3h, from(0), "volume flow"),
                input("flow_coefficient", "Kv", units::kv, above(0), "flow coefficient of the valve at its opening; text may say 46 Cv"),
                input("relative_density", "d", units::number, between(0.05, 25), "density of the liquid over that of water at 15 degC", 1)},
@@ -40,6 +41,7 @@ inline SystemResistance system_resistance(Flow flow, Head friction_head) { retur
 inline constexpr Record<&system_resistance> system_resistance_record{
     .name = "system_resistance",
     .meaning = "Resistance of a system from its losses at one flow",
+    .also = "system curve|resistance curve",
     .inputs = {input("flow", "Q", units::m3h, above(0), "flow at which the losses are known"),
                input("friction_head", "h_f", units::metre, from(0), "all losses of pipes, fittings and equipment at that flow")},
     .results = {output("resistance", "k", units::h2m5, "losses over the square of the flow")},
@@ -56,6 +58,7 @@ inline Head system_head(Head static_head, SystemResistance resistance, Flow flow
 inline constexpr Record<&system_head> system_head_record{
     .name = "system_head",
     .meaning = "Head that a system asks for at a flow",
+    .also = "system curve|total dynamic head|TDH|head required",
     .inputs = {input("static_head", "H_s", units::metre, any,
                      "head at no flow: difference of levels and of the vessels' pressures as head; negative when it runs downhill"),
                input("resistance", "k", units::h2m5, from(0), "losses over the square of the flow"),
@@ -81,6 +84,7 @@ inline Head total_head_from_gauges(GaugePressure discharge, GaugePressure suctio
 inline constexpr Record<&total_head_from_gauges> total_head_from_gauges_record{
     .name = "total_head_from_gauges",
     .meaning = "Total head of a pump from its discharge and suction gauges",
+    .also = "total dynamic head|TDH|differential head|field test|pressure gauges",
     .inputs = {input("discharge_pressure", "p_2", units::barg, limits::gauge_barg, "discharge gauge reading"),
                input("suction_pressure", "p_1", units::barg, limits::gauge_barg, "suction gauge reading; negative for a vacuum"),
                input("discharge_gauge_elevation", "z_2", units::metre, any, "centre of the discharge gauge above the datum"),

@@ -28,6 +28,8 @@ inline Head npsh_available(AbsolutePressure surface, AbsolutePressure vapour, De
 inline constexpr auto npsh_available_record = record<&npsh_available>({
     .name = "npsh_available",
     .meaning = "Net positive suction head that the installation offers",
+    .also = "NPSHA|NPSH available|suction head|suction safe|is it safe on suction|cavitation|"
+            "flooded suction|suction lift",
     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "pressure on the liquid's surface in the suction vessel"),
                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the temperature of the liquid at the inlet"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid at the same temperature"),
@@ -60,6 +62,7 @@ inline Head npsh_available_from_gauge(GaugePressure gauge, AbsolutePressure ambi
 inline constexpr auto npsh_available_from_gauge_record = record<&npsh_available_from_gauge>({
     .name = "npsh_available_from_gauge",
     .meaning = "Net positive suction head at the pump, from a suction gauge reading",
+    .also = "NPSHA|suction gauge|field NPSH|compound gauge",
     .inputs = {input("suction_pressure", "p_1", units::barg, limits::gauge_barg, "suction gauge reading; negative for a vacuum"),
                input("ambient_pressure", "p_amb", units::bara, above(0), "barometric pressure at the gauge"),
                input("gauge_elevation", "z_1", units::metre, any, "centre of the gauge above the pump's NPSH datum"),
@@ -92,6 +95,7 @@ inline Length greatest_suction_lift(AbsolutePressure surface, AbsolutePressure v
 inline constexpr auto greatest_suction_lift_record = record<&greatest_suction_lift>({
     .name = "greatest_suction_lift",
     .meaning = "Greatest height of a pump above the liquid that leaves NPSH3 and a margin",
+    .also = "maximum suction lift|how high can it lift|how deep can it draw|static lift",
     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "pressure on the liquid's surface in the suction vessel"),
                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the temperature of the liquid at the inlet"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid at the same temperature"),

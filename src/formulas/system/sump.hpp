@@ -19,6 +19,7 @@ inline Length minimum_submergence(Flow flow, Length inlet_diameter, Steps steps)
 inline constexpr Record<&minimum_submergence> minimum_submergence_record{
     .name = "minimum_submergence",
     .meaning = "Least depth of an inlet below the surface, against vortices that draw air",
+    .also = "vortex|air entrainment|sump level|intake|minimum liquid level|bell",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow into the inlet"),
                input("inlet_diameter", "D", units::mm, limits::bore_mm, "outside diameter of the bell, or inside diameter of a plain pipe's end")},
     .results = {output("submergence", "S", units::metre, "lowest surface above the bell's lip or above the centre of a horizontal pipe's end")},
@@ -33,6 +34,7 @@ inline Volume wet_well_volume(Flow flow, Frequency starts) { return flow / (4.0 
 inline constexpr Record<&wet_well_volume> wet_well_volume_record{
     .name = "wet_well_volume",
     .meaning = "Least sump volume between the start and stop levels of one pump",
+    .also = "sump volume|starts per hour|pit size|lift station",
     .inputs = {input("flow", "Q", units::m3h, above(0), "the pump's flow"),
                input("starts", "Z", units::per_hour, above_up_to(0, 60), "starts that the motor and its gear allow in an hour")},
     .results = {output("volume", "V", units::m3, "volume between the start and stop levels")},
@@ -55,6 +57,7 @@ inline Time priming_time(Volume pipe_volume, Flow air_rate, Length lift, Absolut
 inline constexpr auto priming_time_record = record<&priming_time>({
     .name = "priming_time",
     .meaning = "Time to draw the air out of a suction line, the liquid rising after it",
+    .also = "self-priming|prime|evacuate the suction line",
     .inputs = {input("pipe_volume", "V", units::m3, above(0), "air in the suction line and pump before priming"),
                input("air_handling_rate", "S", units::m3h, above(0), "air drawn, measured at the line's own pressure; take the mean over the lift"),
                input("lift", "L", units::metre, from(0), "height from the liquid's surface to the highest point to be filled"),

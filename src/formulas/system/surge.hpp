@@ -21,6 +21,7 @@ inline PressureDifference pressure_surge(Velocity velocity_change, Velocity wave
 inline constexpr Record<&pressure_surge> pressure_surge_record{
     .name = "pressure_surge",
     .meaning = "Pressure rise when a flow is stopped faster than the pressure wave returns",
+    .also = "water hammer|hammer|Joukowsky|sudden valve closure|surge",
     .inputs = {input("velocity_change", "dv", units::ms, any, "velocity taken away; negative for a flow that is started"),
                input("wave_speed", "a", units::ms, between(10, 5000), "speed of the pressure wave, from pressure_wave_speed"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid")},
@@ -43,6 +44,7 @@ inline Velocity pressure_wave_speed(Stress bulk_modulus, Stress pipe_modulus, Le
 inline constexpr auto pressure_wave_speed_record = record<&pressure_wave_speed>({
     .name = "pressure_wave_speed",
     .meaning = "Speed of a pressure wave in a thin-walled pipe full of liquid",
+    .also = "water hammer|celerity|wave speed|Korteweg",
     .inputs = {input("bulk_modulus", "K", units::GPa, above_up_to(0, 50), "bulk modulus of the liquid; water at 20 degC 2.19"),
                input("pipe_modulus", "E", units::GPa, above_up_to(0, 1000), "elastic modulus of the pipe: steel 207, cast iron 100, PVC 2.8"),
                input("bore", "d", units::mm, limits::bore_mm, "inside diameter of the pipe"),
@@ -64,6 +66,7 @@ inline Time surge_period(Length length, Velocity wave_speed) { return 2.0 * leng
 inline constexpr Record<&surge_period> surge_period_record{
     .name = "surge_period",
     .meaning = "Time of the pressure wave to the end of a line and back: a faster closure counts as sudden",
+    .also = "water hammer|critical closure time|pipe period",
     .inputs = {input("length", "L", units::metre, above(0), "length of the line to the next free surface or large vessel"),
                input("wave_speed", "a", units::ms, between(10, 5000), "speed of the pressure wave, from pressure_wave_speed")},
     .results = {output("period", "T", units::second, "return time of the wave")},

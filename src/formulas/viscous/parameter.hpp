@@ -57,6 +57,7 @@ inline Ratio viscosity_parameter(KinematicViscosity viscosity, Flow best_flow, H
 inline constexpr auto viscosity_parameter_record = record<&viscosity_parameter>({
     .name = "viscosity_parameter",
     .meaning = "Parameter B of the viscosity correction, from the pump's best efficiency point on water",
+    .also = "viscosity correction|viscous correction|HI 9.6.7|B parameter",
     .inputs = {input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
                input("best_efficiency_flow", "Q_BEP", units::m3h, above(0), viscous::best_flow_meaning),
                input("best_efficiency_head", "H_BEP", units::metre, above(0), viscous::best_head_meaning),
@@ -78,6 +79,7 @@ inline Ratio viscosity_parameter_from_duty(Flow flow, Head head, KinematicViscos
 inline constexpr Record<&viscosity_parameter_from_duty> viscosity_parameter_from_duty_record{
     .name = "viscosity_parameter_from_duty",
     .meaning = "Parameter B of the viscosity correction, estimated from a duty while no pump is chosen",
+    .also = "B parameter from the duty",
     .inputs = {input("flow", "Q_vis", units::m3h, above(0), "flow wanted of the viscous liquid"),
                input("head", "H_vis", units::metre, above(0), "head wanted of the viscous liquid, of one stage"),
                input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning)},

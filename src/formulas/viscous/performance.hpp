@@ -29,6 +29,7 @@ inline std::tuple<Flow, Head, Fraction, Power> viscous_performance(Flow flow, He
 inline constexpr auto viscous_performance_record = record<&viscous_performance>({
     .name = "viscous_performance",
     .meaning = "Flow, head, efficiency and power on a viscous liquid, from one point of the curve on water",
+    .also = "viscosity correction|oil duty|performance on oil|viscous liquid|thick liquid",
     .inputs = {input("flow", "Q_W", units::m3h, above(0), "flow of the point on water"),
                input("head", "H_W", units::metre, above(0), "head of the point on water, of the whole pump"),
                input("efficiency", "eta_W", units::fraction, inside(0, 1), "efficiency of the point on water"),
@@ -78,6 +79,7 @@ inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, Kinema
 inline constexpr auto water_equivalent_duty_record = record<&water_equivalent_duty>({
     .name = "water_equivalent_duty",
     .meaning = "Flow and head on water to choose a pump by, for a duty on a viscous liquid",
+    .also = "viscosity correction|water equivalent|select on oil",
     .inputs = {input("flow", "Q_vis", units::m3h, above(0), "flow wanted of the viscous liquid"),
                input("head", "H_vis", units::metre, above(0), "head wanted of the viscous liquid, of one stage"),
                input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning)},

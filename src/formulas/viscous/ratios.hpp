@@ -48,6 +48,7 @@ inline Ratio viscous_flow_ratio(Ratio parameter) { return Ratio(viscous::flow_ra
 inline constexpr Record<&viscous_flow_ratio> viscous_flow_ratio_record{
     .name = "viscous_flow_ratio",
     .meaning = "Flow of a pump on a viscous liquid over its flow on water",
+    .also = "CQ|flow correction factor",
     .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning)},
     .results = {output("flow_ratio", "C_Q", units::number, "also the ratio of heads at best efficiency")},
     .equation = "C_Q = 2.71^(-0.165 (log10 B)^3.15) for B > 1; 1 for B <= 1",
@@ -63,6 +64,7 @@ inline Ratio viscous_head_ratio(Ratio parameter, Ratio flow_share)
 inline constexpr Record<&viscous_head_ratio> viscous_head_ratio_record{
     .name = "viscous_head_ratio",
     .meaning = "Head of a pump on a viscous liquid over its head on water, at a point of its curve",
+    .also = "CH|head correction factor",
     .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning),
                input("flow_ratio", "Q_W/Q_BEP", units::number, viscous::flow_shares,
                      "the point's flow on water over the best efficiency flow on water", 1)},
@@ -81,6 +83,7 @@ inline Ratio viscous_efficiency_ratio(Ratio parameter, Fraction best_efficiency,
 inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficiency_ratio>({
     .name = "viscous_efficiency_ratio",
     .meaning = "Efficiency of a pump on a viscous liquid over its efficiency on water",
+    .also = "CE|C eta|efficiency correction factor",
     .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning),
                input("best_efficiency", "eta_BEP", units::fraction, inside(0, 1), "best efficiency on water; counts for B up to 1 only"),
                input("viscosity", "nu", units::mm2s, viscous::viscosities, "kinematic viscosity at pumping temperature; counts for B up to 1 only"),
