@@ -1,6 +1,7 @@
 // Compiled once for each fault, named by a macro: a record that does not fit its formula must not compile.
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/erased.hpp"
 #include "catalogue/record.hpp"
 
 namespace cutwater {
@@ -10,7 +11,7 @@ inline Head head_of(AbsolutePressure high, AbsolutePressure low, Density density
     return (high - low) / (density * standard_gravity);
 }
 
-inline constexpr Record<&head_of> head_of_record{
+inline constexpr auto head_of_record = record<&head_of>({
     .name = "head_of",
     .meaning = "Head between two absolute pressures",
     .inputs = {
@@ -45,6 +46,23 @@ inline constexpr Record<&head_of> head_of_record{
 #endif
     .equation = "H = (p_2 - p_1)/(rho g)",
     .source = "common practice",
-    .example = {"2, 1, 1000", "10.197", "hand calculation"}};
+    .example = {"2, 1, 1000", "10.197", "hand calculation"}},
+#if defined(BLAMED_INPUT)
+    relation<"highest", "low">(
+#elif defined(RELATED_INPUT)
+    relation<"high", "lowest">(
+#else
+    relation<"high", "low">(
+#endif
+#if defined(RELATED_QUANTITY)
+        [](AbsolutePressure high, Density low) { return high.above_zero().value() > low.value(); },
+#else
+        [](AbsolutePressure high, AbsolutePressure low) { return high > low; },
+#endif
+        "the higher pressure must be higher"));
+
+// As a family's file lists it.
+constexpr const FunctionInfo* listed = entry<head_of_record>;
+static_assert(listed != nullptr);
 
 }  // namespace cutwater
