@@ -272,3 +272,5 @@ inline constexpr Unit<ValveCoefficient> cv = unit<ValveCoefficient>("Cv");
 
 }  // namespace units
 }  // namespace cutwater
+
+#include <cutwater/trade_names.hpp>

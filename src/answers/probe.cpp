@@ -1,8 +1,6 @@
 #include "answers/probe.hpp"
 
-#include "catalogue/refusal.hpp"
-
-#include <fmt/format.h>
+#include "catalogue/sentence.hpp"
 
 namespace cutwater {
 
@@ -20,16 +18,11 @@ cutwater_status choose_result(const FunctionText& f, const char* name, std::size
     const std::string_view wanted = name ? name : "";
     result = find_result(f, wanted);
     if (result < f.results.size() && f.results[result].kind == Kind::quantity) return CUTWATER_OK;
-    char sentence[240];
     if (result < f.results.size())
-        *fmt::format_to_n(sentence, sizeof sentence - 1, "{}: {} is not a single number.", f.name, f.results[result].full_name).out = 0;
-    else if (wanted.empty())
-        *fmt::format_to_n(sentence, sizeof sentence - 1, "{} has no result that is a single number.", f.name).out = 0;
-    else
-        *fmt::format_to_n(sentence, sizeof sentence - 1, "{} has no result \"{:.60}\"; its first is {}.", f.name, wanted,
-                          f.results[0].full_name)
-             .out = 0;
-    return refuse(CUTWATER_WRONG_KIND, sentence, refusal);
+        return refuse_saying(CUTWATER_WRONG_KIND, refusal, "{}: {} is not a single number.", f.name, f.results[result].full_name);
+    if (wanted.empty()) return refuse_saying(CUTWATER_WRONG_KIND, refusal, "{} has no result that is a single number.", f.name);
+    return refuse_saying(CUTWATER_WRONG_KIND, refusal, "{} has no result \"{}\"; its first is {}.", f.name, Quoted(wanted).view(),
+                         f.results[0].full_name);
 }
 
 }  // namespace cutwater

@@ -1,7 +1,7 @@
 // What may be asked of solving, and what it says when it finds none or several.
 #include "answers/shown.hpp"
 #include "answers/solve.hpp"
-#include "catalogue/refusal.hpp"
+#include "catalogue/sentence.hpp"
 #include "units/text.hpp"
 
 #include <algorithm>
@@ -114,8 +114,8 @@ cutwater_status ask_solve(const FunctionInfo& f, std::span<const cutwater_value>
         std::string names;
         for (const InputInfo& in : f.inputs)
             if (in.kind == Kind::quantity) (names += names.empty() ? "" : ", ") += in.full_name;
-        const std::string asked = std::string(unknown ? unknown : "").substr(0, 60);
-        return refuse(CUTWATER_WRONG_KIND, std::string(f.name) + " has no input \"" + asked + "\" to solve for; it has " + names + ".", refusal);
+        return refuse_saying(CUTWATER_WRONG_KIND, refusal, "{} has no input \"{}\" to solve for; it has {}.", f.name,
+                             Quoted(unknown ? unknown : "").view(), names);
     }
     const InputInfo& in = f.inputs[q.unknown];
     if (in.kind != Kind::quantity) return refuse_unknown(q, CUTWATER_WRONG_KIND, "only an input that is a single number can be solved for", refusal);

@@ -2,6 +2,7 @@
 #include "answers/shown.hpp"
 #include "answers/uncertainty.hpp"
 #include "catalogue/refusal.hpp"
+#include "units/message.hpp"
 #include "units/text.hpp"
 
 #include <boost/math/special_functions/erf.hpp>
@@ -166,10 +167,7 @@ std::string doubt(const FirstOrder& first)
 
 void say(cutwater_uncertainty_report& report, const std::string& sentence)
 {
-    std::size_t length = std::min(sentence.size(), sizeof report.remark - 1);
-    while (length < sentence.size() && length > 0 && (static_cast<unsigned char>(sentence[length]) & 0xC0u) == 0x80u) --length;
-    std::copy_n(sentence.data(), length, report.remark);
-    report.remark[length] = 0;
+    Message(report.remark, sizeof report.remark).add("{}", sentence);
 }
 
 /// JCGM 101, clause 8: the two intervals' ends against each other.

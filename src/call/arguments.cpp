@@ -1,6 +1,6 @@
 #include "call/arguments.hpp"
 
-#include "catalogue/refusal.hpp"
+#include "catalogue/sentence.hpp"
 #include "catalogue/words.hpp"
 #include "units/text.hpp"
 
@@ -64,13 +64,8 @@ cutwater_status read_argument(const FunctionText& f, std::size_t input, const cu
 cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_value> values, Given* given,
                                cutwater_refusal* refusal) noexcept
 {
-    if (values.size() > f.inputs.size()) {
-        char sentence[160];
-        *fmt::format_to_n(sentence, sizeof sentence - 1, "{} takes {} inputs; {} were given.", f.name, f.inputs.size(),
-                          values.size())
-             .out = 0;
-        return refuse(CUTWATER_WRONG_COUNT, sentence, refusal);
-    }
+    if (values.size() > f.inputs.size())
+        return refuse_saying(CUTWATER_WRONG_COUNT, refusal, "{} takes {} inputs; {} were given.", f.name, f.inputs.size(), values.size());
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const cutwater_value value = i < values.size() ? values[i] : cutwater_value{};
         if (const auto status = read_argument(f, i, value, given[i], refusal); status != CUTWATER_OK) return status;

@@ -1,9 +1,7 @@
 #include "call/by_name.hpp"
 
 #include "call/arguments.hpp"
-#include "catalogue/refusal.hpp"
-
-#include <fmt/format.h>
+#include "catalogue/sentence.hpp"
 
 #include <cstddef>
 #include <memory>
@@ -30,9 +28,7 @@ private:
 cutwater_status refuse_count(const FunctionInfo& f, const char* what, std::size_t wanted, std::size_t given,
                              cutwater_refusal* refusal)
 {
-    char sentence[160];
-    *fmt::format_to_n(sentence, sizeof sentence - 1, "{} has {} {}; room was given for {}.", f.name, wanted, what, given).out = 0;
-    return refuse(CUTWATER_WRONG_COUNT, sentence, refusal);
+    return refuse_saying(CUTWATER_WRONG_COUNT, refusal, "{} has {} {}; room was given for {}.", f.name, wanted, what, given);
 }
 
 }  // namespace

@@ -8,8 +8,8 @@
 #include "capi/guard.hpp"
 #include "capi/sized.hpp"
 #include "catalogue/families.hpp"
-
-#include <fmt/format.h>
+#include "catalogue/nearest.hpp"
+#include "catalogue/sentence.hpp"
 
 #include <cstddef>
 #include <cstring>
@@ -19,20 +19,13 @@ using namespace cutwater::capi;
 
 namespace {
 
-cutwater_status unknown_function(const char* name, cutwater_refusal* refusal)
-{
-    char sentence[160];
-    *fmt::format_to_n(sentence, sizeof sentence - 1, "There is no function \"{:.80}\".", name ? name : "").out = 0;
-    return refuse(CUTWATER_UNKNOWN_FUNCTION, sentence, refusal);
-}
-
 /// Finds the function and hands it with its inputs to ask(f, inputs), inside of the guard.
 template <class Ask>
 cutwater_status ask(const char* name, const cutwater_value* inputs, std::size_t count, cutwater_refusal* refusal, Ask&& answer) noexcept
 {
     return guard(refusal, [&]() -> cutwater_status {
         const std::ptrdiff_t position = name ? find_function(name) : -1;
-        if (position < 0) return unknown_function(name, refusal);
+        if (position < 0) return refuse_unknown_function(name, refusal);
         if (!inputs && count) return refuse(CUTWATER_MISSING, "The pointer to the inputs is null.", refusal);
         return answer(function_at(static_cast<std::size_t>(position)), std::span(inputs, count));
     });
@@ -42,9 +35,7 @@ cutwater_status ask(const char* name, const cutwater_value* inputs, std::size_t 
 bool copy(const std::string& text, char* buffer, std::size_t capacity)
 {
     if (!buffer || capacity == 0) return false;
-    std::size_t length = std::min(text.size(), capacity - 1);
-    if (length < text.size())
-        while (length > 0 && (static_cast<unsigned char>(text[length]) & 0xC0u) == 0x80u) --length;
+    const std::size_t length = whole_characters(text, capacity - 1);
     std::memcpy(buffer, text.data(), length);
     buffer[length] = 0;
     return length == text.size();
@@ -79,11 +70,8 @@ cutwater_status cutwater_working(const char* function, const cutwater_value* inp
         if (text.empty()) text = refusal_alone(*why, form);
         if (needed) *needed = text.size();
         if (copy(text, buffer, capacity) || status != CUTWATER_OK) return status;
-        char sentence[120];
-        *fmt::format_to_n(sentence, sizeof sentence - 1, "The working has {} bytes and a 0; the buffer holds {}.", text.size(),
-                          buffer ? capacity : 0)
-             .out = 0;
-        return refuse(CUTWATER_BUFFER_TOO_SMALL, sentence, why);
+        return refuse_saying(CUTWATER_BUFFER_TOO_SMALL, why, "The working has {} bytes and a 0; the buffer holds {}.", text.size(),
+                             buffer ? capacity : 0);
     });
 }
 

@@ -5,8 +5,7 @@
 #include "call/rows.hpp"
 #include "capi/direct.hpp"
 #include "catalogue/families.hpp"
-
-#include <fmt/format.h>
+#include "catalogue/nearest.hpp"
 
 #include <limits>
 
@@ -52,9 +51,7 @@ cutwater_status cutwater_call(const char* function, const cutwater_value* inputs
     if (position >= 0)
         return cutwater_call_at(static_cast<int32_t>(position), inputs, input_count, results, result_count, refusal);
     spoil_results(results, result_count);
-    char sentence[160];
-    *fmt::format_to_n(sentence, sizeof sentence - 1, "There is no function \"{:.80}\".", function ? function : "").out = 0;
-    return refuse(CUTWATER_UNKNOWN_FUNCTION, sentence, refusal);
+    return refuse_unknown_function(function, refusal);
 }
 
 cutwater_status cutwater_rows_at(int32_t function, size_t rows, const cutwater_column* columns, const cutwater_value* shared,

@@ -1,12 +1,12 @@
 #include "catalogue/refusal.hpp"
 
 #include "catalogue/prose.hpp"
+#include "units/message.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <cstring>
 #include <string_view>
 #include <limits>
 
@@ -15,35 +15,15 @@ namespace {
 
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
-/// Writes into a fixed buffer, cut at a character's border, always ended by 0.
+/// Prose into a fixed buffer.
 class Writer final : public Prose {
 public:
-    Writer(char* buffer, std::size_t capacity) : buffer_(buffer), capacity_(capacity) { buffer_[0] = 0; }
-
-    void put(std::string_view text) override
-    {
-        const std::size_t room = capacity_ - 1 - length_;
-        const std::size_t taken = std::min(room, text.size());
-        std::memcpy(buffer_ + length_, text.data(), taken);
-        length_ += taken;
-        if (text.size() > room)  // do not leave half of a UTF-8 character
-            while (length_ > 0 && (static_cast<unsigned char>(buffer_[length_ - 1]) & 0xC0u) == 0x80u) --length_;
-        buffer_[length_] = 0;
-    }
+    Writer(char* buffer, std::size_t capacity) : message_(buffer, capacity) {}
+    void put(std::string_view text) override { message_.add("{}", text); }
 
 private:
-    char* buffer_;
-    std::size_t capacity_;
-    std::size_t length_ = 0;
+    Message message_;
 };
-
-template <std::size_t N>
-void copy_text(char (&to)[N], std::string_view from)
-{
-    const std::size_t length = std::min(from.size(), N - 1);
-    std::memcpy(to, from.data(), length);
-    to[length] = 0;
-}
 
 const char* symbol_of(const InputInfo& in) { return unit_symbol(in.unit); }
 const char* space_before(const char* unit) { return *unit ? " " : ""; }
@@ -64,8 +44,8 @@ void start(const FunctionText& f, std::size_t input, double value, std::int64_t 
     r.name[0] = r.unit[0] = r.message[0] = 0;
     if (input >= f.inputs.size()) return;
     const InputInfo& in = f.inputs[input];
-    copy_text(r.name, in.full_name);
-    copy_text(r.unit, symbol_of(in));
+    Message(r.name, sizeof r.name).add("{}", in.full_name);
+    Message(r.unit, sizeof r.unit).add("{}", symbol_of(in));
     r.low = in.interval.low;
     r.high = in.interval.high;
     r.low_open = in.interval.low_open;
@@ -121,7 +101,7 @@ cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char
 {
     return refuse_input(f, input, nan, -1, CUTWATER_UNKNOWN_WORD, refusal, [&](Writer& to, const InputInfo& in) {
         if (word)
-            to.add("{} is \"{:.40}\"; it must be ", in.full_name, word);
+            to.add("{} is \"{}\"; it must be ", in.full_name, Quoted(word).view());
         else
             to.add("{} must be ", in.full_name);
         write_words(to, in.words);
@@ -168,15 +148,15 @@ cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, doubl
     return refuse_input(f, input, value, -1, why.status, refusal, [&](Writer& to, const InputInfo& in) {
         // A number outside what the call can answer is named, as it would be outside its interval.
         if (why.status == CUTWATER_OUT_OF_INTERVAL && input < f.inputs.size()) to.add("{}: ", in.full_name);
-        for (const char* c = why.sentence; *c; ++c) {  // our own reader of {0}…: fmt's would throw on a wrong pattern
-            if (c[0] == '{' && c[1] >= '0' && c[1] <= '2' && c[2] == '}') {
-                const NoValue::Number& n = why.numbers[c[1] - '0'];
-                to.add("{:.6g}{}{}", n.value, space_before(n.unit), n.unit);
-                c += 2;
-            } else {
-                to.add("{}", *c);
-            }
+        // our own reader of {0}…: fmt's would throw on a wrong pattern
+        std::string_view rest = why.sentence;
+        for (std::size_t at; (at = rest.find('{')) != rest.npos; rest.remove_prefix(at + 3)) {
+            const bool placed = at + 2 < rest.size() && rest[at + 1] >= '0' && rest[at + 1] <= '2' && rest[at + 2] == '}';
+            if (!placed) break;
+            const NoValue::Number& n = why.numbers[rest[at + 1] - '0'];
+            to.add("{}{:.6g}{}{}", rest.substr(0, at), n.value, space_before(n.unit), n.unit);
         }
+        to.put(rest);
         to.add(".");
     });
 }
@@ -223,7 +203,7 @@ cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwat
     if (refusal) {
         clear(refusal);
         refusal->status = status;
-        copy_text(refusal->message, sentence);
+        Message(refusal->message, sizeof refusal->message).add("{}", sentence);
     }
     return status;
 }
@@ -233,14 +213,14 @@ void blame(const FunctionText& f, std::size_t input, std::int64_t element, cutwa
     if (!refusal) return;
     const InputInfo& in = f.inputs[input];
     char sentence[sizeof refusal->message];
-    copy_text(sentence, refusal->message);
+    Message(sentence, sizeof sentence).add("{}", static_cast<const char*>(refusal->message));
     refusal->argument = static_cast<std::int32_t>(input);
     refusal->element = element;
     refusal->low = in.interval.low;
     refusal->high = in.interval.high;
     refusal->low_open = in.interval.low_open;
     refusal->high_open = in.interval.high_open;
-    copy_text(refusal->name, in.full_name);
+    Message(refusal->name, sizeof refusal->name).add("{}", in.full_name);
     Writer to(refusal->message, sizeof refusal->message);
     to.add("{}: {}", f.name, in.full_name);
     if (element >= 0) to.add(", point {} (counted from 1)", element + 1);

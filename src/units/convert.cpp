@@ -130,7 +130,7 @@ cutwater_status refuse_unlike(std::string_view from, std::string_view to, const 
         return CUTWATER_WRONG_QUANTITY;
     }
     message.add("cannot convert '{}' into '{}': ", given.view(), wanted.view());
-    explain_wrong_quantity(message, given.view(), sources, *targets.quantity[0]);
+    explain_wrong_quantity(message, given.view(), sources, *targets.quantity[0], targets.unit[0]);
     return CUTWATER_WRONG_QUANTITY;
 }
 
@@ -203,7 +203,10 @@ cutwater_status convert(double value, std::string_view from, std::string_view to
     const double lowest = -source.unit->offset;  // absolute zero, or vacuum
     if (has_lowest && value < lowest) {
         Message message = refuse_value(CUTWATER_OUT_OF_INTERVAL, source.unit->symbol);
-        if (refusal) refusal->low = lowest;
+        if (refusal) {
+            refusal->low = lowest;
+            refusal->low_open = 0;
+        }
         message.add("{} {} lies below {} ({} {})", value, source.unit->symbol,
                     quantity == &quantity_info<Temperature> ? "absolute zero" : "vacuum", lowest, source.unit->symbol);
         return CUTWATER_OUT_OF_INTERVAL;
@@ -231,7 +234,7 @@ cutwater_status read_in_unit(std::string_view unit, std::string_view text, doubl
     const bool difference = owners.quantity[first] == &quantity_info<TemperatureDifference>;
     for (int i = 0; i < owners.count && !difference; ++i)
         if (read_quantity(*owners.quantity[i], *owners.unit[i], text, value, nullptr) == CUTWATER_OK) return CUTWATER_OK;
-    const cutwater_status status = read_quantity(*owners.quantity[first], *owners.unit[first], text, value, refusal);
+    const cutwater_status status = read_quantity(*owners.quantity[first], *owners.unit[first], text, value, refusal, UnitIs::asked_for);
     if (status == CUTWATER_OK) return CUTWATER_OK;
     if (refusal) {
         refusal->argument = 0;

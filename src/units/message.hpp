@@ -1,7 +1,10 @@
 // A sentence written into a caller's fixed buffer, cut at a whole character, never allocated.
 #pragma once
 
+#include "utf8.hpp"
+
 #include <fmt/format.h>
+
 
 #include <cstddef>
 #include <string_view>
@@ -21,22 +24,17 @@ public:
     {
         if (length_ >= room_) return *this;
         const std::size_t room = room_ - length_;
-        const auto written = fmt::vformat_to_n(begin_ + length_, room, form, fmt::make_format_args(args...));
-        length_ += written.size < room ? written.size : room;
-        if (written.size > room) cut();
+        // the byte for the ending 0 takes the first one too many, which tells whether a character was cut
+        const auto written = fmt::vformat_to_n(begin_ + length_, room + 1, form, fmt::make_format_args(args...));
+        if (written.size > room)
+            room_ = length_ += whole_characters({begin_ + length_, room + 1}, room);  // full: nothing more may follow
+        else
+            length_ += written.size;
         begin_[length_] = 0;
         return *this;
     }
 
 private:
-    void cut() noexcept
-    {
-        // step back over the bytes of a character that may be incomplete
-        while (length_ && (static_cast<unsigned char>(begin_[length_ - 1]) & 0xC0) == 0x80) --length_;
-        if (length_ && static_cast<unsigned char>(begin_[length_ - 1]) >= 0xC0) --length_;
-        room_ = length_;
-    }
-
     char* begin_;
     std::size_t room_;
     std::size_t length_ = 0;

@@ -33,17 +33,26 @@ bool word_at(const Characters& text, std::size_t i, const char* word)
     return true;
 }
 
+/// Behind a number none of these belongs to a unit: some systems write -5 as 5-.
+bool is_dash(char32_t c) { return is_sign(c) || c == 0x2010 || c == 0x2011 || c == 0x2014; }
+
 const char* no_number(const Characters& text, std::size_t i)
 {
-    if (text[i] == ',' && is_digit(text[i + 1])) return "a decimal sign is a point: write 0.5, not ,5";
+    if (text[i] == ',' && is_digit(text[i + 1])) return "a digit must stand before the decimal sign: write 0.5, not ,5";
     return "a number must come first";
 }
 
-const char* comma(const Characters& text, std::size_t i)
+/// What is wrong with a comma behind so many digits; null where it can be nothing but the decimal sign, as a sheet in half of
+/// Europe's languages writes it. Before three digits it may group them: then a thousandfold error hangs on it.
+const char* comma(const Characters& text, std::size_t i, std::size_t before, bool grouped, bool zero)
 {
-    if (digits_at(text, i + 1) == 3)
+    const std::size_t behind = digits_at(text, i + 1);
+    if (behind == 0) return "a digit must stand behind the decimal sign";
+    if (text[i + 1 + behind] == ',') return "a second comma: leave out what groups digits, or group them by blanks";
+    if (text[i + 1 + behind] == '.') return "a comma and a point: group digits by blanks, if at all";
+    if (behind == 3 && before <= 3 && !grouped && !zero)
         return "a comma can be read in two ways: leave it out (1013) if it groups digits, write a point (1.013) if it is the decimal sign";
-    return "a decimal sign is a point: write 1.5, not 1,5";
+    return nullptr;
 }
 
 /// The digits gathered, in the form that from_chars reads.
@@ -114,6 +123,7 @@ ScannedNumber scan_number(const Characters& text) noexcept
     if (!is_digit(text[i]) && !(text[i] == '.' && is_digit(text[i + 1]))) return refuse(i, no_number(text, i));
     if (text[i] == '0' && (text[i + 1] | 0x20) == 'x') return refuse(i, "hexadecimal numbers are not read");
 
+    const std::size_t begin = i;
     std::size_t group = digits_at(text, i);
     const std::size_t first = group;
     char32_t mark = 0;
@@ -125,8 +135,9 @@ ScannedNumber scan_number(const Characters& text) noexcept
         mark = text[i++];
         group = 3;
     }
-    if (text[i] == ',') return refuse(i, comma(text, i));
-    if (text[i] == '.') {
+    if (text[i] == ',')
+        if (const char* trouble = comma(text, i, i - begin, mark != 0, text[begin] == '0')) return refuse(i, trouble);
+    if (text[i] == '.' || text[i] == ',') {
         number.add('.');
         ++i;
         while (is_digit(text[i])) number.add(text[i++]);
@@ -147,6 +158,7 @@ ScannedNumber scan_number(const Characters& text) noexcept
 
     while (is_blank(text[i])) ++i;
     const char32_t next = text[i];
+    if (is_dash(next)) return refuse(i, "a sign stands before its number: -5, not 5-");
     if (next == '\'' || next == 0x2019) return refuse(i, "an apostrophe may only part digits in groups of three");
     if (next == '/' && is_digit(text[i + 1])) return refuse(i, "write a vulgar fraction as a decimal number");
     if (next == '^') return refuse(i, "write a power of ten as 1.5e3");

@@ -2,20 +2,23 @@
 
 #include "utf8.hpp"
 
+#include <cutwater/unit_table.hpp>
+
 namespace cutwater {
 
 namespace {
 
 enum class Match { none, caseless, exact };
 
+constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 constexpr char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 /// What a character beyond ASCII stands for; null for one that no unit is written with.
 constexpr const char* stands_for(char32_t c)
 {
     switch (c) {
-    case 0x00A0: case 0x2007: case 0x2009: case 0x202F:                           // blanks
-    case 0x00B7: case 0x00D7: case 0x2022: case 0x2219: case 0x22C5: return "";  // multiplication
+    case 0x00A0: case 0x2007: case 0x2009: case 0x202F: return " ";
+    case 0x00B7: case 0x00D7: case 0x2022: case 0x2219: case 0x22C5: return "*";
     case 0x00B9: return "1";
     case 0x00B2: case 0x2082: return "2";
     case 0x00B3: return "3";
@@ -39,38 +42,117 @@ constexpr const char* stands_for(char32_t c)
     }
 }
 
-constexpr bool is_dropped(char c)
-{
-    return c == ' ' || c == '.' || c == '*' || c == '^' || c == '(' || c == ')' || (c >= '\t' && c <= '\r');
-}
+/// Writes a unit's text folded, sign by sign, and sees that the signs stand where they can.
+class Fold {
+public:
+    explicit Fold(char (&to)[Spelling::most]) noexcept : to_(to) {}
 
-/// Does the alias, folded as it is read, say the same as the folded text? Most aliases fail at their first letter.
+    bool read(std::string_view text) noexcept
+    {
+        for (std::size_t i = 0; i < text.size();) {
+            const CodePoint c = decode(text, i);
+            if (c.bytes == 0) return false;
+            i += c.bytes;
+            if (c.value < 0x80) {
+                if (!put(static_cast<char>(c.value))) return false;
+                continue;
+            }
+            const char* piece = stands_for(c.value);
+            if (!piece) return false;
+            const bool raised = is_digit(*piece) || c.value == 0x207B;
+            if (raised && before_ == '^') return false;  // a power sign is written or its digits are raised, not both
+            for (; *piece; ++piece)
+                if (!put(*piece)) return false;
+        }
+        return depth_ == 0 && length_ > 0 && before_ != '*' && before_ != '^';
+    }
+
+    std::size_t length() const noexcept { return length_; }
+
+private:
+    bool put(char c) noexcept
+    {
+        const bool behind_sign = before_ == '*' || before_ == '^' || before_ == '.' || before_ == '-' || before_ == 0;
+        switch (c) {
+        case ' ': case '\t': case '\n': case '\v': case '\f': case '\r':
+            gap_ = true;
+            return true;  // before_ stays: a blank parts no sign from what it belongs to
+        case '.': case '*':
+            // one at a time, between two things; a point may also end an abbreviation
+            if (behind_sign || before_ == '/' || before_ == '(') return false;
+            gap_ = true;
+            break;
+        case '^':
+            if (behind_sign || before_ == '/' || before_ == '(') return false;
+            break;
+        case '(':
+            ++depth_;
+            if (before_ == '^') return true;  // s^(-1): a power still must follow
+            gap_ = true;
+            break;
+        case ')':
+            if (--depth_ < 0 || before_ == '(' || before_ == '*' || before_ == '^') return false;
+            gap_ = true;
+            break;
+        default:
+            if (before_ == '^' && c != '-' && !is_digit(c)) return false;
+            if (c == '/' && before_ == '*') return false;
+            if (!append(c)) return false;
+            if (before_ == '^' && c == '-') return true;  // its digits still must follow
+        }
+        before_ = c;
+        return true;
+    }
+
+    bool append(char c) noexcept
+    {
+        if (length_ + 2 > Spelling::most) return false;
+        if (gap_ && length_ > 0 && parts(c)) to_[length_++] = Spelling::gap;
+        gap_ = false;
+        to_[length_++] = c;
+        return true;
+    }
+
+    /// Nothing is parted beside a stroke or hyphen, behind deg or before a power; U.S. is US. "s- 1" is no power.
+    bool parts(char c) const noexcept
+    {
+        const std::string_view done(to_, length_);
+        const char last = done.back();
+        if (last == '-') return is_digit(c);
+        if (c == '/' || c == '-' || last == '/' || before_ == '^') return false;
+        if (done.ends_with("deg") && before_ != '*') return false;
+        const bool begins = length_ == 1 || to_[length_ - 2] == '/' || to_[length_ - 2] == Spelling::gap;
+        return !(before_ == '.' && last == 'U' && begins && (c == 'S' || c == 'K'));
+    }
+
+    char (&to_)[Spelling::most];
+    std::size_t length_ = 0;
+    int depth_ = 0;
+    bool gap_ = false;
+    char before_ = 0;
+};
+
+/// Does the alias say the same as the folded text? Its gaps may be left out of the text, but the text has none that it has not:
+/// "Nm" is N m, "m m" is not mm. Most aliases fail at their first letter.
 Match compare(std::string_view alias, std::string_view folded) noexcept
 {
-    const char first = alias[0];
-    if (static_cast<unsigned char>(first) < 0x80 && !is_dropped(first) && lower(first) != lower(folded[0])) return Match::none;
+    if (folded.empty()) return Match::none;
+    if (static_cast<unsigned char>(alias[0]) < 0x80 && alias[0] != '(' && lower(alias[0]) != lower(folded[0])) return Match::none;
+    char buffer[Spelling::most];
+    Fold fold(buffer);
+    if (!fold.read(alias)) return Match::none;
     Match match = Match::exact;
     std::size_t k = 0;
-    const auto take = [&](char c) {
-        if (k == folded.size()) return false;
-        const char given = folded[k++];
-        if (given == c) return true;
-        match = Match::caseless;
-        return lower(given) == lower(c);
-    };
-    for (std::size_t i = 0; i < alias.size();) {
-        const CodePoint c = decode(alias, i);
-        if (c.bytes == 0) return Match::none;
-        i += c.bytes;
-        if (c.value < 0x80) {
-            const char plain = static_cast<char>(c.value);
-            if (!is_dropped(plain) && !take(plain)) return Match::none;
+    for (const char c : std::string_view(buffer, fold.length())) {
+        const char given = k < folded.size() ? folded[k] : '\0';
+        if (given == c)
+            ++k;
+        else if (c == Spelling::gap)
             continue;
-        }
-        const char* piece = stands_for(c.value);
-        if (!piece) return Match::none;
-        for (; *piece; ++piece)
-            if (!take(*piece)) return Match::none;
+        else if (given != '\0' && lower(given) == lower(c))
+            match = Match::caseless, ++k;
+        else
+            return Match::none;
     }
     return k == folded.size() ? match : Match::none;
 }
@@ -104,57 +186,9 @@ bool swaps_prefix(const QuantityInfo& quantity, const UnitInfo& unit, std::strin
     return milli && folded[0] == 'M' && is_spelled(quantity, folded.substr(1));
 }
 
-}  // namespace
-
-bool is_blank(char32_t c) noexcept
+/// The unit of exactly that spelling, and of the others the only one that differs in case alone.
+FoundUnit look_up(const QuantityInfo& quantity, const Spelling& spelling) noexcept
 {
-    return c == ' ' || (c >= '\t' && c <= '\r') || c == 0x00A0 || c == 0x2007 || c == 0x2009 || c == 0x202F;
-}
-
-Spelling::Spelling(std::string_view text) noexcept : text_(text)
-{
-    int depth = 0;
-    char before = ' ';
-    for (std::size_t i = 0; i < text.size() && valid_;) {
-        const CodePoint c = decode(text, i);
-        if (c.bytes == 0) {
-            valid_ = false;
-            return;
-        }
-        i += c.bytes;
-        if (c.value >= 0x80) {
-            const char* piece = stands_for(c.value);
-            if (piece)
-                append(piece);
-            else
-                valid_ = false;
-            before = 'x';
-            continue;
-        }
-        const char plain = static_cast<char>(c.value);
-        if (plain == '(') ++depth;
-        if (plain == ')' && --depth < 0) valid_ = false;
-        // a dot or a power sign stands behind something, and one at a time
-        if ((plain == '.' || plain == '*' || plain == '^') && (length_ == 0 || before == '.' || before == '*' || before == '^'))
-            valid_ = false;
-        if (!is_dropped(plain)) append(std::string_view(&plain, 1));
-        before = plain;
-    }
-    if (depth != 0 || length_ == 0) valid_ = false;
-}
-
-void Spelling::append(std::string_view piece) noexcept
-{
-    if (length_ + piece.size() > sizeof folded_) {
-        valid_ = false;
-        return;
-    }
-    for (const char c : piece) folded_[length_++] = c;
-}
-
-FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noexcept
-{
-    if (!spelling.valid()) return {};
     const std::string_view folded = spelling.folded();
     const UnitInfo* caseless = nullptr;
     bool several = false;
@@ -171,8 +205,36 @@ FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noex
         });
         if (exact) return {&unit, true};
     }
-    if (several) return {};
-    return {caseless, false};
+    return {several ? nullptr : caseless, false};
+}
+
+/// Is it some quantity's unit as it stands? Then its letters mean that, and not another's in the wrong case: A is no year.
+bool is_exact_anywhere(const Spelling& spelling) noexcept
+{
+    for (const QuantityInfo* candidate : all_quantities())
+        if (look_up(*candidate, spelling).exact) return true;
+    return false;
+}
+
+}  // namespace
+
+bool is_blank(char32_t c) noexcept
+{
+    return c == ' ' || (c >= '\t' && c <= '\r') || c == 0x00A0 || c == 0x2007 || c == 0x2009 || c == 0x202F;
+}
+
+Spelling::Spelling(std::string_view text) noexcept : text_(text)
+{
+    Fold fold(folded_);
+    valid_ = fold.read(text);
+    length_ = fold.length();
+}
+
+FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noexcept
+{
+    if (!spelling.valid()) return {};
+    const FoundUnit found = look_up(quantity, spelling);
+    return found && !found.exact && is_exact_anywhere(spelling) ? FoundUnit{} : found;
 }
 
 const UnitInfo* find_regardless_of_case(const QuantityInfo& quantity, const Spelling& spelling) noexcept

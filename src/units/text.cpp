@@ -35,7 +35,7 @@ bool could_begin_a_unit(char32_t c) noexcept
 
 /// The refusal of a text whose number was read and whose unit was not found in the quantity.
 cutwater_status refuse_unit(const QuantityInfo& expected, const UnitInfo& bare, std::string_view whole, const Characters& text,
-                            std::size_t at, const Spelling& spelling, cutwater_refusal* refusal) noexcept
+                            std::size_t at, const Spelling& spelling, UnitIs unit, cutwater_refusal* refusal) noexcept
 {
     const Owners owners(spelling);
     const Quoted given(spelling.text());
@@ -51,7 +51,7 @@ cutwater_status refuse_unit(const QuantityInfo& expected, const UnitInfo& bare, 
     Message message(refusal->message, sizeof refusal->message);
     message.add("'{}', character {}: ", shown.view(), at + 1);
     if (owners.count) {
-        explain_wrong_quantity(message, given.view(), owners, expected);
+        explain_wrong_quantity(message, given.view(), owners, expected, unit == UnitIs::asked_for ? &bare : nullptr);
     } else if (status == CUTWATER_BAD_TEXT && holds_second_number(text, at)) {
         message.add("'{}' holds a second number (digits are grouped only by threes)", given.view());
         say_what_is_needed(message, expected);
@@ -68,7 +68,7 @@ cutwater_status refuse_unit(const QuantityInfo& expected, const UnitInfo& bare, 
 }  // namespace
 
 cutwater_status read_quantity(const QuantityInfo& expected, const UnitInfo& bare, std::string_view text, double& value,
-                              cutwater_refusal* refusal) noexcept
+                              cutwater_refusal* refusal, UnitIs unit) noexcept
 {
     value = std::numeric_limits<double>::quiet_NaN();
     const auto refuse = [&](cutwater_status status, std::size_t at, std::string_view trouble) {
@@ -96,7 +96,7 @@ cutwater_status read_quantity(const QuantityInfo& expected, const UnitInfo& bare
 
     const Spelling spelling(characters.from(number.rest));
     const FoundUnit found = find_unit(expected, spelling);
-    if (!found) return refuse_unit(expected, bare, text, characters, number.rest, spelling, refusal);
+    if (!found) return refuse_unit(expected, bare, text, characters, number.rest, spelling, unit, refusal);
     const double converted = rescale(number.value, *found.unit, bare);
     if (!std::isfinite(converted)) return refuse(CUTWATER_OVERFLOW, characters.begin(), "the number is too large in the unit needed");
     value = converted;

@@ -12,16 +12,30 @@ constexpr const QuantityInfo* difference = &quantity_info<PressureDifference>;
 constexpr const QuantityInfo* absolute = &quantity_info<AbsolutePressure>;
 constexpr const QuantityInfo* gauge = &quantity_info<GaugePressure>;
 
-/// The unit of the same size on another list: bara for bar.
-const char* counterpart(const QuantityInfo& quantity, const UnitInfo& unit) noexcept
+/// The unit of the same size on another list: bara for bar, mmHg for torr (a ten-millionth apart). Null where there is none.
+const UnitInfo* counterpart(const QuantityInfo& quantity, const UnitInfo& unit) noexcept
 {
-    for (const UnitInfo& candidate : quantity)
-        if (candidate.numerator * unit.denominator == unit.numerator * candidate.denominator) return candidate.symbol;
-    return quantity.units[0].symbol;
+    for (const UnitInfo& candidate : quantity) {
+        const double ratio = candidate.numerator * unit.denominator / (unit.numerator * candidate.denominator);
+        if (ratio > 1 - 1e-6 && ratio < 1 + 1e-6) return &candidate;
+    }
+    return nullptr;
+}
+
+/// "write bara", or "write it in bara, Pa(a), ..." where the unit has no counterpart: another size must not be suggested.
+void advise_counterpart(Message& message, const QuantityInfo& quantity, const UnitInfo& unit) noexcept
+{
+    if (const UnitInfo* same = counterpart(quantity, unit)) {
+        message.add("write {}", same->symbol);
+    } else {
+        message.add("write it ");
+        list_units(message, quantity);
+    }
 }
 
 /// The cases of which the trade makes the most mistakes get sentences of their own.
-bool explain_known_confusion(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected) noexcept
+bool explain_known_confusion(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected,
+                             const UnitInfo* asked) noexcept
 {
     const auto first = [&](const QuantityInfo* q) -> const UnitInfo* {
         for (int i = 0; i < owners.count; ++i)
@@ -31,8 +45,9 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
     if (&expected == absolute || &expected == gauge) {
         const bool wants_absolute = &expected == absolute;
         if (const UnitInfo* unit = first(difference)) {
-            message.add("'{}' says neither gauge nor absolute; {} is needed: write {} if that is meant, and {} otherwise", given,
-                        expected.name, counterpart(expected, *unit),
+            message.add("'{}' says neither gauge nor absolute; {} is needed: ", given, expected.name);
+            advise_counterpart(message, expected, *unit);
+            message.add(" if that is meant, and {} otherwise",
                         wants_absolute ? "turn gauge pressure into absolute with absolute_from_gauge"
                                        : "turn absolute pressure into gauge with gauge_from_absolute");
             return true;
@@ -48,14 +63,23 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
         const UnitInfo* unit = first(gauge);
         const bool is_gauge = unit != nullptr;
         if (!unit) unit = first(absolute);
+        const UnitInfo* same = unit && asked ? counterpart(is_gauge ? *gauge : *absolute, *asked) : nullptr;
+        if (same) {  // the unit was the caller's choice: it is that which does not fit
+            message.add("'{}' is {} pressure, and {} says neither gauge nor absolute: ask for {}", given, is_gauge ? "gauge" : "absolute",
+                        asked->symbol, same->symbol);
+            return true;
+        }
         if (unit) {
-            message.add("'{}' is {} pressure; a pressure difference, or a stress, is needed: write {}", given, is_gauge ? "gauge" : "absolute",
-                        counterpart(expected, *unit));
+            message.add("'{}' is {} pressure; a pressure difference, or a stress, is needed: if the number is one, ", given,
+                        is_gauge ? "gauge" : "absolute");
+            advise_counterpart(message, expected, *unit);
             return true;
         }
     }
     if (&expected == &quantity_info<TemperatureDifference> && first(&quantity_info<Temperature>)) {
-        message.add("'{}' is a temperature; a temperature difference is needed: write it in K (a step of 1 degC is 1 K)", given);
+        message.add("'{}' is a temperature; a temperature difference is needed: write it in K (a step of 1 degC is 1 K) or in delta degF "
+                    "(a step of 1 degF)",
+                    given);
         return true;
     }
     const bool wants_kinematic = &expected == &quantity_info<KinematicViscosity>;
@@ -84,8 +108,7 @@ void clear_refusal(cutwater_refusal* refusal, cutwater_status status, std::strin
     refusal->value = std::numeric_limits<double>::quiet_NaN();
     refusal->low = -std::numeric_limits<double>::infinity();
     refusal->high = std::numeric_limits<double>::infinity();
-    refusal->low_open = 0;
-    refusal->high_open = 0;
+    refusal->low_open = refusal->high_open = 1;  // an infinite end is always open: infinities are refused everywhere
     refusal->name[0] = 0;
     refusal->message[0] = 0;
     Message(refusal->unit, sizeof refusal->unit).add("{}", unit);
@@ -122,9 +145,10 @@ bool Owners::has(const QuantityInfo& which) const noexcept
     return false;
 }
 
-void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected) noexcept
+void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected,
+                            const UnitInfo* asked) noexcept
 {
-    if (explain_known_confusion(message, given, owners, expected)) return;
+    if (explain_known_confusion(message, given, owners, expected, asked)) return;
     message.add("'{}' is a unit of ", given);
     for (int i = 0; i < owners.count; ++i)
         message.add("{}{}", i == 0 ? "" : i + 1 < owners.count ? ", " : " or ", owners.quantity[i]->name);

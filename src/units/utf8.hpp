@@ -29,4 +29,14 @@ constexpr CodePoint decode(std::string_view text, std::size_t at) noexcept
     return {value, bytes};
 }
 
+/// How much of a text goes into so many bytes without the half of a character at its end.
+constexpr std::size_t whole_characters(std::string_view text, std::size_t room) noexcept
+{
+    if (text.size() <= room) return text.size();
+    const auto continues = [&](std::size_t i) { return (static_cast<unsigned char>(text[i]) & 0xC0) == 0x80; };
+    std::size_t end = room;
+    while (end > 0 && room - end < 3 && continues(end)) --end;
+    return continues(end) ? room : end;  // more than three in a row are no UTF-8: nothing to keep whole
+}
+
 }  // namespace cutwater

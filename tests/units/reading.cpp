@@ -65,6 +65,23 @@ TEST_CASE("numbers in the ways they are written")
     CHECK(read(units::um_per_K, "17 1e-6/K") == 17);
 }
 
+TEST_CASE("a comma that can be nothing but the decimal sign is read as it")
+{
+    // what a sheet in a language with decimal commas makes of =A1&" m3/h"
+    CHECK(read(units::m3h, "18,5 m3/h") == 18.5);
+    CHECK(read(units::m3h, "18,5") == 18.5);
+    CHECK(read(units::m3h, "-0,5") == -0.5);
+    CHECK(read(units::m3h, "18,1256") == 18.1256);
+    CHECK(read(units::m3h, "18,12") == 18.12);
+    CHECK(read(units::m3h, "0,013 m3/h") == 0.013);    // no group begins with 0
+    CHECK(read(units::m3h, "1013,125 m3/h") == 1013.125);  // nor has four digits
+    CHECK(read(units::mbar_a, "1 013,125 mbar(a)") == 1013.125);
+    CHECK(read(units::money, "1'250'000,50") == 1250000.5);
+    CHECK(read(units::m3h, "1,5e3") == 1500);
+    CHECK(read(units::m3h, "1,5E+20") == 1.5e20);
+    CHECK(read(units::percent, "72,5 %") == 72.5);
+}
+
 TEST_CASE("a unit in text is turned into the one a bare number carries, with one rounding")
 {
     CHECK(read(units::mm, "1 in") == 25.4);
@@ -123,6 +140,16 @@ TEST_CASE("the trade's spellings")
     for (const char* text : {"1 W/(m2 K)", "1 W/m\u00B2K", "1 W/m2/K"}) CHECK(read(units::Wm2K, text) == 1);
     for (const char* text : {"1 lbf ft", "1 ft-lb", "1 lb\u00B7ft"}) CHECK(read(units::lbfft, text) == 1);
     for (const char* text : {"1 mH2O", "1 mH\u2082O", "1 mWC", "1 m WC"}) CHECK(read(units::mH2O, text) == 1);
+    for (const char* text : {"1 kJ/(kg\u00B7K)", "1 kJ/kg \u00B0C", "1 kJ/(kg \u00B0 C)", "1 kJ kg-1 K-1"}) CHECK(read(units::kJkgK, text) == 1);
+    for (const char* text : {"1 delta degF", "1 \u0394\u00B0F", "1 delta deg F", "1 deg F difference", "1 deltadegF"}) CHECK(read(units::degF_difference, text) == 1);
+    for (const char* text : {"1 CV", "1 cv", "1 ch", "1 PS"}) CHECK(read(units::metric_hp, text) == 1);
+    for (const char* text : {"1 Cv", "1 cv", "1 CV"}) CHECK(read(units::cv, text) == 1);
+    for (const char* text : {"1 s-1", "1 s^-1", "1 s^(-1)", "1 s\u207B\u00B9"}) CHECK(read(units::rps, text) == 1);
+    for (const char* text : {"1 sq. ft.", "1 sq ft", "1 ft^2"}) CHECK(read(units::ft2, text) == 1);
+    for (const char* text : {"1 r.p.m.", "1 rpm."}) CHECK(read(units::rpm, text) == 1);
+    for (const char* text : {"0.5 (-)", "0.5"}) CHECK(read(units::number, text) == 0.5);
+    for (const char* text : {"1 lb/U.S. gal", "1 lb/US gal"}) CHECK(read(units::lbgal, text) == 1);
+    CHECK(read(units::metre, "5 M") == 5);
     for (const char* text : {"1 MPa", "1 Mpa", "1 MPA"}) CHECK(read(units::MPa, text) == 1);
 }
 

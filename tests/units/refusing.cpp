@@ -96,7 +96,16 @@ TEST_CASE("text that is no number")
 
 TEST_CASE("numbers that could be read in two ways")
 {
-    refused(units::m3h, "1,5", CUTWATER_BAD_TEXT, "write 1.5, not 1,5");
+    refused(units::m3h, "1,5,3", CUTWATER_BAD_TEXT, "second comma");
+    refused(units::m3h, "1,234,567", CUTWATER_BAD_TEXT, "second comma");
+    refused(units::m3h, "1,234.5", CUTWATER_BAD_TEXT, "a comma and a point");
+    refused(units::m3h, "1.234,5", CUTWATER_BAD_TEXT, "a comma behind the decimal point");
+    refused(units::m3h, "18,125 m3/h", CUTWATER_BAD_TEXT, "two ways");
+    refused(units::m3h, "999,125 m3/h", CUTWATER_BAD_TEXT, "two ways");
+    refused(units::m3h, "1,125e3", CUTWATER_BAD_TEXT, "two ways");
+    refused(units::m3h, "5,", CUTWATER_BAD_TEXT, "behind the decimal sign");
+    refused(units::m3h, "5, m3/h", CUTWATER_BAD_TEXT, "behind the decimal sign");
+    refused(units::m3h, "5, 3", CUTWATER_BAD_TEXT, "behind the decimal sign");
     refused(units::m3h, ",5", CUTWATER_BAD_TEXT, "write 0.5");
     refused(units::m3h, "1,013 m3/h", CUTWATER_BAD_TEXT, "two ways");
     refused(units::m3h, "1.013,5", CUTWATER_BAD_TEXT, "comma");
@@ -125,6 +134,42 @@ TEST_CASE("numbers that could be read in two ways")
     refused(units::metre, "5 m)", CUTWATER_UNKNOWN_UNIT, "'m)'");
     refused(units::metre, "5 m(", CUTWATER_UNKNOWN_UNIT, "'m('");
     refused(units::metre, "5 .m", CUTWATER_BAD_TEXT, "");
+}
+
+TEST_CASE("a sign behind the number is not passed over: some systems write -5 as 5-")
+{
+    for (const char* text : {"5-", "5 -", "5\u2212", "5 \u2212", "5 \u2010", "5\u2011", "5\u2013", "5\u2014", "5+", "5 +", "5- m", "5 - m", "1e3-"}) {
+        refused(units::metre, text, CUTWATER_BAD_TEXT, "a sign stands before its number");
+        refused(units::number, text, CUTWATER_BAD_TEXT, "a sign stands before its number");
+        refused(units::count, text, CUTWATER_BAD_TEXT, "a sign stands before its number");
+    }
+}
+
+TEST_CASE("a product is not read as the unit whose letters it has")
+{
+    for (const char* text : {"5 m*m", "5 m\u00B7m", "5 m m", "5 m.m", "5 m(m)", "5 m\u00D7m", "5 m\u22C5m", "5 m^m", "5 m^(m)"})
+        refused(units::metre, text, CUTWATER_UNKNOWN_UNIT, "no unit that is known here");
+    refused(units::second, "5 m s", CUTWATER_UNKNOWN_UNIT, "'m s'");
+    refused(units::second, "5 m\u00B7s", CUTWATER_UNKNOWN_UNIT, "");
+    refused(units::bar, "5 m bar", CUTWATER_UNKNOWN_UNIT, "");
+    refused(units::bar, "5 k\u00B7Pa", CUTWATER_UNKNOWN_UNIT, "");
+    refused(units::kW, "5 k*W", CUTWATER_UNKNOWN_UNIT, "");
+    for (const char* text : {"5 *m", "5 \u00B7m", "5 m*", "5 m\u00B7", "5 m^", "5 m()", "5 ()m", "5 m*/s", "5 m/*s", "5 m..", "5 m*.", "5 /.m"})
+        CHECK(refuse(units::metre, text).status != CUTWATER_OK);
+}
+
+TEST_CASE("letters that are another quantity's unit are that unit, whatever their case")
+{
+    refused(units::second, "5 A", CUTWATER_WRONG_QUANTITY, "'A' is a unit of electric current; time is needed");
+    refused(units::ampere, "5 a", CUTWATER_WRONG_QUANTITY, "'a' is a unit of time");
+    refused(units::kg, "5 G", CUTWATER_WRONG_QUANTITY, "magnetic flux density");
+    refused(units::kg, "5 T", CUTWATER_WRONG_QUANTITY, "magnetic flux density");
+    refused(units::kv, "40 kV", CUTWATER_WRONG_QUANTITY, "voltage");
+    double out = 0;
+    CHECK(convert(1, "A", "h", out, nullptr) == CUTWATER_WRONG_QUANTITY);
+    CHECK(convert(1, "a", "kA", out, nullptr) == CUTWATER_WRONG_QUANTITY);
+    CHECK(convert(1, "a", "h", out, nullptr) == CUTWATER_OK);
+    CHECK(out == 8760);
 }
 
 TEST_CASE("units that are not known, or not well enough said")
@@ -175,12 +220,16 @@ TEST_CASE("units of other quantities are refused by name")
     refused(units::barg, "2 bar", CUTWATER_WRONG_QUANTITY, "write barg");
     refused(units::barg, "30 PSI", CUTWATER_WRONG_QUANTITY, "write psig");
     refused(units::barg, "2 bara", CUTWATER_WRONG_QUANTITY, "gauge_from_absolute");
-    refused(units::bar, "2 bara", CUTWATER_WRONG_QUANTITY, "write bar");
+    refused(units::bar, "2 bara", CUTWATER_WRONG_QUANTITY, "if the number is one, write bar");
+    refused(units::bar, "760 torr", CUTWATER_WRONG_QUANTITY, "if the number is one, write mmHg");
+    refused(units::barg, "10 mH2O", CUTWATER_WRONG_QUANTITY, "write it in barg, kPa(g)");  // not: write barg
+    refused(units::bara, "10 ftH2O", CUTWATER_WRONG_QUANTITY, "write it in bara, Pa(a)");
     refused(units::bar, "20 psig", CUTWATER_WRONG_QUANTITY, "write psi");
     refused(units::bar, "1 kWh/m3", CUTWATER_WRONG_QUANTITY, "energy per volume");
     refused(units::kWhm3, "1 bar", CUTWATER_WRONG_QUANTITY, "pressure difference");
     refused(units::kelvin_difference, "5 degC", CUTWATER_WRONG_QUANTITY, "write it in K");
     refused(units::kelvin_difference, "5 \u00B0F", CUTWATER_WRONG_QUANTITY, "write it in K");
+    refused(units::kelvin_difference, "10 degF", CUTWATER_WRONG_QUANTITY, "or in delta degF");
     refused(units::degC, "5 \u0394K", CUTWATER_WRONG_QUANTITY, "temperature difference");
     refused(units::Nm, "5 kWh", CUTWATER_WRONG_QUANTITY, "energy");
     refused(units::kWh, "5 N m", CUTWATER_WRONG_QUANTITY, "torque");
@@ -208,7 +257,11 @@ TEST_CASE("conversions that are refused")
     CHECK(refusal.argument == 2);
     CHECK_THAT(convert_refused(2, "psia", "kPa(g)", CUTWATER_WRONG_QUANTITY).message, Contains("gauge_from_absolute"));
     CHECK_THAT(convert_refused(2, "bar", "bara", CUTWATER_WRONG_QUANTITY).message, Contains("neither gauge nor absolute"));
-    CHECK_THAT(convert_refused(2, "psig", "psi", CUTWATER_WRONG_QUANTITY).message, Contains("gauge pressure"));
+    CHECK_THAT(convert_refused(2, "psig", "psi", CUTWATER_WRONG_QUANTITY).message, Contains("gauge pressure") && Contains("ask for psig"));
+    CHECK_THAT(convert_refused(760, "torr", "Pa", CUTWATER_WRONG_QUANTITY).message, Contains("ask for Pa(a)") && !Contains("write bar"));
+    CHECK_THAT(convert_refused(760, "torr", "mmHg", CUTWATER_WRONG_QUANTITY).message, Contains("ask for mmHg(a)"));
+    CHECK_THAT(convert_refused(2, "bara", "kPa", CUTWATER_WRONG_QUANTITY).message, Contains("ask for kPa(a)"));
+    CHECK_THAT(convert_refused(2, "bara", "mH2O", CUTWATER_WRONG_QUANTITY).message, Contains("absolute pressure") && Contains("write bar"));
     CHECK_THAT(convert_refused(2, "m3/h", "kg/h", CUTWATER_WRONG_QUANTITY).message, Contains("volume flow") && Contains("mass flow"));
     CHECK_THAT(convert_refused(2, "kWh", "N m", CUTWATER_WRONG_QUANTITY).message, Contains("energy") && Contains("torque"));
     CHECK_THAT(convert_refused(2, "gal", "l", CUTWATER_UNKNOWN_UNIT).message, Contains("say which gallon"));
@@ -224,6 +277,25 @@ TEST_CASE("conversions that are refused")
     CHECK(refusal.value == -300);
     CHECK(std::string(refusal.unit) == "degC");
     CHECK_THAT(convert_refused(-1, "bara", "psia", CUTWATER_OUT_OF_INTERVAL).message, Contains("vacuum"));
+}
+
+TEST_CASE("a text read in a unit that was asked for is told which unit to ask for")
+{
+    const auto asks = [](const char* text, const char* unit, const char* says) {
+        double value = 0;
+        cutwater_refusal refusal;
+        INFO(text << " in " << unit);
+        CHECK(read_in_unit(unit, text, value, &refusal) == CUTWATER_WRONG_QUANTITY);
+        CHECK_THAT(refusal.message, Contains(says));
+        CHECK(refusal.low_open == 1);
+        CHECK(refusal.high_open == 1);
+    };
+    asks("760 torr", "Pa", "ask for Pa(a)");
+    asks("2 bara", "Pa", "ask for Pa(a)");
+    asks("2 barg", "bar", "ask for barg");
+    asks("2 barg", "psi", "ask for psig");
+    asks("2 bar", "bara", "write bara if that is meant");
+    asks("10 degF", "K", "delta degF");
 }
 
 TEST_CASE("a unit of several quantities goes with its partner")

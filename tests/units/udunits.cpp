@@ -1,24 +1,14 @@
 // Every unit's factor against UDUNITS-2. Where UDUNITS holds a rounded factor (gallon, lbf, Btu) the definition is spelled out
 // for its parser instead, so that both sides start from the definition and neither from the other's arithmetic.
-#include <cutwater/unit_table.hpp>
+#include "units/definitions.hpp"
 
 #include <catch2/catch.hpp>
-#include <udunits2.h>
 
 #include <cmath>
-#include <map>
-#include <memory>
-#include <string>
 
-using namespace cutwater;
+namespace cutwater::tests {
 
 namespace {
-
-struct Definitions {
-    const QuantityInfo* quantity;
-    const char* si;
-    std::map<std::string, const char*> units;
-};
 
 #define USGAL "(231 in^3)"
 #define IMPGAL "(4.54609 l)"
@@ -90,32 +80,39 @@ const Definitions all[] = {
     {&quantity_info<Count>, "1", {{"", "1"}}},
 };
 
-/// Conventions that no general library holds.
+}  // namespace
+
+const Definitions* definitions_of(const QuantityInfo* quantity)
+{
+    for (const Definitions& candidate : all)
+        if (candidate.quantity == quantity) return &candidate;
+    return nullptr;
+}
+
 bool is_convention(const QuantityInfo* q)
 {
     return q == &quantity_info<Money> || q == &quantity_info<SpecificSpeed> || q == &quantity_info<SpecificSpeedUs> || q == &quantity_info<SayboltSeconds> ||
            q == &quantity_info<ValveCoefficient>;
 }
 
-struct System {
-    System()
-    {
-        ut_set_error_message_handler(ut_ignore);
-        system.reset(ut_read_xml(nullptr));
-    }
-    ut_unit* parse(const char* text) const { return ut_parse(system.get(), text, UT_UTF8); }
-    std::unique_ptr<ut_system, void (*)(ut_system*)> system{nullptr, ut_free_system};
-};
-
-double by_udunits(const System& system, const char* from, const char* si, double x)
+System::System()
 {
-    std::unique_ptr<ut_unit, void (*)(ut_unit*)> a(system.parse(from), ut_free), b(system.parse(si), ut_free);
+    ut_set_error_message_handler(ut_ignore);
+    system.reset(ut_read_xml(nullptr));
+}
+
+double by_udunits(const System& system, const char* from, const char* to, double x)
+{
+    std::unique_ptr<ut_unit, void (*)(ut_unit*)> a(system.parse(from), ut_free), b(system.parse(to), ut_free);
     if (!a || !b) return std::nan("");
     std::unique_ptr<cv_converter, void (*)(cv_converter*)> converter(ut_get_converter(a.get(), b.get()), cv_free);
     return converter ? cv_convert_double(converter.get(), x) : std::nan("");
 }
 
-}  // namespace
+}  // namespace cutwater::tests
+
+using namespace cutwater;
+using namespace cutwater::tests;
 
 TEST_CASE("every unit agrees with UDUNITS-2")
 {
@@ -124,9 +121,7 @@ TEST_CASE("every unit agrees with UDUNITS-2")
     std::size_t compared = 0;
     for (const QuantityInfo* quantity : all_quantities()) {
         if (is_convention(quantity)) continue;
-        const Definitions* definitions = nullptr;
-        for (const Definitions& candidate : all)
-            if (candidate.quantity == quantity) definitions = &candidate;
+        const Definitions* definitions = definitions_of(quantity);
         INFO(quantity->name);
         REQUIRE(definitions);
         REQUIRE(definitions->units.size() == quantity->count);

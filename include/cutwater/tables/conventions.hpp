@@ -11,7 +11,7 @@ struct UnitTable<Ratio> {
     static constexpr const char* name = "plain number";
     static constexpr const char* hint = "a number without unit, or with %";
     static constexpr UnitInfo units[] = {
-        {"", "", "1", "-"},
+        {"", "", "1", "(-)"},
         {"%", "percent", "%", "percent|per cent|pct", 1, 100},
     };
 };
@@ -22,7 +22,7 @@ struct UnitTable<Fraction> {
     static constexpr const char* name = "fraction";
     static constexpr const char* hint = "a fraction of one (0.72), or with % (72 %)";
     static constexpr UnitInfo units[] = {
-        {"", "", "1", "-"},
+        {"", "", "1", "(-)"},
         {"%", "percent", "%", "percent|per cent|pct", 1, 100},
         {"ppm", "ppm", "[ppm]", "1e-6", 1, 1000000},
     };
@@ -33,7 +33,7 @@ struct UnitTable<Count> {
     static constexpr const char* type = "Count";
     static constexpr const char* name = "count";
     static constexpr const char* hint = "a whole number without unit";
-    static constexpr UnitInfo units[] = {{"", "", "1", "-|off|pcs"}};
+    static constexpr UnitInfo units[] = {{"", "", "1", "(-)|off|pcs"}};
 };
 
 template <>
@@ -76,7 +76,7 @@ struct UnitTable<ValveCoefficient> {
     static constexpr UnitInfo units[] = {
         {"Kv", "Kv", "", "KV"},
         // Kv/Cv = 0.865, the figure of IEC 60534 (N1 for Cv), from memory; the units alone make it 0.86498 for equal density
-        {"Cv", "Cv", "", "CV", 865, 1000},
+        {"Cv", "Cv", "", "CV|cv", 865, 1000},
     };
 };
 

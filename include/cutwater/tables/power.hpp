@@ -33,8 +33,8 @@ struct UnitTable<Power> {
         {"W", "W", "W", "watt|watts|J/s"},
         {"MW", "MW", "MW", "megawatt|megawatts", 1000000, 1},
         // 550 ft lbf/s = 745.69987158227022 W exactly; its numerator over a power of ten has 17 digits, hence the nearest double
-        {"hp", "hp", "[HP]", "bhp|whp|mechanical hp|hp(I)", 745.69987158227022, 1},
-        {"PS", "PS", "", "ch|cv|metric hp|hp(M)|hp metric|pk", 73549875, 100000},  // 75 kgf m/s
+        {"hp", "hp", "[HP]", "bhp|whp|h.p.|b.h.p.|mechanical hp|hp(I)", 745.69987158227022, 1},
+        {"PS", "PS", "", "ch|cv|CV|metric hp|hp(M)|hp metric|pk", 73549875, 100000},  // 75 kgf m/s
         {"hp(E)", "hpE", "", "electric hp|electrical hp|hp electric|hp electrical", 746, 1},
         {"Btu/h", "btuh", "[Btu_IT]/h", "BTU/h|Btu/hr|BTU/hr|btuh", 105505585262, 360000000000},
         {"kcal/h", "kcalh", "kcal_IT/h", "kcal/hr", 41868, 36000},
@@ -62,7 +62,7 @@ struct UnitTable<RotationalSpeed> {
     static constexpr const char* name = "rotational speed";
     static constexpr const char* hint = "Hz is a supply frequency, no speed: use synchronous_speed";
     static constexpr UnitInfo units[] = {
-        {"1/min", "rpm", "/min", "rpm|r/min|min-1|rev/min|/min|U/min|tr/min", 1, 60},
+        {"1/min", "rpm", "/min", "rpm|r.p.m.|r/min|min-1|rev/min|/min|U/min|tr/min", 1, 60},
         {"1/s", "rps", "/s", "rps|r/s|s-1|rev/s|/s"},
         {"rad/s", "rads", "rad/s", "rad s-1|radian/s", 1, 6.283185307179586476925},  // 2 pi, nearest double
     };

@@ -61,8 +61,8 @@ struct UnitTable<SpecificHeat> {
     static constexpr const char* name = "specific heat capacity";
     static constexpr const char* hint = "";
     static constexpr UnitInfo units[] = {
-        {"kJ/(kg K)", "kJkgK", "kJ/(kg.K)", "kJ/kg/K|kJ/kgdegC|kJ/kg/degC|kJ kg-1 K-1|J/(g K)|J/g/K", 1000, 1},
-        {"J/(kg K)", "JkgK", "J/(kg.K)", "J/kg/K|J/kgdegC|J/kg/degC|J kg-1 K-1"},
+        {"kJ/(kg K)", "kJkgK", "kJ/(kg.K)", "kJ/kg/K|kJ/kg degC|kJ/kg/degC|kJ kg-1 K-1|J/(g K)|J/g/K", 1000, 1},
+        {"J/(kg K)", "JkgK", "J/(kg.K)", "J/kg/K|J/kg degC|J/kg/degC|J kg-1 K-1"},
         {"Btu/(lb degF)", "btulbF", "[Btu_IT]/([lb_av].[degF])", "Btu/lb/degF|Btu/(lb F)|Btu/lb/F|Btu/(lbm degF)", 41868, 10},
         {"kcal/(kg K)", "kcalkgK", "kcal_IT/(kg.K)", "kcal/kg/K|kcal/(kg degC)|kcal/kg/degC|cal/(g K)|cal/g/K", 41868, 10},
     };
