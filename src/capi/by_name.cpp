@@ -14,12 +14,14 @@ namespace {
 
 bool known(std::int32_t function) { return function >= 0 && static_cast<std::size_t>(function) < function_count(); }
 
-void spoil_results(cutwater_result* results, std::size_t count)
+/// After a buffer that was too small the lengths stay, to say how much is needed; the numbers do not.
+void spoil_results(cutwater_result* results, std::size_t count, bool keep_lengths = false)
 {
     for (std::size_t i = 0; results && i < count; ++i) {
         results[i].number = std::numeric_limits<double>::quiet_NaN();
         results[i].text = "";
-        results[i].length = 0;
+        if (!keep_lengths) results[i].length = 0;
+        if (results[i].series) std::fill_n(results[i].series, std::min(results[i].length, results[i].capacity), results[i].number);
     }
 }
 
@@ -40,7 +42,7 @@ cutwater_status cutwater_call_at(int32_t function, const cutwater_value* inputs,
         if (!inputs && input_count) return refuse(CUTWATER_MISSING, "The pointer to the inputs is null.", refusal);
         return call_by_name(function_at(static_cast<std::size_t>(function)), {inputs, input_count}, results, result_count, refusal);
     });
-    if (status != CUTWATER_OK && status != CUTWATER_BUFFER_TOO_SMALL) spoil_results(results, result_count);
+    if (status != CUTWATER_OK) spoil_results(results, result_count, status == CUTWATER_BUFFER_TOO_SMALL);
     return status;
 }
 

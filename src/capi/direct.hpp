@@ -4,6 +4,7 @@
 #include "capi/guard.hpp"
 #include "catalogue/evaluate.hpp"
 
+#include <algorithm>
 #include <bit>
 #include <cstdint>
 #include <limits>
@@ -76,8 +77,17 @@ template <const auto& R, class In, class Out>
         };
         (say(I, std::get<I>(in)), ...);
     }(std::make_index_sequence<std::tuple_size_v<In>>());
-    if (status != CUTWATER_BUFFER_TOO_SMALL)
-        std::apply([](const auto&... to) { ((usable(to) ? spoil(to) : void()), ...); }, out);
+    const auto spoil_one = [&](const auto& to) {
+        constexpr bool is_series = std::is_same_v<std::remove_cvref_t<decltype(to)>, SeriesOut>;
+        if (!usable(to)) return;
+        if constexpr (is_series)  // its length says how much is needed
+            if (status == CUTWATER_BUFFER_TOO_SMALL) {
+                std::fill_n(to.data, std::min(*to.length, to.capacity), std::numeric_limits<double>::quiet_NaN());
+                return;
+            }
+        spoil(to);
+    };
+    std::apply([&](const auto&... to) { (spoil_one(to), ...); }, out);
     return status;
 }
 

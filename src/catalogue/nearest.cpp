@@ -14,7 +14,7 @@ constexpr std::size_t longest = 48;   // of a name; more of what was asked is no
 constexpr double least_alike = 0.55;  // below it a suggestion only misleads; typing errors stay above
 constexpr double as_alike = 0.1;      // of two names this near to each other neither is the likelier
 
-/// As the catalogue spells: small letters, words parted by '_'.
+/// As the catalogue spells names: small letters, words parted by '_'.
 class AskedName {
 public:
     explicit AskedName(std::string_view asked) noexcept
@@ -83,6 +83,18 @@ double likeness(std::string_view asked, std::string_view name) noexcept
     return std::max(by_letters, by_words);
 }
 
+/// To the function's name, or to the other words for it.
+double likeness(std::string_view asked, const FunctionInfo& f) noexcept
+{
+    double most = likeness(asked, std::string_view(f.name));
+    for (std::string_view rest = f.also ? f.also : ""; !rest.empty();) {
+        const std::size_t end = std::min(rest.find('|'), rest.size());
+        most = std::max(most, likeness(asked, AskedName(rest.substr(0, end)).view()));
+        rest.remove_prefix(std::min(end + 1, rest.size()));
+    }
+    return most;
+}
+
 }  // namespace
 
 Nearest nearest_functions(std::string_view asked) noexcept
@@ -92,7 +104,7 @@ Nearest nearest_functions(std::string_view asked) noexcept
     double likenesses[Nearest::most] = {};
     for (std::size_t i = 0; i < function_count(); ++i) {
         const char* name = function_at(i).name;
-        double like = likeness(wanted.view(), name);
+        double like = likeness(wanted.view(), function_at(i));
         if (like < least_alike) continue;
         for (std::size_t k = 0; k < Nearest::most; ++k) {  // in its place, the others one down
             if (k < found.count && likenesses[k] >= like) continue;

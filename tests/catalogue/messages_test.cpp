@@ -100,8 +100,10 @@ TEST_CASE("every refusal that a record makes is UTF-8, however long its words ar
                                   .unit = units::metre.info, .interval = between(0, 1), .meaning = words.c_str(), .words = choices,
                                   .has_default = false, .fallback = 0, .whole = false, .least_points = 2, .rising = true};
             const ResultInfo result{"y", name.c_str(), "y", Kind::quantity, &quantity_info<Length>, units::metre.info, words.c_str(), {}};
-            const FunctionText f{.name = "f", .meaning = words.c_str(), .inputs = {&input, 1}, .results = {&result, 1}, .equation = "", .relations = {},
-                                 .blamed = {}, .source = "", .cautions = {}, .example = {}};
+            const std::size_t first = 0;
+            const RelationInfo relation{words.c_str(), {&first, 1}};
+            const FunctionText f{.name = "f", .meaning = words.c_str(), .also = "", .inputs = {&input, 1}, .results = {&result, 1}, .equation = "",
+                                 .relations = {&relation, 1}, .source = "", .cautions = {}, .example = {}};
             cutwater_refusal r;
             INFO(character << " " << length);
             const auto check = [&] { CHECK(whole(r)); };
@@ -109,7 +111,7 @@ TEST_CASE("every refusal that a record makes is UTF-8, however long its words ar
             refuse_number(f, 0, 5, 3, &r), check();
             refuse_word(f, 0, words.c_str(), &r), check();
             refuse_series(f, 0, {}, &r), check();
-            refuse_relation(f, 0, 5, 0, words.c_str(), &r), check();
+            refuse_relation(f, 0, 5, 0, &r), check();
             refuse_no_value(f, why, 5, &r), check();
             refuse_overflow(f, 0, &r), check();
             refuse_missing(f, 0, &r), check();

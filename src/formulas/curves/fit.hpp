@@ -144,7 +144,7 @@ inline constexpr auto curve_fit_record = record<&curve_fit>({
 
 inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count degree, Ratio at)
 {
-    const double x = at.value();
+    const double x = curves::snapped_to(xs.back().value(), curves::snapped_to(xs.front().value(), at.value()));
     if (!(x >= xs.front().value() && x <= xs.back().value()))
         return curves::outside(x, xs.front().value(), xs.back().value(), "x", units::number);
     return Ratio(curves::Polynomial(xs, ys, curves::whole(degree))(x));

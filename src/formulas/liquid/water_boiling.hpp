@@ -8,6 +8,10 @@
 
 namespace cutwater::formulas {
 
+namespace water {
+inline constexpr Temperature freezing = units::degC(0), critical = units::degC(373.946);
+}
+
 inline AbsolutePressure water_vapour_pressure(Temperature temperature) { return water::saturation_pressure(temperature); }
 
 inline constexpr Record<&water_vapour_pressure> water_vapour_pressure_record{
@@ -24,13 +28,18 @@ inline constexpr Record<&water_vapour_pressure> water_vapour_pressure_record{
                  "Pure water: dissolved air comes out of solution well above the vapour pressure and can upset a pump before that."},
     .example = {"226.85", "26.3889776", "IAPWS R7-97(2012), Table 35: 2.63889776 MPa at 500 K"}};
 
-inline Temperature water_boiling_temperature(AbsolutePressure pressure) { return water::saturation_temperature(pressure); }
+/// Equations (30) and (31) agree but for a rounding, which must not carry an end beyond what water_vapour_pressure takes back.
+inline Temperature water_boiling_temperature(AbsolutePressure pressure)
+{
+    const Temperature t = water::saturation_temperature(pressure);
+    return t < water::freezing ? water::freezing : t > water::critical ? water::critical : t;
+}
 
 inline constexpr Record<&water_boiling_temperature> water_boiling_temperature_record{
     .name = "water_boiling_temperature",
     .meaning = "Temperature at which water boils",
     .also = "boiling point of water|saturation temperature",
-    .inputs = {input("pressure", "p", units::bara, between(0.00611213, 220.64),
+    .inputs = {input("pressure", "p", units::bara, between(0.006112126774, 220.64000001),
                      "absolute pressure, from the vapour pressure at 0 degC to the critical pressure")},
     .results = {output("boiling_temperature", "T_s", units::degC, "boiling temperature at that pressure")},
     .equation = "T_s = (n10 + D - sqrt((n10 + D)^2 - 4 (n9 + n10 D)))/2; D from beta = (p/MPa)^(1/4)",

@@ -96,7 +96,7 @@ inline std::tuple<Velocity, Ratio> deposition_velocity(Length bore, Ratio relati
     return {factor * square_root(2.0 * standard_gravity * bore * (relative_density - Ratio(1.0))), Ratio(factor)};
 }
 
-inline constexpr Record<&deposition_velocity> deposition_velocity_record{
+inline constexpr auto deposition_velocity_record = record<&deposition_velocity>({
     .name = "deposition_velocity",
     .meaning = "Mean velocity in a horizontal pipe below which solids settle out",
     .also = "critical velocity|settling slurry|Durand|limit deposit velocity|line plugging",
@@ -112,6 +112,8 @@ inline constexpr Record<&deposition_velocity> deposition_velocity_record{
     .cautions = {"Keep the line above it by a margin, commonly 0.3 m/s or 10 to 20 %; for narrow grading in a horizontal pipe.",
                  "The fit lies below Durand's own chart, whose factor for coarse sand of one size reaches 1.34 (from memory of it): give that factor to be safe.",
                  caution::guide_only},
-    .example = {"717.55, 2.65, 0.27, 0.3", "4.6476, 0.96446", "Abulnaga, example 4-2"}};
+    .example = {"717.55, 2.65, 0.27, 0.3", "4.6476, 0.96446", "Abulnaga, example 4-2"}},
+    relation<"durand_factor">([](Ratio given) { return given.value() == 0 || given.value() >= 0.1; },
+        "it must be 0, for the fit, or from 0.1 up"));
 
 }  // namespace cutwater::formulas

@@ -86,7 +86,7 @@ inline constexpr Record<&total_head_from_gauges> total_head_from_gauges_record{
     .meaning = "Total head of a pump from its discharge and suction gauges",
     .also = "total dynamic head|TDH|differential head|field test|pressure gauges",
     .inputs = {input("discharge_pressure", "p_2", units::barg, limits::gauge_barg, "discharge gauge reading"),
-               input("suction_pressure", "p_1", units::barg, limits::gauge_barg, "suction gauge reading; negative for a vacuum"),
+               input("suction_pressure", "p_1", units::barg, limits::suction_barg, "suction gauge reading; negative for a vacuum"),
                input("discharge_gauge_elevation", "z_2", units::metre, any, "centre of the discharge gauge above the datum"),
                input("suction_gauge_elevation", "z_1", units::metre, any, "centre of the suction gauge above the same datum"),
                input("discharge_bore", "d_2", units::mm, limits::bore_mm, "bore at the discharge tapping"),
