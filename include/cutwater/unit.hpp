@@ -14,8 +14,17 @@ template <class Q>
 struct UnitTable;
 
 template <class Q>
+constexpr const char* mistaken_for()
+{
+    if constexpr (requires { UnitTable<Q>::mistaken; })
+        return UnitTable<Q>::mistaken;
+    else
+        return "";
+}
+
+template <class Q>
 inline constexpr QuantityInfo quantity_info{UnitTable<Q>::name, UnitTable<Q>::type, UnitTable<Q>::units,
-                                            sizeof(UnitTable<Q>::units) / sizeof(UnitInfo), UnitTable<Q>::hint};
+                                            sizeof(UnitTable<Q>::units) / sizeof(UnitInfo), UnitTable<Q>::hint, mistaken_for<Q>()};
 
 /// A unit that knows the type of what it measures, so that a wrong one does not compile.
 template <class Q>

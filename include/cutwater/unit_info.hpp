@@ -30,7 +30,8 @@ struct QuantityInfo {
     const char* type;  // its C++ name
     const UnitInfo* units;
     std::size_t count;
-    const char* hint;  // what to say when its unit was not understood; "" for nothing
+    const char* hint;      // what to say when its unit was not understood; "" for nothing
+    const char* mistaken;  // C++ name of the quantity that the hint speaks of; "" for none
 
     constexpr const UnitInfo* begin() const { return units; }
     constexpr const UnitInfo* end() const { return units + count; }

@@ -173,6 +173,6 @@ inline constexpr auto type_name_of = type_name(R.name);
 template <const auto& R>
 inline constexpr FunctionText text_of{.name = R.name, .type_name = type_name_of<R>.data(), .meaning = R.meaning, .also = R.also, .inputs = inputs_of<R>, .results = results_of<R>,
                                       .equation = R.equation, .relations = relations_of<R>, .source = R.source,
-                                      .cautions = {R.cautions, caution_count<R>}, .example = R.example};
+                                      .cautions = {R.cautions, caution_count<R>}, .example = R.example, .turns = R.turns};
 
 }  // namespace cutwater::binding

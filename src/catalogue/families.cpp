@@ -1,5 +1,7 @@
 #include "catalogue/families.hpp"
 
+#include "units/turning.hpp"
+
 #include <algorithm>
 #include <array>
 #include <tuple>
@@ -54,6 +56,15 @@ std::size_t function_count() noexcept { return index().count; }
 const FunctionInfo& function_at(std::size_t position) noexcept { return *index().places[position].function; }
 
 const Family& family_of(std::size_t position) noexcept { return *index().places[position].family; }
+
+const char* function_between(const QuantityInfo& from, const QuantityInfo& to) noexcept
+{
+    for (const Place& place : std::span(index().places).first(index().count)) {
+        const FunctionInfo& f = *place.function;
+        if (f.turns && f.inputs.front().quantity == &from && f.results.front().quantity == &to) return f.name;
+    }
+    return nullptr;
+}
 
 std::ptrdiff_t find_function(std::string_view name) noexcept
 {

@@ -98,6 +98,7 @@ struct FunctionText {
     const char* source;
     std::span<const char* const> cautions;
     Example example;
+    bool turns;  // its first input into its result
 };
 
 /// The same with what can be called without knowing the formula's types.

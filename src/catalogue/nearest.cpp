@@ -89,7 +89,10 @@ double likeness(std::string_view asked, const FunctionInfo& f) noexcept
     double most = likeness(asked, std::string_view(f.name));
     for (std::string_view rest = f.also ? f.also : ""; !rest.empty();) {
         const std::size_t end = std::min(rest.find('|'), rest.size());
-        most = std::max(most, likeness(asked, AskedName(rest.substr(0, end)).view()));
+        const AskedName other(rest.substr(0, end));
+        // abbreviations are like too many words: SUS is no likely SUM
+        if (other.view().size() > 4) most = std::max(most, likeness(asked, other.view()));
+        else if (other.view() == asked) most = 1;
         rest.remove_prefix(std::min(end + 1, rest.size()));
     }
     return most;

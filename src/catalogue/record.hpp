@@ -226,6 +226,7 @@ struct Record {
     const char* source;
     const char* cautions[most_cautions]{};
     Example example;
+    bool turns = false;  // turns its first input into its result: what refuses the one where the other is wanted names it
 
     static constexpr std::tuple<> relations{};
 };

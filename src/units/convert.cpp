@@ -2,6 +2,7 @@
 #include "message.hpp"
 #include "spelling.hpp"
 #include "text.hpp"
+#include "turning.hpp"
 #include "unit_refusal.hpp"
 
 #include <cmath>
@@ -124,9 +125,12 @@ cutwater_status refuse_unlike(std::string_view from, std::string_view to, const 
     const bool from_gauge = sources.has(quantity_info<GaugePressure>), to_gauge = targets.has(quantity_info<GaugePressure>);
     const bool from_absolute = sources.has(quantity_info<AbsolutePressure>), to_absolute = targets.has(quantity_info<AbsolutePressure>);
     if ((from_gauge && to_absolute) || (from_absolute && to_gauge)) {
-        message.add("'{}' is {} pressure and '{}' is {} pressure: an ambient pressure is needed between them; use {}", given.view(),
-                    from_gauge ? "gauge" : "absolute", wanted.view(), from_gauge ? "absolute" : "gauge",
-                    from_gauge ? "absolute_from_gauge" : "gauge_from_absolute");
+        message.add("'{}' is {} pressure and '{}' is {} pressure: an ambient pressure is needed between them", given.view(),
+                    from_gauge ? "gauge" : "absolute", wanted.view(), from_gauge ? "absolute" : "gauge");
+        const QuantityInfo& gauge = quantity_info<GaugePressure>;
+        const QuantityInfo& absolute = quantity_info<AbsolutePressure>;
+        if (const char* function = from_gauge ? function_between(gauge, absolute) : function_between(absolute, gauge))
+            message.add("; use {}", function);
         return CUTWATER_WRONG_QUANTITY;
     }
     message.add("cannot convert '{}' into '{}': ", given.view(), wanted.view());

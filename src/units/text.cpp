@@ -60,7 +60,7 @@ cutwater_status refuse_unit(const QuantityInfo& expected, const UnitInfo& bare, 
     } else {
         message.add("'{}' is no unit that is known here", given.view());
         say_what_is_needed(message, expected);
-        if (*expected.hint) message.add(" ({})", expected.hint);
+        add_hint(message, expected);
     }
     return status;
 }

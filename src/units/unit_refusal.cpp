@@ -1,6 +1,7 @@
 #include "unit_refusal.hpp"
 
 #include "message.hpp"
+#include "turning.hpp"
 
 #include <limits>
 
@@ -33,6 +34,12 @@ void advise_counterpart(Message& message, const QuantityInfo& quantity, const Un
     }
 }
 
+/// " with FUNCTION", where a record says that it turns the one into the other.
+void advise_function(Message& message, const QuantityInfo& from, const QuantityInfo& to) noexcept
+{
+    if (const char* function = function_between(from, to)) message.add(" with {}", function);
+}
+
 /// The cases of which the trade makes the most mistakes get sentences of their own.
 bool explain_known_confusion(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected,
                              const UnitInfo* asked) noexcept
@@ -47,15 +54,15 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
         if (const UnitInfo* unit = first(difference)) {
             message.add("'{}' says neither gauge nor absolute; {} is needed: ", given, expected.name);
             advise_counterpart(message, expected, *unit);
-            message.add(" if that is meant, and {} otherwise",
-                        wants_absolute ? "turn gauge pressure into absolute with absolute_from_gauge"
-                                       : "turn absolute pressure into gauge with gauge_from_absolute");
+            message.add(" if that is meant, and turn {} pressure into {} otherwise", wants_absolute ? "gauge" : "absolute",
+                        wants_absolute ? "absolute" : "gauge");
+            advise_function(message, wants_absolute ? *gauge : *absolute, expected);
             return true;
         }
         if (first(wants_absolute ? gauge : absolute)) {
-            message.add("'{}' is {} pressure; {} is needed: {} the ambient pressure with {}", given, wants_absolute ? "gauge" : "absolute",
-                        expected.name, wants_absolute ? "add" : "take off",
-                        wants_absolute ? "absolute_from_gauge" : "gauge_from_absolute");
+            message.add("'{}' is {} pressure; {} is needed: {} the ambient pressure", given, wants_absolute ? "gauge" : "absolute",
+                        expected.name, wants_absolute ? "add" : "take off");
+            advise_function(message, wants_absolute ? *gauge : *absolute, expected);
             return true;
         }
     }
@@ -85,8 +92,9 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
     const bool wants_kinematic = &expected == &quantity_info<KinematicViscosity>;
     if (wants_kinematic ? first(&quantity_info<DynamicViscosity>) != nullptr
                         : &expected == &quantity_info<DynamicViscosity> && first(&quantity_info<KinematicViscosity>)) {
-        message.add("'{}' is {} viscosity; {} is needed: {} the density with {}", given, wants_kinematic ? "dynamic" : "kinematic", expected.name,
-                    wants_kinematic ? "divide by" : "multiply by", wants_kinematic ? "kinematic_from_dynamic" : "dynamic_from_kinematic");
+        message.add("'{}' is {} viscosity; {} is needed: {} the density", given, wants_kinematic ? "dynamic" : "kinematic", expected.name,
+                    wants_kinematic ? "divide by" : "multiply by");
+        advise_function(message, wants_kinematic ? quantity_info<DynamicViscosity> : quantity_info<KinematicViscosity>, expected);
         return true;
     }
     if (&expected == &quantity_info<Temperature> && first(&quantity_info<TemperatureDifference>)) {
@@ -155,8 +163,17 @@ void explain_wrong_quantity(Message& message, std::string_view given, const Owne
     message.add("; {} is needed, ", expected.name);
     list_units(message, expected);
     // which gallon, which ton: a hint for a unit that is in no table, and beside the point here
-    const std::string_view hint = expected.hint;
-    if (!hint.empty() && !hint.starts_with("say which")) message.add(" ({})", hint);
+    if (!std::string_view(expected.hint).starts_with("say which")) add_hint(message, expected);
+}
+
+void add_hint(Message& message, const QuantityInfo& expected) noexcept
+{
+    if (!*expected.hint) return;
+    message.add(" ({}", expected.hint);
+    for (const QuantityInfo* candidate : all_quantities())
+        if (std::string_view(candidate->type) == expected.mistaken)
+            if (const char* function = function_between(*candidate, expected)) message.add(": use {}", function);
+    message.add(")");
 }
 
 }  // namespace cutwater

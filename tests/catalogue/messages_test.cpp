@@ -26,7 +26,7 @@ bool is_utf8(std::string_view text)
 {
     const auto in = [](unsigned char c, int low, int high) { return c >= low && c <= high; };
     for (std::size_t i = 0; i < text.size();) {
-        const auto byte = [&](std::size_t k) { return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : 0; };
+        const auto byte = [&](std::size_t k) { return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : static_cast<unsigned char>(0); };
         const unsigned char a = byte(0), b = byte(1), c = byte(2), d = byte(3);
         const auto tail = [&](unsigned char x) { return in(x, 0x80, 0xBF); };
         if (in(a, 0x00, 0x7F)) i += 1;
@@ -102,8 +102,8 @@ TEST_CASE("every refusal that a record makes is UTF-8, however long its words ar
             const ResultInfo result{"y", name.c_str(), "y", Kind::quantity, &quantity_info<Length>, units::metre.info, words.c_str(), {}};
             const std::size_t first = 0;
             const RelationInfo relation{words.c_str(), {&first, 1}};
-            const FunctionText f{.name = "f", .meaning = words.c_str(), .also = "", .inputs = {&input, 1}, .results = {&result, 1}, .equation = "",
-                                 .relations = {&relation, 1}, .source = "", .cautions = {}, .example = {}};
+            const FunctionText f{.name = "f", .type_name = "F", .meaning = words.c_str(), .also = "", .inputs = {&input, 1}, .results = {&result, 1}, .equation = "",
+                                 .relations = {&relation, 1}, .source = "", .cautions = {}, .example = {}, .turns = false};
             cutwater_refusal r;
             INFO(character << " " << length);
             const auto check = [&] { CHECK(whole(r)); };
@@ -142,13 +142,14 @@ TEST_CASE("what a caller wrote is quoted as UTF-8 at every call", "[messages]")
         CHECK(whole(r));
         CHECK(cutwater_working(t, values, 5, CUTWATER_TEXT_UTF8, nullptr, 0, nullptr, &r) == CUTWATER_UNKNOWN_FUNCTION);
         CHECK(whole(r));
-        CHECK(cutwater_convert(1, t, "m", &number, &r) != CUTWATER_OK);
+        CHECK(cutwater_convert_unit(1, t, "m", &number, &r) != CUTWATER_OK);
         CHECK(whole(r));
-        CHECK(cutwater_quantity(t, "m", &number, &r) != CUTWATER_OK);
+        const cutwater_value foreign{CUTWATER_TEXT, 0, t, nullptr, 0, 1};
+        CHECK(cutwater_quantity(&foreign, "m", &number, &r) != CUTWATER_OK);
         CHECK(whole(r));
-        CHECK(cutwater_solve("npsh_available", values, 5, t, nullptr, &values[0], NAN, NAN, &number, &r) == CUTWATER_WRONG_KIND);
+        CHECK(cutwater_solve_for("npsh_available", values, 5, t, nullptr, &values[0], NAN, NAN, &number, &r) == CUTWATER_WRONG_KIND);
         CHECK(whole(r));
-        CHECK(cutwater_solve("npsh_available", values, 5, "density", t, &values[0], NAN, NAN, &number, &r) == CUTWATER_WRONG_KIND);
+        CHECK(cutwater_solve_for("npsh_available", values, 5, "density", t, &values[0], NAN, NAN, &number, &r) == CUTWATER_WRONG_KIND);
         CHECK(whole(r));
         values[0].kind = CUTWATER_TEXT;
         values[0].text = t;
@@ -168,19 +169,23 @@ TEST_CASE("an end that is not there is open in every refusal", "[messages]")
     const auto ends_agree = [](const cutwater_refusal& r) {
         return (std::isfinite(r.low) || r.low_open == 1) && (std::isfinite(r.high) || r.high_open == 1);
     };
+    const auto of_text = [](const char* given, const char* unit, double* to, cutwater_refusal* why) {
+        const cutwater_value value{CUTWATER_TEXT, 0, given, nullptr, 0, 1};
+        return cutwater_quantity(&value, unit, to, why);
+    };
     cutwater_refusal r;
     double number = 0;
-    CHECK(cutwater_quantity("5 furlong", "m", &number, &r) == CUTWATER_UNKNOWN_UNIT);
+    CHECK(of_text("5 furlong", "m", &number, &r) == CUTWATER_UNKNOWN_UNIT);
     CHECK(ends_agree(r));
-    CHECK(cutwater_quantity("5 kg", "m", &number, &r) == CUTWATER_WRONG_QUANTITY);
+    CHECK(of_text("5 kg", "m", &number, &r) == CUTWATER_WRONG_QUANTITY);
     CHECK(ends_agree(r));
-    CHECK(cutwater_convert(1, "kg", "m", &number, &r) == CUTWATER_WRONG_QUANTITY);
+    CHECK(cutwater_convert_unit(1, "kg", "m", &number, &r) == CUTWATER_WRONG_QUANTITY);
     CHECK(ends_agree(r));
-    CHECK(cutwater_convert(-300, "degC", "K", &number, &r) == CUTWATER_OUT_OF_INTERVAL);
+    CHECK(cutwater_convert_unit(-300, "degC", "K", &number, &r) == CUTWATER_OUT_OF_INTERVAL);
     CHECK(ends_agree(r));
     CHECK(r.low == -273.15);
     CHECK(r.low_open == 0);  // absolute zero itself converts
-    CHECK(cutwater_convert(-273.15, "degC", "K", &number, &r) == CUTWATER_OK);
+    CHECK(cutwater_convert_unit(-273.15, "degC", "K", &number, &r) == CUTWATER_OK);
     CHECK(cutwater_call("no_such_function", nullptr, 0, nullptr, 0, &r) == CUTWATER_UNKNOWN_FUNCTION);
     CHECK(ends_agree(r));
 }
@@ -194,12 +199,12 @@ TEST_CASE("a refusal of solving tells the ends it searched, open or not", "[mess
     double found = 0;
     cutwater_refusal r;
     // the record: surface_pressure above 0, friction_head from 0
-    CHECK(cutwater_solve("npsh_available", values, 5, "surface_pressure", nullptr, &target, NAN, 2, &found, &r) == CUTWATER_NO_ANSWER);
+    CHECK(cutwater_solve_for("npsh_available", values, 5, "surface_pressure", nullptr, &target, NAN, 2, &found, &r) == CUTWATER_NO_ANSWER);
     CHECK(r.low == 0);
     CHECK(r.low_open == 1);
     CHECK(r.high == 2);
     CHECK(r.high_open == 0);
-    CHECK(cutwater_solve("npsh_available", values, 5, "friction_head", nullptr, &target, NAN, NAN, &found, &r) == CUTWATER_NO_ANSWER);
+    CHECK(cutwater_solve_for("npsh_available", values, 5, "friction_head", nullptr, &target, NAN, NAN, &found, &r) == CUTWATER_NO_ANSWER);
     CHECK(r.low == 0);
     CHECK(r.low_open == 0);
     CHECK(r.high_open == 1);

@@ -1,6 +1,7 @@
 // The ends of what functions take: what one gives, its partner takes back; a number in a wrong unit lies outside.
 #include <cutwater/answers.h>
 #include <cutwater/cutwater.h>
+#include <cutwater/unit_table.hpp>
 
 #include "catalogue/families.hpp"
 #include "formulas/limits.hpp"
@@ -43,8 +44,8 @@ TEST_CASE("a fitted curve reaches its own ends through other units", "[ends]")
     for (double end = 10.1; end < 200; end += 1.3) {
         const double xs[] = {0.1 * end, 0.4 * end, 0.7 * end, end};
         double there = 0;
-        REQUIRE(cutwater_convert(end, "m3/h", "US gpm", &there, &r) == CUTWATER_OK);
-        REQUIRE(cutwater_convert(there, "US gpm", "m3/h", &there, &r) == CUTWATER_OK);
+        REQUIRE(cutwater_convert_unit(end, "m3/h", "US gpm", &there, &r) == CUTWATER_OK);
+        REQUIRE(cutwater_convert_unit(there, "US gpm", "m3/h", &there, &r) == CUTWATER_OK);
         for (const double x : {there, std::nextafter(end, 1e9), std::nextafter(xs[0], 0.0)}) {
             moved += x < xs[0] || x > end;
             double read = 0, fitted = 0;

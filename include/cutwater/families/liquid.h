@@ -51,7 +51,7 @@ CUTWATER_API cutwater_status cutwater_water_vapour_pressure_rows(size_t rows, cu
  * Temperature at which water boils.
  *
  *   pressure_bara                absolute pressure, from the vapour pressure at 0 degC to the critical pressure; from
- *                                0.00611213 to 220.64 bara
+ *                                0.006112126774 to 220.64 bara
  *   -> boiling_temperature_degC  boiling temperature at that pressure
  *
  *   Equation: T_s = (n10 + D - sqrt((n10 + D)^2 - 4 (n9 + n10 D)))/2; D from beta = (p/MPa)^(1/4)
@@ -539,7 +539,7 @@ CUTWATER_API cutwater_status cutwater_barometric_pressure_rows(size_t rows, cutw
  * Absolute pressure from a gauge reading.
  *
  *   gauge_pressure_barg          gauge reading; negative for a vacuum; from -2 to 10000 barg
- *   ambient_pressure_bara        barometric pressure at the gauge; above 0 up to 2 bara
+ *   ambient_pressure_bara        barometric pressure at the gauge; from 0.3 to 2 bara
  *   -> absolute_pressure_bara    absolute pressure
  *
  *   Equation: p = p_M + p_amb
@@ -557,7 +557,7 @@ CUTWATER_API cutwater_status cutwater_absolute_from_gauge_rows(size_t rows, cutw
  * What a gauge shows at an absolute pressure.
  *
  *   absolute_pressure_bara       absolute pressure; from 0 to 10000 bara
- *   ambient_pressure_bara        barometric pressure at the gauge; above 0 up to 2 bara
+ *   ambient_pressure_bara        barometric pressure at the gauge; from 0.3 to 2 bara
  *   -> gauge_pressure_barg       gauge pressure; negative for a vacuum
  *
  *   Equation: p_M = p - p_amb

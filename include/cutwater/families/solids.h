@@ -209,6 +209,7 @@ CUTWATER_API cutwater_status cutwater_hindered_settling_velocity_rows(size_t row
  *   -> factor                    Durand's factor as used
  *
  *   Equation: V_D = F_L sqrt(2 g D (s - 1)), F_L = 1.3 C_v^0.125 (1 - e^(-6.9 d50/mm))
+ *   Must hold of durand_factor: it must be 0, for the fit, or from 0.1 up
  *   Source: R. Durand and E. Condolios 1952; F_L by R. E. Schiller and P. E. Herbich, Handbook of Dredging Engineering,
  *           1991 (as reproduced in a public program, checked against B. E. Abulnaga, Slurry Systems Handbook, 2002,
  *           example 4-2)

@@ -207,8 +207,8 @@ CUTWATER_API cutwater_status cutwater_system_head_rows(size_t rows, cutwater_col
 /*
  * Total head of a pump from its discharge and suction gauges.
  *
- *   discharge_pressure_barg      discharge gauge reading; above -1.1 barg
- *   suction_pressure_barg        suction gauge reading; negative for a vacuum; above -1.1 barg
+ *   discharge_pressure_barg      discharge gauge reading; above -1.1 up to 1000 barg
+ *   suction_pressure_barg        suction gauge reading; negative for a vacuum; above -1.1 up to 500 barg
  *   discharge_gauge_elevation_m  centre of the discharge gauge above the datum; a finite number
  *   suction_gauge_elevation_m    centre of the suction gauge above the same datum; a finite number
  *   discharge_bore_mm            bore at the discharge tapping; from 1 to 10000 mm
@@ -240,8 +240,8 @@ CUTWATER_API cutwater_status cutwater_total_head_from_gauges_rows(size_t rows, c
 /*
  * Net positive suction head that the installation offers.
  *
- *   surface_pressure_bara        pressure on the liquid's surface in the suction vessel; above 0 bara
- *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; at least 0 bara
+ *   surface_pressure_bara        pressure on the liquid's surface in the suction vessel; above 0 up to 500 bara
+ *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; from 0 to 300 bara
  *   density_kgm3                 density of the liquid at the same temperature; from 50 to 25000 kg/m3
  *   liquid_level_m               lowest surface above the pump's NPSH datum; negative for a lift; a finite number
  *   friction_head_m              losses of the suction line at the duty, its entry included; at least 0 m
@@ -274,13 +274,13 @@ CUTWATER_API cutwater_status cutwater_npsh_available_rows(size_t rows, cutwater_
 /*
  * Net positive suction head at the pump, from a suction gauge reading.
  *
- *   suction_pressure_barg        suction gauge reading; negative for a vacuum; above -1.1 barg
- *   ambient_pressure_bara        barometric pressure at the gauge; above 0 bara
+ *   suction_pressure_barg        suction gauge reading; negative for a vacuum; above -1.1 up to 500 barg
+ *   ambient_pressure_bara        barometric pressure at the gauge; from 0.3 to 2 bara
  *   gauge_elevation_m            centre of the gauge above the pump's NPSH datum; a finite number
  *   bore_mm                      inside diameter of the pipe at the gauge; from 1 to 10000 mm
  *   flow_m3h                     flow through that pipe; at least 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
- *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; at least 0 bara
+ *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; from 0 to 300 bara
  *   -> npsh_m                    net positive suction head available at the datum
  *
  *   Equation: NPSHA = (p_1 + p_amb - p_v)/(rho g) + z_1 + v^2/(2 g)
@@ -384,8 +384,8 @@ CUTWATER_API cutwater_status cutwater_npsh3_with_viscosity_rows(size_t rows, cut
 /*
  * Greatest height of a pump above the liquid that leaves NPSH3 and a margin.
  *
- *   surface_pressure_bara        pressure on the liquid's surface in the suction vessel; above 0 bara
- *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; at least 0 bara
+ *   surface_pressure_bara        pressure on the liquid's surface in the suction vessel; above 0 up to 500 bara
+ *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; from 0 to 300 bara
  *   density_kgm3                 density of the liquid at the same temperature; from 50 to 25000 kg/m3
  *   friction_head_m              losses of the suction line at the duty, its entry included; at least 0 m
  *   npsh3_m                      the pump's NPSH at 3 % head drop, at the duty's flow; above 0 m

@@ -64,7 +64,8 @@ template <>
 struct UnitTable<SayboltSeconds> {
     static constexpr const char* type = "SayboltSeconds";
     static constexpr const char* name = "Saybolt Universal viscosity";
-    static constexpr const char* hint = "mm2/s goes through saybolt_from_viscosity";
+    static constexpr const char* hint = "mm2/s is a viscosity, and these are seconds";
+    static constexpr const char* mistaken = "KinematicViscosity";
     static constexpr UnitInfo units[] = {{"SUS", "SUS", "", "SSU|SUV|Saybolt Universal seconds"}};
 };
 

@@ -47,7 +47,8 @@ template <>
 struct UnitTable<Density> {
     static constexpr const char* type = "Density";
     static constexpr const char* name = "density";
-    static constexpr const char* hint = "a relative density has no unit: use density_from_relative";
+    static constexpr const char* hint = "a relative density has no unit";
+    static constexpr const char* mistaken = "Ratio";
     static constexpr UnitInfo units[] = {
         {"kg/m3", "kgm3", "kg/m3", "kg/m³|kg/m^3|kg m-3|g/l|g/L"},
         {"g/cm3", "gcm3", "g/cm3", "g/cm³|g/cm^3|g cm-3|g/cc|g/ml|kg/l|kg/L|kg/dm3|kg/dm³|t/m3|t/m³", 1000, 1},
@@ -75,7 +76,8 @@ template <>
 struct UnitTable<KinematicViscosity> {
     static constexpr const char* type = "KinematicViscosity";
     static constexpr const char* name = "kinematic viscosity";
-    static constexpr const char* hint = "Saybolt seconds go through viscosity_from_saybolt";
+    static constexpr const char* hint = "Saybolt seconds are not a viscosity";
+    static constexpr const char* mistaken = "SayboltSeconds";
     static constexpr UnitInfo units[] = {
         {"mm2/s", "mm2s", "mm2/s", "mm²/s|mm^2/s|mm2 s-1|cSt|centistokes|centistoke", 1, 1000000},
         {"m2/s", "m2s", "m2/s", "m²/s|m^2/s|m2 s-1"},

@@ -9,7 +9,8 @@ template <>
 struct UnitTable<Length> {
     static constexpr const char* type = "Length";
     static constexpr const char* name = "length or head";
-    static constexpr const char* hint = "a pressure in metres of water is no head: use head_from_pressure";
+    static constexpr const char* hint = "a pressure in metres of water is no head";
+    static constexpr const char* mistaken = "PressureDifference";
     static constexpr UnitInfo units[] = {
         {"m", "m", "m", "metre|metres|meter|meters|m LC|mLC"},
         {"mm", "mm", "mm", "MM|millimetre|millimetres|millimeter|millimeters", 1, 1000},

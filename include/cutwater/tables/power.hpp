@@ -60,7 +60,8 @@ template <>
 struct UnitTable<RotationalSpeed> {
     static constexpr const char* type = "RotationalSpeed";
     static constexpr const char* name = "rotational speed";
-    static constexpr const char* hint = "Hz is a supply frequency, no speed: use synchronous_speed";
+    static constexpr const char* hint = "Hz is a supply frequency, no speed";
+    static constexpr const char* mistaken = "Frequency";
     static constexpr UnitInfo units[] = {
         {"1/min", "rpm", "/min", "rpm|r.p.m.|r/min|min-1|rev/min|/min|U/min|tr/min", 1, 60},
         {"1/s", "rps", "/s", "rps|r/s|s-1|rev/s|/s"},

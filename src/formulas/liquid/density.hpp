@@ -68,7 +68,8 @@ inline constexpr Record<&density_from_relative> density_from_relative_record{
     .equation = "rho = d rho_0",
     .source = "ISO 80000-4:2019, 4-4, relative density (from memory of it); reference of 1000 kg/m3: common practice",
     .cautions = {relative::which_reference},
-    .example = {"0.85, 999.016", "849.1636", "hand calculation"}};
+    .example = {"0.85, 999.016", "849.1636", "hand calculation"},
+    .turns = true};
 
 namespace api_gravity {
 inline constexpr Density water = units::kgm3(999.016);
@@ -117,7 +118,8 @@ inline constexpr Record<&kinematic_from_dynamic> kinematic_from_dynamic_record{
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity")},
     .equation = "nu = mu/rho",
     .source = "ISO 80000-4:2019, 4-25, kinematic viscosity (from memory of it)",
-    .example = {"1.0016, 998.2", "1.003406", "hand calculation"}};
+    .example = {"1.0016, 998.2", "1.003406", "hand calculation"},
+    .turns = true};
 
 inline DynamicViscosity dynamic_from_kinematic(KinematicViscosity kinematic_viscosity, Density density)
 {
@@ -133,6 +135,7 @@ inline constexpr Record<&dynamic_from_kinematic> dynamic_from_kinematic_record{
     .results = {output("dynamic_viscosity", "mu", units::mPas, "dynamic viscosity")},
     .equation = "mu = nu rho",
     .source = "ISO 80000-4:2019, 4-25, kinematic viscosity (from memory of it)",
-    .example = {"32, 870", "27.84", "hand calculation"}};
+    .example = {"32, 870", "27.84", "hand calculation"},
+    .turns = true};
 
 }  // namespace cutwater::formulas

@@ -55,7 +55,8 @@ inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>(
     .results = {output("absolute_pressure", "p", units::bara, "absolute pressure")},
     .equation = "p = p_M + p_amb",
     .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
-    .example = {"-0.3, 1.013", "0.713", "hand calculation"}},
+    .example = {"-0.3, 1.013", "0.713", "hand calculation"},
+    .turns = true},
     relation<"gauge_pressure", "ambient_pressure">(
         [](GaugePressure gauge, AbsolutePressure ambient) { return gauge.above_zero() + ambient.above_zero() >= PressureDifference{}; },
         "that is below an absolute vacuum at this ambient pressure"));
@@ -74,7 +75,8 @@ inline constexpr Record<&gauge_from_absolute> gauge_from_absolute_record{
     .results = {output("gauge_pressure", "p_M", units::barg, "gauge pressure; negative for a vacuum")},
     .equation = "p_M = p - p_amb",
     .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
-    .example = {"3.5, 1.013", "2.487", "hand calculation"}};
+    .example = {"3.5, 1.013", "2.487", "hand calculation"},
+    .turns = true};
 
 inline Head head_from_pressure(PressureDifference pressure_difference, Density density)
 {
@@ -90,7 +92,8 @@ inline constexpr Record<&head_from_pressure> head_from_pressure_record{
     .results = {output("head", "H", units::metre, "head of that liquid")},
     .equation = "H = dp/(rho g), g = 9.80665 m/s2",
     .source = "hydrostatics; ISO 17769-1:2012, pressure head (from memory of it)",
-    .example = {"1, 1000", "10.197162", "hand calculation: 100000/9806.65"}};
+    .example = {"1, 1000", "10.197162", "hand calculation: 100000/9806.65"},
+    .turns = true};
 
 inline PressureDifference pressure_from_head(Head head, Density density) { return head * density * standard_gravity; }
 
@@ -103,6 +106,7 @@ inline constexpr Record<&pressure_from_head> pressure_from_head_record{
     .results = {output("pressure_difference", "dp", units::bar, "pressure difference")},
     .equation = "dp = rho g H, g = 9.80665 m/s2",
     .source = "hydrostatics; ISO 17769-1:2012, pressure head (from memory of it)",
-    .example = {"10, 1000", "0.980665", "hand calculation: 10 x 1000 x 9.80665 Pa"}};
+    .example = {"10, 1000", "0.980665", "hand calculation: 10 x 1000 x 9.80665 Pa"},
+    .turns = true};
 
 }  // namespace cutwater::formulas

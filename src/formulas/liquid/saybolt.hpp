@@ -55,7 +55,8 @@ inline constexpr Record<&saybolt_from_viscosity> saybolt_from_viscosity_record{
                 "t in degF, nu in mm2/s",
     .source = saybolt::relation_source,
     .cautions = {saybolt::universal_only},
-    .example = {"500, \"100 degF\"", "2316", "ASTM D2161, 5.2 (excerpt read): 4.632 times the kinematic viscosity above 75 mm2/s"}};
+    .example = {"500, \"100 degF\"", "2316", "ASTM D2161, 5.2 (excerpt read): 4.632 times the kinematic viscosity above 75 mm2/s"},
+    .turns = true};
 
 inline KinematicViscosity viscosity_from_saybolt(SayboltSeconds seconds, Temperature temperature, Steps steps)
 {
@@ -81,6 +82,7 @@ inline constexpr Record<&viscosity_from_saybolt> viscosity_from_saybolt_record{
                 "1.646 nu^3)) for nu; t in degF, nu in mm2/s",
     .source = saybolt::relation_source,
     .cautions = {saybolt::universal_only},
-    .example = {"2316, \"100 degF\"", "500", "ASTM D2161, 5.2 (excerpt read): 4.632 times the kinematic viscosity above 75 mm2/s"}};
+    .example = {"2316, \"100 degF\"", "500", "ASTM D2161, 5.2 (excerpt read): 4.632 times the kinematic viscosity above 75 mm2/s"},
+    .turns = true};
 
 }  // namespace cutwater::formulas

@@ -69,7 +69,8 @@ inline constexpr auto synchronous_speed_record = record<&synchronous_speed>({
     .results = {output("speed", "n_s", units::rpm, "synchronous speed")},
     .equation = "n_s = 2 f/(2p), 120 f/(2p) in 1/min",
     .source = "IEC 60034-1, synchronous speed (from memory of it)",
-    .example = {"50, 4", "1500", "hand calculation"}},
+    .example = {"50, 4", "1500", "hand calculation"},
+    .turns = true},
     relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles));
 
 inline RotationalSpeed motor_speed(Frequency frequency, Count poles, Fraction slip) { return synchronous_speed(frequency, poles) * Ratio(1 - slip.value); }

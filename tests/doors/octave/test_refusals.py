@@ -13,7 +13,7 @@ def npsh(**changed):
 
 CASES = {
     "gauge": (npsh(surface='"1.013 barg"'), "wrong_quantity", "absolute"),
-    "below": (npsh(surface="-1"), "out_of_interval", "above 0 bara"),
+    "below": (npsh(surface="-1"), "out_of_interval", "it must be above 0"),
     "nan": (npsh(level="NaN"), "not_finite", "liquid_level_m is no number"),
     "infinite": (npsh(level="Inf"), "not_finite", "liquid_level_m"),
     "left out": (npsh(vapour="[]"), "missing", "vapour_pressure_bara was not given"),
