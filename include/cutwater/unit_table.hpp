@@ -80,6 +80,15 @@ inline constexpr Unit<Stiffness> Nm_stiff = unit<Stiffness>("N/m");
 inline constexpr Unit<Stiffness> Nmm_stiff = unit<Stiffness>("N/mm");
 inline constexpr Unit<Stiffness> kNmm_stiff = unit<Stiffness>("kN/mm");
 inline constexpr Unit<Stiffness> lbfin_stiff = unit<Stiffness>("lbf/in");
+inline constexpr Unit<Angle> deg = unit<Angle>("deg");
+inline constexpr Unit<Angle> rad = unit<Angle>("rad");
+inline constexpr Unit<MomentOfInertia> kgm2 = unit<MomentOfInertia>("kg m2");
+inline constexpr Unit<MomentOfInertia> lbft2 = unit<MomentOfInertia>("lb ft2");
+inline constexpr Unit<MomentOfInertia> lbin2 = unit<MomentOfInertia>("lb in2");
+inline constexpr Unit<Unbalance> gmm = unit<Unbalance>("g mm");
+inline constexpr Unit<Unbalance> kgmm = unit<Unbalance>("kg mm");
+inline constexpr Unit<Unbalance> kgm = unit<Unbalance>("kg m");
+inline constexpr Unit<Unbalance> ozin = unit<Unbalance>("oz in");
 
 // fluids
 inline constexpr Unit<Flow> m3h = unit<Flow>("m3/h");

@@ -34,7 +34,8 @@ SPELLINGS = {
     "degF/min": "delta_degF/min", "degF/h": "delta_degF/hour", "1/degF": "1/delta_degF", "1e-6/K": "1e-6/kelvin",
     "hp": "550 ft*lb*g_0/s", "PS": "metric_horsepower", "hp(E)": "electrical_horsepower",
     "lbf ft": "lb*g_0*ft", "lbf in": "lb*g_0*inch", "kgf m": "kg*g_0*m", "psi ft/min": PSI + "*ft/min", "kWh/US gal": "kWh/gallon",
-    "1/h": "1/hour", "G": "1e-4 tesla", "uohm m": "microohm*m", "uohm cm": "microohm*cm", "ohm m": "ohm*m", "deg/s": "degree/s",
+    "1/h": "1/hour", "G": "1e-4 tesla", "uohm m": "microohm*m", "uohm cm": "microohm*cm", "ohm m": "ohm*m", "deg/s": "degree/s", "deg": "degree",
+    "lb in2": "lb*inch**2", "oz in": "oz*inch",
     "": "dimensionless", "%": "0.01 dimensionless", "ppm": "1e-6 dimensionless", "in2": "inch**2", "in3": "inch**3", "kPa": "kilopascal",
 }
 BY_QUANTITY = {

@@ -171,4 +171,48 @@ struct UnitTable<Stiffness> {
     };
 };
 
+using Angle = bu::quantity<si::plane_angle>;
+
+template <>
+struct UnitTable<Angle> {
+    static constexpr const char* type = "Angle";
+    static constexpr const char* name = "angle";
+    static constexpr const char* hint = "write deg or rad";
+    static constexpr UnitInfo units[] = {
+        {"deg", "deg", "deg", "°|degree|degrees", 0.017453292519943295769, 1},  // pi/180, nearest double
+        {"rad", "rad", "rad", "radian|radians"},
+    };
+};
+
+/// Moment of inertia of a mass, m k^2.
+using MomentOfInertia = decltype(Mass() * Area());
+
+template <>
+struct UnitTable<MomentOfInertia> {
+    static constexpr const char* type = "MomentOfInertia";
+    static constexpr const char* name = "moment of inertia";
+    static constexpr const char* hint = "a GD2 in kg m2 is four times the moment of inertia; in kgf m2 likewise";
+    static constexpr UnitInfo units[] = {
+        {"kg m2", "kgm2", "kg.m2", "kg·m2|kg m²|kg·m²|kg m^2|kg*m2"},
+        {"lb ft2", "lbft2", "[lb_av].[sft_i]", "lb ft²|lb·ft2|lb-ft2|lbm ft2|WK2 lb ft2", 6584392202157, 156250000000000},
+        {"lb in2", "lbin2", "[lb_av].[sin_i]", "lb in²|lb·in2|lb-in2|lbm in2", 731599133573, 2500000000000000},
+    };
+};
+
+/// A mass times its distance from the axis.
+using Unbalance = decltype(Mass() * Length());
+
+template <>
+struct UnitTable<Unbalance> {
+    static constexpr const char* type = "Unbalance";
+    static constexpr const char* name = "unbalance";
+    static constexpr const char* hint = "a mass times its radius: g mm, oz in";
+    static constexpr UnitInfo units[] = {
+        {"g mm", "gmm", "g.mm", "g·mm|g*mm|gmm", 1, 1000000},
+        {"kg mm", "kgmm", "kg.mm", "kg·mm|kg*mm", 1, 1000},
+        {"kg m", "kgm", "kg.m", "kg·m|kg*m"},
+        {"oz in", "ozin", "[oz_av].[in_i]", "oz·in|oz-in|oz*in|ounce inch|ounce inches", 5760623099, 8000000000000},
+    };
+};
+
 }  // namespace cutwater
