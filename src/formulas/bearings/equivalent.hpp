@@ -115,8 +115,8 @@ inline constexpr Record<&bearing_set_rating> bearing_set_rating_record{
                      "basic static load rating of one bearing"),
                input("bearings", "i", units::count, between(1, 6),
                      "2 for a pair; in a set of three or more all must carry alike, as in tandem")},
-    .results = {output("dynamic", "C", units::newton, "basic dynamic load rating of the set"),
-                output("static_set", "C_0", units::newton, "basic static load rating of the set")},
+    .results = {output("set_dynamic_rating", "C", units::newton, "basic dynamic load rating of the set"),
+                output("set_static_rating", "C_0", units::newton, "basic static load rating of the set")},
     .equation = "C = i^0.7 C_1; C_0 = i C_01",
     .source = "ISO 281:2007, 5.1.2 and ISO 76:2006, 5.1.2 (from memory of both)",
     .cautions =

@@ -40,7 +40,7 @@ inline Time running(double revolutions, RotationalSpeed speed)
 }
 
 inline constexpr const char* load_scope =
-    "beyond half the dynamic rating the standard's life does not hold; it must be at most C/2";
+    "it must not exceed half the dynamic rating: beyond that the standard's life does not hold";
 constexpr auto within_scope()
 {
     return relation<"equivalent_load", "dynamic_rating">([](Force load, Force rating) { return 2.0 * load <= rating; },

@@ -84,7 +84,8 @@ inline constexpr Record<&bearing_loads> bearing_loads_record{
     .source = "balance of forces and moments",
     .cautions = {"The direction of the radial thrust is not known well: take the worst unless it was measured. Closed "
                  "valve and the greatest flow are the cases to check.",
-                 "The whole axial thrust goes to the fixed bearing: it must float nowhere else.", bearings::life_guide},
+                 "The whole axial thrust goes to the fixed bearing; the other one must be free to move along.",
+                 bearings::life_guide},
     .example = {"1000, 200, 150", "2333.3, 1333.3", "hand calculation"}};
 
 inline std::tuple<Frequency, Frequency, Frequency, Frequency> bearing_frequencies(RotationalSpeed speed, Count balls,

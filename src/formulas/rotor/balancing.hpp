@@ -112,7 +112,7 @@ inline constexpr auto balance_hole_pressure_record = record<&balance_hole_pressu
         [](Length hole, Length clearance, Count holes) {
             return (hole > Length{} && holes.value > 0) || clearance > Length{};
         },
-        "with neither holes nor clearance the pressure is not determined"));
+        "there must be holes or a clearance: with neither the pressure is not determined"));
 
 inline Force back_force_with_ring(PressureDifference rim, Density density, RotationalSpeed speed, Length outer,
                                   Length ring, Length sleeve, PressureDifference inside, Ratio turning)

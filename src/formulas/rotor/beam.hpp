@@ -156,6 +156,14 @@ inline constexpr const char* beam_source =
     "1966 (both from memory)";
 inline constexpr const char* beam_limits = "Support by wear rings, bushes and packing is left out, and so are "
                                            "looseness, tilt of the bearings and the pull of pipes on the casing.";
+/// The work grows with the square of the number of points; no shaft has more.
+inline constexpr const char* not_too_many = "there must not be more than 1000 of them";
+template <Name Input>
+constexpr auto few_enough()
+{
+    return relation<Input>([](const auto& points) { return points.size() <= 1000; }, not_too_many);
+}
+
 /// Steel gives one Poisson's ratio, other metals others; none has a shear modulus over half of the other.
 inline constexpr const char* shear_below = "it must be 0, or between a third and half of the modulus of elasticity";
 constexpr auto shear_fits()

@@ -80,7 +80,8 @@ inline constexpr auto first_critical_speed_record = record<&first_critical_speed
      .example = {"[51.525], [1500], [1500], [50], 0, 1000, 7810, 211, 10000, 10000", "865.15, 877.46",
                  "overhung rotor of Friswell and others, Dynamics of Rotating Machines, 2010, ex. 5.9.9; beam elements "
                  "with a point mass: 877.39"}},
-    pairs::equal_length<"places", "masses">(), pairs::equal_length<"lengths", "diameters">(),
+    rotor::few_enough<"masses">(), rotor::few_enough<"lengths">(), pairs::equal_length<"places", "masses">(),
+    pairs::equal_length<"lengths", "diameters">(),
     relation<"second_bearing", "first_bearing">([](Length second, Length first) { return second > first; },
                                                 "it must lie beyond the first bearing"),
     relation<"second_bearing", "lengths">(

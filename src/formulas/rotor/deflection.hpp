@@ -110,7 +110,8 @@ inline constexpr auto shaft_deflection_record =
          .source = rotor::beam_source,
          .cautions = {rotor::beam_limits, rotor::release},
          .example = {"[1000], [500], [1000], [50], 0, 1000, 500", "0.33125, 500, 500", "F L^3/(48 E I), by hand"}},
-        pairs::equal_length<"places", "forces">(), pairs::equal_length<"lengths", "diameters">(),
+        rotor::few_enough<"forces">(), rotor::few_enough<"lengths">(), pairs::equal_length<"places", "forces">(),
+        pairs::equal_length<"lengths", "diameters">(),
         relation<"second_bearing", "first_bearing">([](Length second, Length first) { return second > first; },
                                                     "it must lie beyond the first bearing"),
         relation<"second_bearing", "lengths">(

@@ -85,8 +85,9 @@ inline constexpr auto radial_thrust_coefficient_record = record<&radial_thrust_c
                   rotor::radial_scatter},
      .example = {"\"single volute\", 50, 100, 0.36, 30", "0.24202",
                  "hand calculation: x = 1.60944, 0.36 (1 - 0.5^1.60945)"}},
-    relation<"flow", "best_efficiency_flow">([](Flow flow, Flow best) { return flow <= 1.5 * best; },
-                                             "beyond 1.5 times the best efficiency flow nothing was measured"));
+    relation<"flow", "best_efficiency_flow">(
+        [](Flow flow, Flow best) { return flow <= 1.5 * best; },
+        "it must not exceed 1.5 times the best efficiency flow: beyond that nothing was measured"));
 
 inline Force radial_thrust(Density density, Head head, Length diameter, Length width, Ratio coefficient)
 {

@@ -66,7 +66,7 @@ inline constexpr Record<&rim_pressure> rim_pressure_record{
     .equation = "dp_2 = c rho g H",
     .source = "Bernoulli's equation; c of 0.7 to 0.8 from memory of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, "
               "2nd edition, 1957",
-    .cautions = {"At closed valve the part is nearer to 1 than to 0.75; take both ends where thrust or seal chamber "
+    .cautions = {"The part changes with the flow and the impeller's form: take both ends where thrust or seal chamber "
                  "pressure hang on it.",
                  rotor::side_scatter},
     .example = {"50, 1000", "3.6775", "hand calculation"}};

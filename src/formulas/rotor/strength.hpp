@@ -163,6 +163,6 @@ inline constexpr auto shaft_fatigue_safety_record = record<&shaft_fatigue_safety
         "it must not exceed the tensile strength"),
     relation<"bending_moment", "torque", "torque_swing">(
         [](Torque moment, Torque torque, Torque swing) { return moment + torque + swing > Torque{}; },
-        "with neither moment nor torque there is no stress"));
+        "moment, torque or swing must be above 0: without any there is no stress"));
 
 }  // namespace cutwater::formulas

@@ -54,7 +54,8 @@ inline constexpr const char* vibration_source =
     "1.25 times the upper limits of zones B and C, which the printed ones fit";
 inline constexpr const char* vibration_scope =
     "For the r.m.s. velocity on the bearing housings, 10 to 1000 Hz, at steady running in the allowable range of flow, "
-    "from 600 1/min up; the stiffness of the support does not enter. Limits of ISO 10816-3 are others.";
+    "from 600 1/min up (from memory of the standard); the stiffness of the support does not enter. Limits of ISO "
+    "10816-3 are others.";
 
 }  // namespace rotor
 
