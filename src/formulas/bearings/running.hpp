@@ -247,7 +247,7 @@ inline constexpr Record<&bearing_friction_heat> bearing_friction_heat_record{
                 "+ M_1) 2 pi n; N mm, mm2/s, 1/min, mm, N",
     .source = bearings::friction_source,
     .cautions = {bearings::friction_scatter},
-    .example = {"2900, 20, 80, 2, 0, 0", "46.595, 153.43, 0", "hand calculation"}};
+    .example = {"2900, 20, 80, 2, 0, 0", "46.596, 153.43, 0", "hand calculation"}};
 
 inline Temperature bearing_housing_temperature(Power heat, Area area, HeatTransfer transfer, Temperature ambient)
 {

@@ -107,7 +107,7 @@ inline constexpr auto balance_hole_pressure_record = record<&balance_hole_pressu
      .cautions = {"The pressure grows with the square of the worn clearance: check thrust and seal chamber at the "
                   "clearance at which the ring is replaced.",
                   "Blocked holes put the whole ring pressure behind the impeller.", rotor::side_scatter},
-     .example = {"3, 100, 0.4, 8, 5", "0.17646", "hand calculation: areas 251.33 and 62.83 mm2, 3/17"}},
+     .example = {"3, 100, 0.4, 8, 5", "0.17647", "hand calculation: areas 251.33 and 62.83 mm2, 3/17"}},
     relation<"hole_diameter", "clearance", "holes">(
         [](Length hole, Length clearance, Count holes) {
             return (hole > Length{} && holes.value > 0) || clearance > Length{};

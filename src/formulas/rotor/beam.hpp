@@ -7,6 +7,8 @@
 
 namespace cutwater::formulas::rotor {
 
+inline constexpr double rigid = 1e15;  // N/m
+
 /// All in SI. Places are counted from the shaft's end at the impeller.
 class Beam {
 public:
@@ -32,7 +34,8 @@ public:
     double flexibility(double here, double there) const
     {
         const Unit a = unit(here), b = unit(there);
-        double sum = a.first * b.first / bearings_.first_stiff + a.second * b.second / bearings_.second_stiff;
+        double sum =
+            a.first * b.first * give(bearings_.first_stiff) + a.second * b.second * give(bearings_.second_stiff);
         double x = 0, section_end = 0;
         for (std::size_t i = 0; i < lengths_.size(); ++i) {
             const double d = diameters_[i].value();
@@ -93,6 +96,8 @@ private:
     {
         return u.first * (x > bearings_.first) + u.second * (x > bearings_.second) - (x > u.place);
     }
+    /// The greatest stiffness that may be given stands for a rigid bearing.
+    static double give(double stiffness) { return stiffness < rigid ? 1 / stiffness : 0; }
     static double ramp(double x) { return std::max(x, 0.0); }
     static double after(double x, double place) { return place > x ? place : 1e300; }
     /// Cowper's, for a solid circle.
