@@ -195,4 +195,49 @@ inline constexpr auto back_force_with_vanes_record = record<&back_force_with_van
     relation<"sleeve_diameter", "vane_inner_diameter">([](Length sleeve, Length vanes) { return sleeve <= vanes; },
                                                        "it must not exceed the vanes' inner diameter"));
 
+inline std::tuple<Force, PressureDifference> back_vane_gap_change(Density density, RotationalSpeed speed, Length outer,
+                                                                  Length inner, Length sleeve, Length height,
+                                                                  Length before, Length after)
+{
+    const rotor::Ring vanes{0.5 * outer, 0.5 * inner};
+    const Ratio first = rotor::turning_between_vanes(height, before),
+                second = rotor::turning_between_vanes(height, after);
+    const PressureDifference pressure = vanes.drop(density, speed, first) - vanes.drop(density, speed, second);
+    const Force force = vanes.force({}, density, speed, second) - vanes.force({}, density, speed, first);
+    return {force + pressure * (rotor::circle(inner) - rotor::circle(sleeve)), pressure};
+}
+
+inline constexpr auto back_vane_gap_change_record = record<&back_vane_gap_change>(
+    {.name = "back_vane_gap_change",
+     .meaning = "How thrust and pressure at the sleeve change when the gap behind the back vanes changes, as by wear "
+                "or by resetting an open impeller",
+     .also = "thrust change after impeller adjustment|pump-out vane clearance|back clearance effect",
+     .inputs = {rotor::density(), rotor::speed(),
+                input("vane_outer_diameter", "D_v", units::mm, rotor::size_mm, "outer diameter of the back vanes"),
+                input("vane_inner_diameter", "D_h", units::mm, between(0, 5000), "inner diameter of the back vanes"),
+                input("sleeve_diameter", "d_s", units::mm, between(0, 5000),
+                      "diameter at which the shaft, sleeve or seal leaves the space"),
+                rotor::vane_height(),
+                input("space_before", "s_1", units::mm, above_up_to(0, 500),
+                      "from the shroud's face to the wall behind it, before: vane height and gap"),
+                input("space_after", "s_2", units::mm, above_up_to(0, 500), "the same after the change")},
+     .results = {output("thrust_change", "dF_b", units::newton,
+                        "change of the force towards the suction; positive where the gap has grown"),
+                 output("pressure_change", "dp_s", units::bar, "change of the pressure at the sleeve")},
+     .equation = "dp_s = rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)/8; dF_b = pi/64 rho omega^2 (k_1^2 - k_2^2) "
+                 "(D_v^2 - D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k = (1 + t/s)/2",
+     .source = rotor::vane_source,
+     .cautions = {"With an open impeller the front gap changes too: its force on the vanes is not in this figure.",
+                  "Closing the back gap lowers the pressure at the seal: check that the liquid does not boil there.",
+                  rotor::side_scatter},
+     .example = {"1000, 2900, 180, 60, 40, 4, 5, 6", "494.17, 0.38366", "hand calculation"}},
+    relation<"vane_height", "space_before">([](Length height, Length space) { return height <= space; },
+                                            rotor::height_within),
+    relation<"vane_height", "space_after">([](Length height, Length space) { return height <= space; },
+                                           rotor::height_within),
+    relation<"vane_inner_diameter", "vane_outer_diameter">([](Length inner, Length outer) { return inner <= outer; },
+                                                           "it must not exceed the vanes' outer diameter"),
+    relation<"sleeve_diameter", "vane_inner_diameter">([](Length sleeve, Length vanes) { return sleeve <= vanes; },
+                                                       "it must not exceed the vanes' inner diameter"));
+
 }  // namespace cutwater::formulas

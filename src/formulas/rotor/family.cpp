@@ -16,6 +16,7 @@ constexpr const FunctionInfo* rotor_functions[] = {
     entry<balance_hole_pressure_record>,
     entry<back_force_with_ring_record>,
     entry<back_force_with_vanes_record>,
+    entry<back_vane_gap_change_record>,
     entry<inlet_momentum_force_record>,
     entry<shaft_end_force_record>,
     entry<vane_side_force_record>,
