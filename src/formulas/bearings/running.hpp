@@ -249,9 +249,16 @@ inline constexpr Record<&bearing_friction_heat> bearing_friction_heat_record{
     .cautions = {bearings::friction_scatter},
     .example = {"2900, 20, 80, 2, 0, 0", "46.596, 153.43, 0", "hand calculation"}};
 
-inline Temperature bearing_housing_temperature(Power heat, Area area, HeatTransfer transfer, Temperature ambient)
+inline Outcome<Temperature> bearing_housing_temperature(Power heat, Area area, HeatTransfer transfer,
+                                                        Temperature ambient)
 {
-    return ambient + heat / (transfer * area);
+    const Temperature found = ambient + heat / (transfer * area);
+    if (units::degC.in(found) > 300)
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "heat",
+                       "the housing would be at {0}: no bearing runs so hot; check heat, area and heat transfer",
+                       {number_in(found, units::degC)}};
+    return found;
 }
 
 namespace bearings {

@@ -136,7 +136,7 @@ inline constexpr auto run_up_time_record = record<&run_up_time>(
     {.name = "run_up_time",
      .meaning = "Time that a motor needs to bring the pump up to speed",
      .also = "acceleration time|starting time|start-up time|run-up",
-     .inputs = {series("speeds", "n_i", units::rpm, from(0),
+     .inputs = {series("speeds", "n_i", units::rpm, between(0, 100000),
                        "speeds of the motor's torque curve, from rest to the speed that counts as reached", 2,
                        Order::rising),
                 series("motor_torques", "T_i", units::Nm, rotor::torque_nm,
