@@ -146,7 +146,7 @@ inline constexpr Record<&relubrication_interval> relubrication_interval_record{
     .meaning = "Interval for relubricating a rolling bearing with grease",
     .also = "regreasing interval|grease interval|lubrication interval|grease life",
     .inputs = {choice<GreasedBearing>(
-                   "type", "type",
+                   "bearing_type", "type",
                    "type of bearing; take an angular contact ball bearing as deep groove, with a factor of its own"),
                bearings::speed(), input("bore", "d", units::mm, bearings::diameter_mm, "bore of the bearing"),
                input("temperature", "T", units::degC, between(-30, 120),

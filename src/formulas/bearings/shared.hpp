@@ -59,7 +59,7 @@ constexpr auto pitch_diameter()
 }
 constexpr auto bearing_set()
 {
-    return choice<BearingSet>("rows", "rows",
+    return choice<BearingSet>("mounting", "mounting",
                               "single: one row, or rows in tandem; pair: double-row, or two single rows back to back "
                               "or face to face, counted as one bearing");
 }

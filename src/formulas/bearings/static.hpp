@@ -47,7 +47,7 @@ inline constexpr Record<&static_equivalent_load> static_equivalent_load_record{
     .name = "static_equivalent_load",
     .meaning = "Static equivalent load of a ball bearing",
     .also = "equivalent static load|P0|X0 Y0 factors",
-    .inputs = {choice<BallBearing>("type", "type",
+    .inputs = {choice<BallBearing>("bearing_type", "type",
                                    "deep groove, single or double row; angular contact; a pair of it back to back or "
                                    "face to face, or a double row"),
                bearings::radial_load(), bearings::axial_load(),

@@ -65,7 +65,8 @@ inline constexpr auto radial_thrust_coefficient_record = record<&radial_thrust_c
                 "single volute: at closed valve, 0.15 to 0.38; concentric: at best efficiency; double volute and "
                 "diffuser: at every flow"),
           input("specific_speed", "n_s", units::specific_speed, rotor::radial_specific_speeds,
-                "specific speed n Q^0.5/H^0.75 in 1/min, m3/s, m at best efficiency; used for a single volute", 30),
+                "specific speed n Q^0.5/H^0.75 in 1/min, m3/s, m at best efficiency; only a single volute's K depends "
+                "on it"),
           input("least_coefficient", "K_min", units::number, between(0, 1),
                 "residue that remains where the steady force would vanish; about 0.10 was measured on a single volute",
                 0.1)},
