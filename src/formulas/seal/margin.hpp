@@ -1,0 +1,276 @@
+// How far the liquid in the seal chamber, and between the faces, is from boiling.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/least_flow/vapour_limit.hpp"
+#include "formulas/pairs.hpp"
+#include "formulas/seal/chamber_temperature.hpp"
+
+#include <tuple>
+
+namespace cutwater::formulas {
+
+enum class MarginCriterion { pressure, ratio, temperature };
+enum class MarginVerdict { enough, too_small, boils };
+
+}  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+inline constexpr Words<3> words_of<formulas::MarginCriterion>{"pressure", "ratio", "temperature"};
+template <>
+inline constexpr Words<3> words_of<formulas::MarginVerdict>{"enough", "too small", "boils"};
+
+}  // namespace cutwater
+
+namespace cutwater::formulas {
+
+namespace seal {
+
+inline constexpr Interval pressures_bara = above_up_to(0, 1000);
+inline constexpr const char* margin_source =
+    "345 kPa (50 psi) over the vapour pressure: W. E. Forsthoffer, Best Practice Handbook for Rotating Machinery 2011, "
+    "pp. 508 and 523 (pages read); 3.5 bar, "
+    "or a ratio of 1.3, or 20 K below boiling: API 682 / ISO 21049, which one depends on the edition (from memory of "
+    "it); ln p linear in 1/T between the points";
+inline constexpr const char* at_the_chamber = "Take the chamber's temperature with the seal running, never the pump's "
+                                              "alone; the faces are warmer still: give their rise.";
+inline constexpr const char* flashing =
+    "A liquid that flashes between the faces runs them dry, and hot or toxic liquid may escape when they part.";
+inline constexpr const char* mixtures = "For a mixture or a liquid with dissolved gas take the bubble-point curve: it "
+                                        "gives off vapour long before its main part boils.";
+
+constexpr auto chamber_pressure()
+{
+    return input("chamber_pressure", "p_c", units::bara, pressures_bara,
+                 "lowest pressure in the chamber, absolute, as from seal_chamber_pressure");
+}
+constexpr auto curve_temperatures()
+{
+    return series("temperatures", "T_i", units::degC, above(-273.15),
+                  "the liquid's vapour-pressure curve: temperatures", 2, Order::rising);
+}
+constexpr auto curve_pressures()
+{
+    return series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures",
+                  2, Order::rising);
+}
+constexpr auto face_rise()
+{
+    return input("face_rise", "dT_f", units::kelvin_difference, between(0, 300),
+                 "how much warmer the film between the faces is than the chamber", 0);
+}
+constexpr auto criterion()
+{
+    return choice<MarginCriterion>(
+        "criterion", "criterion",
+        "which margin decides: pressure over the vapour pressure, ratio of the two, or temperature below boiling");
+}
+constexpr auto least_margin()
+{
+    return input("least_margin", "dp_min", units::bar, from(0), "pressure over the vapour pressure to keep", 3.45);
+}
+constexpr auto least_ratio()
+{
+    return input("least_ratio", "r_min", units::number, from(1), "chamber pressure over vapour pressure to keep", 1.3);
+}
+constexpr auto least_below_boiling()
+{
+    return input("least_below_boiling", "dT_min", units::kelvin_difference, from(0),
+                 "temperature below boiling to keep", 20);
+}
+
+inline NoValue outside_curve(Temperature t, const Series<Temperature>& ts, const char* argument)
+{
+    return {CUTWATER_OUT_OF_INTERVAL,
+            argument,
+            "{0} with the faces' rise lies outside the vapour-pressure curve, which reaches from {1} to {2}",
+            {number_in(t, units::degC), number_in(ts.front(), units::degC), number_in(ts.back(), units::degC)}};
+}
+
+inline NoValue outside_curve(AbsolutePressure p, const Series<AbsolutePressure>& ps, const char* argument)
+{
+    return {CUTWATER_OUT_OF_INTERVAL,
+            argument,
+            "the vapour-pressure curve reaches from {1} to {2}; give points that hold {0}",
+            {number_in(p, units::bara), number_in(ps.front(), units::bara), number_in(ps.back(), units::bara)}};
+}
+
+/// Temperature at which the liquid boils under this pressure, if its curve reaches so far.
+inline Outcome<Temperature> boiling(AbsolutePressure p, const Series<Temperature>& ts,
+                                    const Series<AbsolutePressure>& ps, const char* argument)
+{
+    if (p < ps.front() || p > ps.back()) return outside_curve(p, ps, argument);
+    return Temperature::at(
+        TemperatureDifference::from_value(least_flow::VapourCurve(ts, ps).temperature(p.above_zero().value())));
+}
+
+inline Outcome<AbsolutePressure> vapour_pressure(Temperature t, const Series<Temperature>& ts,
+                                                 const Series<AbsolutePressure>& ps, const char* argument)
+{
+    if (t < ts.front() || t > ts.back()) return outside_curve(t, ts, argument);
+    return AbsolutePressure::at(
+        PressureDifference::from_value(least_flow::VapourCurve(ts, ps).pressure(t.above_zero().value())));
+}
+
+struct Margins {
+    AbsolutePressure vapour;
+    PressureDifference pressure;
+    double ratio;
+    Temperature boiling;
+    TemperatureDifference temperature;
+};
+
+inline Outcome<Margins> margins(AbsolutePressure chamber, Temperature warmest, const Series<Temperature>& ts,
+                                const Series<AbsolutePressure>& ps)
+{
+    const auto vapour = vapour_pressure(warmest, ts, ps, "chamber_temperature");
+    if (!vapour) return vapour.why();
+    const auto boils = boiling(chamber, ts, ps, "chamber_pressure");
+    if (!boils) return boils.why();
+    return Margins{*vapour, chamber - *vapour, Ratio(chamber.above_zero() / vapour->above_zero()).value(), *boils,
+                   *boils - warmest};
+}
+
+}  // namespace seal
+
+inline std::tuple<PressureDifference, Ratio> seal_vapour_margin(AbsolutePressure chamber, AbsolutePressure vapour)
+{
+    return {chamber - vapour, chamber.above_zero() / vapour.above_zero()};
+}
+
+inline constexpr auto seal_vapour_margin_record = record<&seal_vapour_margin>(
+    {.name = "seal_vapour_margin",
+     .meaning = "Margin of the seal chamber's pressure over the liquid's vapour pressure",
+     .also = "vapor margin|vapour pressure margin|flash margin|seal chamber margin",
+     .inputs = {seal::chamber_pressure(), input("vapour_pressure", "p_v", units::bara, above(0),
+                                                "vapour pressure at the chamber's temperature, absolute")},
+     .results = {output("margin", "dp", units::bar, "pressure over the vapour pressure; negative: it boils"),
+                 output("ratio", "r", units::number, "chamber pressure over vapour pressure, both absolute")},
+     .equation = "dp = p_c - p_v; r = p_c/p_v",
+     .source = seal::margin_source,
+     .cautions = {seal::at_the_chamber, seal::flashing, seal::mixtures, caution::hot_or_toxic},
+     .example = {"5, 1.2", "3.8, 4.16667", "hand calculation"}});
+
+inline Outcome<std::tuple<AbsolutePressure, PressureDifference, Ratio, Temperature, TemperatureDifference>>
+seal_temperature_margin(AbsolutePressure chamber, Temperature temperature, Series<Temperature> temperatures,
+                        Series<AbsolutePressure> pressures, TemperatureDifference face_rise)
+{
+    const auto found = seal::margins(chamber, temperature + face_rise, temperatures, pressures);
+    if (!found) return found.why();
+    return std::tuple(found->vapour, found->pressure, Ratio(found->ratio), found->boiling, found->temperature);
+}
+
+inline constexpr auto seal_temperature_margin_record = record<&seal_temperature_margin>(
+    {.name = "seal_temperature_margin",
+     .meaning = "Margins to boiling in the seal chamber or at its faces: pressure, ratio and temperature side by side",
+     .also = "vapor margin|temperature margin|subcooling at the seal|flash margin",
+     .inputs = {seal::chamber_pressure(),
+                seal::temperature("chamber_temperature", "T_c",
+                                  "temperature of the liquid in the chamber, as from seal_chamber_temperature"),
+                seal::curve_temperatures(), seal::curve_pressures(), seal::face_rise()},
+     .results = {output("vapour_pressure", "p_v", units::bara,
+                        "vapour pressure at the chamber's temperature and the faces' rise"),
+                 output("margin", "dp", units::bar, "chamber pressure over it; negative: it boils"),
+                 output("ratio", "r", units::number, "chamber pressure over it"),
+                 output("boiling_temperature", "T_b", units::degC,
+                        "temperature at which the liquid boils under the chamber's pressure"),
+                 output("below_boiling", "dT", units::kelvin_difference,
+                        "how far the liquid is below it; negative: it boils")},
+     .equation = "dp = p_c - p_v(T_c + dT_f); r = p_c/p_v; dT = T_b(p_c) - T_c - dT_f",
+     .source = seal::margin_source,
+     .cautions = {seal::at_the_chamber, seal::flashing, seal::mixtures, caution::hot_or_toxic},
+     .example = {"3, 85, [80, 90, 100, 110, 120, 130, 140], [0.4741472, 0.7018236, 1.01418, 1.43376, 1.986654, "
+                 "2.702596, 3.61501]",
+                 "0.578441, 2.42156, 5.18635, 133.533, 48.5329",
+                 "hand calculation with water's vapour pressures from IAPWS-IF97"}},
+    pairs::equal_length<"vapour_pressures", "temperatures">());
+
+inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, TemperatureDifference>> seal_margin_verdict(
+    AbsolutePressure chamber, Temperature temperature, Series<Temperature> temperatures,
+    Series<AbsolutePressure> pressures, MarginCriterion criterion, TemperatureDifference face_rise,
+    PressureDifference least_margin, Ratio least_ratio, TemperatureDifference least_below)
+{
+    const auto found = seal::margins(chamber, temperature + face_rise, temperatures, pressures);
+    if (!found) return found.why();
+    const bool kept = criterion == MarginCriterion::pressure ? found->pressure >= least_margin
+                      : criterion == MarginCriterion::ratio  ? found->ratio >= least_ratio.value()
+                                                             : found->temperature >= least_below;
+    const MarginVerdict verdict = !(found->pressure.value() > 0) ? MarginVerdict::boils
+                                  : kept                         ? MarginVerdict::enough
+                                                                 : MarginVerdict::too_small;
+    return std::tuple(verdict, found->pressure, Ratio(found->ratio), found->temperature);
+}
+
+inline constexpr auto seal_margin_verdict_record = record<&seal_margin_verdict>(
+    {.name = "seal_margin_verdict",
+     .meaning = "Whether the seal chamber keeps its margin to boiling, by the criterion chosen",
+     .also = "vapor margin check|seal chamber acceptance|flash check",
+     .inputs = {seal::chamber_pressure(),
+                seal::temperature("chamber_temperature", "T_c",
+                                  "temperature of the liquid in the chamber, as from seal_chamber_temperature"),
+                seal::curve_temperatures(), seal::curve_pressures(), seal::criterion(), seal::face_rise(),
+                seal::least_margin(), seal::least_ratio(), seal::least_below_boiling()},
+     .results = {output_word<MarginVerdict>("verdict", "verdict", "enough, too small, or boils"),
+                 output("margin", "dp", units::bar, "chamber pressure over the vapour pressure"),
+                 output("ratio", "r", units::number, "chamber pressure over the vapour pressure"),
+                 output("below_boiling", "dT", units::kelvin_difference, "how far the liquid is below boiling")},
+     .equation = "enough when dp >= dp_min, or r >= r_min, or dT >= dT_min, whichever is chosen; boils when dp <= 0",
+     .source = seal::margin_source,
+     .cautions = {"The three rules do not agree: a light hydrocarbon passes by pressure and fails by temperature, cold "
+                  "water the other way. Choose the contract's own.",
+                  seal::at_the_chamber, seal::flashing, seal::mixtures, caution::hot_or_toxic},
+     .example = {"3, 85, [80, 90, 100, 110, 120, 130, 140], [0.4741472, 0.7018236, 1.01418, 1.43376, 1.986654, "
+                 "2.702596, 3.61501], \"pressure\"",
+                 "\"too small\", 2.42156, 5.18635, 48.5329",
+                 "hand calculation with water's vapour pressures from IAPWS-IF97"}},
+    pairs::equal_length<"vapour_pressures", "temperatures">());
+
+inline Outcome<std::tuple<Temperature, AbsolutePressure>> seal_allowed_temperature(
+    AbsolutePressure chamber, Series<Temperature> temperatures, Series<AbsolutePressure> pressures,
+    MarginCriterion criterion, TemperatureDifference face_rise, PressureDifference least_margin, Ratio least_ratio,
+    TemperatureDifference least_below)
+{
+    AbsolutePressure vapour = chamber;
+    if (criterion == MarginCriterion::pressure) vapour = chamber - least_margin;
+    if (criterion == MarginCriterion::ratio) vapour = AbsolutePressure::at(chamber.above_zero() / least_ratio);
+    if (!(vapour.above_zero().value() > 0))
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "chamber_pressure",
+                       "at {0} no temperature leaves {1} above the vapour pressure: raise the chamber's pressure or "
+                       "choose another criterion",
+                       {number_in(chamber, units::bara), number_in(least_margin, units::bar)}};
+    const auto boils = seal::boiling(vapour, temperatures, pressures, "chamber_pressure");
+    if (!boils) return boils.why();
+    const Temperature faces = criterion == MarginCriterion::temperature ? *boils - least_below : *boils;
+    const auto allowed = seal::vapour_pressure(faces, temperatures, pressures, "least_below_boiling");
+    if (!allowed) return allowed.why();
+    const Temperature liquid = faces - face_rise;
+    if (!(liquid.above_zero().value() > 0))
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "face_rise",
+                       "a rise of {0} leaves no temperature for the chamber",
+                       {number_in(face_rise, units::kelvin_difference)}};
+    return std::tuple(liquid, *allowed);
+}
+
+inline constexpr auto seal_allowed_temperature_record = record<&seal_allowed_temperature>(
+    {.name = "seal_allowed_temperature",
+     .meaning = "Highest temperature of the seal chamber that keeps the margin to boiling",
+     .also = "maximum seal chamber temperature|flush temperature target",
+     .inputs = {seal::chamber_pressure(), seal::curve_temperatures(), seal::curve_pressures(), seal::criterion(),
+                seal::face_rise(), seal::least_margin(), seal::least_ratio(), seal::least_below_boiling()},
+     .results = {output("allowed_temperature", "T_a", units::degC, "highest temperature of the chamber"),
+                 output("vapour_pressure", "p_v", units::bara, "vapour pressure at the faces then")},
+     .equation = "p_v(T_a + dT_f) = p_c - dp_min, or p_c/r_min; or T_a = T_b(p_c) - dT_min - dT_f",
+     .source = seal::margin_source,
+     .cautions = {seal::at_the_chamber, seal::flashing, seal::mixtures,
+                  "The seal's elastomers and faces have temperature limits of their own.", caution::hot_or_toxic},
+     .example = {"5, [80, 90, 100, 110, 120], [0.4741472, 0.7018236, 1.01418, 1.43376, 1.986654], \"pressure\"",
+                 "112.344, 1.55", "hand calculation with water's vapour pressures from IAPWS-IF97"}},
+    pairs::equal_length<"vapour_pressures", "temperatures">());
+
+}  // namespace cutwater::formulas
