@@ -43,9 +43,11 @@ inline double velocity(const Gap& gap, double two_g_head, double end_loss, doubl
     };
     const double at_fastest = surplus(fastest);
     if (!(at_fastest > 0)) return fastest;  // no friction, or less than a rounding
+    using namespace boost::math::policies;  // no iteration's end is worth an exception
+    using Quiet = policy<domain_error<ignore_error>, evaluation_error<ignore_error>>;
     std::uintmax_t most = 300;
     const auto [a, b] = boost::math::tools::toms748_solve(surplus, 0.0, fastest, -two_g_head, at_fastest,
-                                                          boost::math::tools::eps_tolerance<double>(52), most);
+                                                          boost::math::tools::eps_tolerance<double>(52), most, Quiet());
     return std::abs(surplus(a)) <= std::abs(surplus(b)) ? a : b;
 }
 

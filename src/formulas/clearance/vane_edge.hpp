@@ -83,18 +83,15 @@ inline constexpr auto vane_edge_leakage_record = record<&vane_edge_leakage>(
 
 inline std::tuple<Head, Fraction> vane_clearance_head_loss(Flow flow, Head head, Fraction hydraulic,
                                                            RotationalSpeed speed, Count vanes, Length clearance,
-                                                           Length impeller, Length width, Length eye, Length hub,
-                                                           Steps steps)
+                                                           Length impeller, Length width, Length eye, Steps steps)
 {
     const double g = standard_gravity.value();
-    const double w = speed.angular().value();
-    const double r2 = impeller.value() / 2, r1 = eye.value() / 2, rh = hub.value() / 2, b = width.value();
-    const double swirl = g * head.value() / (hydraulic.value * w * r2);
-    const double through = flow.value() / (std::numbers::pi * (r1 * r1 - rh * rh));
+    const double r2 = impeller.value() / 2, r1 = eye.value() / 2, b = width.value();
+    const double swirl = g * head.value() / (hydraulic.value * speed.angular().value() * r2);
     steps("c_u2", "g H/(eta_h u_2)", Velocity::from_value(swirl), units::ms);
-    steps("c_m1", "Q/[pi (r_1^2 - r_h^2)]", Velocity::from_value(through), units::ms);
-    const double shape = 4 * std::numbers::pi / (b * vanes.value) * (r1 * r1 - rh * rh) / ((r2 - r1) * 2);
-    const double loss = 0.6 * clearance.value() / b * swirl * std::sqrt(shape * swirl * through) / g;
+    // Jansen's inlet area cancels against the inlet velocity, which is the flow over that area.
+    const double through = 2 * flow.value() / (b * vanes.value * (r2 - r1));
+    const double loss = 0.6 * clearance.value() / b * swirl * std::sqrt(through * swirl) / g;
     return {Head::from_value(loss), {loss / head.value()}};
 }
 
@@ -105,22 +102,18 @@ inline constexpr auto vane_clearance_head_loss_record = record<&vane_clearance_h
      .inputs = {vane_edge::flow(), vane_edge::head(), vane_edge::hydraulic(), vane_edge::speed(), vane_edge::vanes(),
                 vane_edge::clearance(), vane_edge::diameter(),
                 input("vane_width", "b_2", units::mm, limits::bore_mm, "width of the vanes at the outlet"),
-                input("eye_diameter", "D_1", units::mm, limits::bore_mm, "diameter of the eye"),
-                input("hub_diameter", "d_h", units::mm, from(0), "hub diameter in the eye; 0 for an open eye")},
+                input("eye_diameter", "D_1", units::mm, limits::bore_mm, "diameter of the eye")},
      .results = {output("head_loss", "dH", units::metre, "head that the clearance costs"),
                  output("part_of_head", "dH/H", units::fraction, "the same as a part of the head")},
-     .equation = "dH = 0.6 (e/b_2) (c_u2/g) sqrt((4 pi/(b_2 Z)) (r_1^2 - r_h^2)/(2 (r_2 - r_1)) c_u2 c_m1), c_u2 = g "
-                 "H/(eta_h u_2), c_m1 = Q/[pi (r_1^2 - r_h^2)]",
+     .equation = "dH = 0.6 (e/b_2) (c_u2/g) sqrt(2 Q c_u2/(b_2 Z (r_2 - r_1))), c_u2 = g H/(eta_h u_2)",
      .source = "W. Jansen 1967, in the set of H. W. Oh, E. S. Yoon and M. K. Chung 1997, as set in open compressor "
-               "codes (their source read); liquid: equal densities",
+               "codes (their source read); liquid: equal densities, the inlet area cancelled",
      .cautions = {vane_edge::made_for_compressors,
                   "Five pumps tested by A. Engeda and M. Rautenberg (1987, abstract read) had no slope in common: two "
                   "wheels of one size may differ by a factor of three.",
                   caution::guide_only},
-     .example = {"50, 50, 0.85, 2900, 5, 0.4, 210, 15, 80, 24", "0.299671, 0.00599342", "independent computation"}},
+     .example = {"50, 50, 0.85, 2900, 5, 0.4, 210, 15, 80", "0.299671, 0.00599342", "independent computation"}},
     relation<"eye_diameter", "impeller_diameter">([](Length e, Length d) { return e < d; },
-                                                  "it must be less than the impeller diameter"),
-    relation<"hub_diameter", "eye_diameter">([](Length h, Length e) { return h < e; },
-                                             "it must be less than the eye diameter"));
+                                                  "it must be less than the impeller diameter"));
 
 }  // namespace cutwater::formulas

@@ -101,7 +101,7 @@ inline constexpr auto seal_flush_orifice_flow_record = record<&seal_flush_orific
      .source = seal::orifice_source,
      .cautions = {"A flush from the discharge falls with the pump's head: work it out again for the worn pump.",
                   seal::small_plates, seal::flashing_jet},
-     .example = {"3, 5, 998", "8.3237, 31.6544", "hand calculation"}});
+     .example = {"3, 5, 998", "8.32358, 31.6544", "hand calculation"}});
 
 inline Velocity seal_throat_velocity(Flow flow, Length bush, Length shaft)
 {
