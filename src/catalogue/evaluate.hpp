@@ -39,7 +39,7 @@ template <class P>
 constexpr bool permitted(const Input<P>& in, double x)
 {
     if constexpr (std::is_same_v<P, Count>)
-        return in.interval.contains(x) && x == std::floor(x);
+        return in.interval.contains(x) & (x == std::floor(x));
     else
         return in.interval.contains(x);
 }

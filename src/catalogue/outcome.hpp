@@ -6,7 +6,6 @@
 #include "catalogue/no_value.hpp"
 
 #include <utility>
-#include <variant>
 
 namespace cutwater {
 
@@ -20,16 +19,19 @@ template <class T>
 class Outcome {
 public:
     using Value = T;
-    Outcome(T value) : held_(std::move(value)) {}
-    Outcome(NoValue why) : held_(why) {}
+    Outcome(T value) : value_(std::move(value)), holds_(true) {}
+    Outcome(NoValue why) : why_(why) {}
 
-    explicit operator bool() const { return held_.index() == 0; }
-    const T& operator*() const { return *std::get_if<0>(&held_); }
-    const T* operator->() const { return std::get_if<0>(&held_); }
-    const NoValue& why() const { return *std::get_if<1>(&held_); }
+    explicit operator bool() const { return holds_; }
+    const T& operator*() const { return value_; }
+    const T* operator->() const { return &value_; }
+    const NoValue& why() const { return why_; }
 
 private:
-    std::variant<T, NoValue> held_;
+    // Side by side and no variant: a row of an array is computed first and judged after, and nobody asks it why.
+    T value_{};
+    NoValue why_{};
+    bool holds_ = false;
 };
 
 }  // namespace cutwater

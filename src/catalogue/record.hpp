@@ -211,6 +211,7 @@ struct FormulaTraits<R (*)(P...)> : Signature<std::tuple<>, P...>, ResultsOf<R> 
 }  // namespace binding
 
 inline constexpr std::size_t most_cautions = 6;
+inline constexpr std::size_t most_given_once = 8;
 
 template <auto Formula>
 struct Record {
@@ -225,6 +226,9 @@ struct Record {
     const char* equation;
     const char* source;
     const char* cautions[most_cautions]{};
+    /// Inputs, by their names here, that callers of the array form usually give once for all rows: a loop of its own then computes
+    /// once what depends on them alone.
+    const char* given_once[most_given_once]{};
     Example example;
     bool turns = false;  // turns its first input into its result: what refuses the one where the other is wanted names it
 

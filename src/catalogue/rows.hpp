@@ -3,8 +3,7 @@
 #pragma once
 
 #include "catalogue/evaluate.hpp"
-
-#include <bit>
+#include "elementary/bits.hpp"
 
 namespace cutwater::binding {
 
@@ -26,10 +25,29 @@ double column_number(const Values<R>& values)
         return number(std::get<I>(R.results), std::get<I>(values));
 }
 
-/// Whether a row can be computed first and judged after: no failing inside, no series, no words to look up.
+/// The same of what a formula returned: a value, a tuple of values, or an outcome with either.
+template <const auto& R, std::size_t I, class Returned>
+double returned_number(const Returned& returned)
+{
+    using T = std::tuple_element_t<I, Values<R>>;
+    const auto put = [](const T& value) {
+        if constexpr (std::is_enum_v<T>)
+            return static_cast<double>(value);
+        else
+            return number(std::get<I>(R.results), value);
+    };
+    if constexpr (requires { returned.why(); })
+        return returned_number<R, I>(*returned);
+    else if constexpr (std::is_same_v<Returned, Values<R>>)
+        return put(std::get<I>(returned));
+    else
+        return put(returned);
+}
+
+/// Whether a row can be computed first and judged after, in a loop of its own: numbers from columns, words the same for all rows.
 template <const auto& R>
-inline constexpr bool straight = !TraitsOf<R>::may_fail && []<class... Raw>(std::type_identity<std::tuple<Raw...>>) {
-    return (std::is_same_v<Raw, double> && ...);
+inline constexpr bool straight = []<class... Raw>(std::type_identity<std::tuple<Raw...>>) {
+    return (!std::is_same_v<Raw, RawSeries> && ...);
 }(std::type_identity<Raws<R>>());
 
 template <const auto& R>
@@ -41,8 +59,26 @@ struct Block {
     double in_stage[inputs][block_rows];
     double out_stage[results][block_rows];
     double permitted_row[inputs];  // computed in place of a refused row's inputs
+    int words[inputs];
     std::int64_t refused;  // of this block; a refused row's results are NaN, and no other row's are
 };
+
+/// Whether the record says of an input that callers usually give it once for all rows.
+template <const auto& R>
+consteval bool once_at(std::size_t input)
+{
+    for (const char* name : R.given_once)
+        if (name && std::string_view(name) == inputs_of<R>[input].name) return true;
+    return false;
+}
+
+template <const auto& R>
+consteval std::size_t count_once()
+{
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < input_count<R>; ++i) count += once_at<R>(i);
+    return count;
+}
 
 template <const auto& R>
 bool relations_hold(const typename TraitsOf<R>::Parameters& parameters)
@@ -55,17 +91,45 @@ bool relations_hold(const typename TraitsOf<R>::Parameters& parameters)
 /// One of two numbers, without a branch that would keep the loop from becoming vectors.
 inline double chosen(bool first, double one, double other)
 {
-    const std::uint64_t mask = -static_cast<std::uint64_t>(first);
-    return std::bit_cast<double>((std::bit_cast<std::uint64_t>(one) & mask) | (std::bit_cast<std::uint64_t>(other) & ~mask));
+    return elementary::detail::select(first, one, other);
 }
 
-template <const auto& R, std::size_t... I, std::size_t... J>
+/// What a formula is given for an input of a row; a word is the same for all rows.
+template <const auto& R, std::size_t I>
+auto typed_at(double x, int word)
+{
+    constexpr const auto& in = std::get<I>(R.inputs);
+    if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, double>)
+        return typed(in, x);
+    else
+        return typed(in, word);
+}
+
+template <const auto& R, std::size_t I>
+constexpr bool permitted_at(double x)
+{
+    if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, double>)
+        return permitted(std::get<I>(R.inputs), x);
+    else
+        return true;  // words are judged once for the call
+}
+
+/// A row's verdict as the loop stores it. Narrower than a double, it makes the compiler take several vectors of rows abreast, so
+/// that their long chains of operations overlap; vectors of two have no instructions to narrow it with.
+using WideFlag = std::uint16_t;
+using PlainFlag = double;
+
+/// With Given, the inputs that the record names as given once are the same for all rows: what depends on them alone is computed before the loop.
+template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t... J>
 [[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, std::index_sequence<I...>, std::index_sequence<J...>)
 {
+    constexpr std::size_t inputs = sizeof...(I);
+    constexpr bool once[inputs] = {(Given && once_at<R>(I))...};
     const double* const in[] = {block.in[I]...};
     double* const out[] = {block.out[J]...};
-    const double instead[] = {block.permitted_row[I]...};
-    std::int64_t refused = 0;  // as wide as a double, so that it is counted in vectors
+    const int words[] = {block.words[I]...};
+    const double instead[] = {block.permitted_row[I]...};  // of an input given once: itself
+    Flag verdict[block_rows];
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 #if defined(__clang__)
 #pragma clang loop vectorize(assume_safety)
@@ -75,42 +139,67 @@ template <const auto& R, std::size_t... I, std::size_t... J>
     for (std::size_t r = 0; r < rows; ++r) {
         // A formula sees permitted inputs only: with others it could take for ever, or do what C++ does not define. Relations
         // compare numbers, and may see any.
-        bool ok = (permitted(std::get<I>(R.inputs), in[I][r]) & ...);
-        ok = ok & relations_hold<R>(typename TraitsOf<R>::Parameters(typed(std::get<I>(R.inputs), in[I][r])...));
-        const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), chosen(ok, in[I][r], instead[I]))...);
-        const Values<R> values = as_tuple(run<R>(parameters, Steps{}));
-        const double numbers[] = {column_number<R, J>(values)...};
+        const double given[] = {(once[I] ? instead[I] : in[I][r])...};
+        bool ok = ((once[I] || permitted_at<R, I>(given[I])) & ...);
+        ok = ok & relations_hold<R>(typename TraitsOf<R>::Parameters(typed_at<R, I>(given[I], words[I])...));
+        const typename TraitsOf<R>::Parameters parameters(
+            typed_at<R, I>(once[I] ? given[I] : chosen(ok, given[I], instead[I]), words[I])...);
+        const auto returned = run<R>(parameters, Steps{});
+        if constexpr (TraitsOf<R>::may_fail) ok = ok & static_cast<bool>(returned);
+        const double numbers[] = {returned_number<R, J>(returned)...};
         ok = ok & ((numbers[J] - numbers[J] == 0) & ...);
-        ((out[J][r] = ok ? numbers[J] : nan), ...);
-        refused += !ok;
+        ((out[J][r] = chosen(ok, numbers[J], nan)), ...);
+        verdict[r] = ok ? Flag{1} : Flag{0};
     }
-    block.refused = refused;
+    Flag good{0};  // exact in either type: there are few rows in a block
+    for (std::size_t r = 0; r < rows; ++r) good = static_cast<Flag>(good + verdict[r]);
+    block.refused = static_cast<std::int64_t>(rows) - static_cast<std::int64_t>(good);
 }
 
-template <const auto& R>
-void straight_block(Block<R>& block, std::size_t rows)
+template <const auto& R, class Flag, bool Given>
+[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows)
 {
-    straight_loop<R>(block, rows, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());
+    straight_loop<R, Flag, Given>(block, rows, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());
+}
+
+template <const auto& R, bool Given>
+[[gnu::flatten]] void straight_block(Block<R>& block, std::size_t rows)
+{
+    straight_loop<R, PlainFlag, Given>(block, rows);
 }
 
 #if defined(__x86_64__) && defined(__GNUC__)
 /// The same loop for machines with wider vectors; without contraction it gives the same bits.
-template <const auto& R>
-[[gnu::target("avx2")]] void straight_block_avx2(Block<R>& block, std::size_t rows)
+template <const auto& R, bool Given>
+[[gnu::flatten, gnu::target("avx2")]] void straight_block_avx2(Block<R>& block, std::size_t rows)
 {
-    straight_loop<R>(block, rows, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());
+    straight_loop<R, WideFlag, Given>(block, rows);
 }
 
-template <const auto& R>
+#if defined(__clang__)
+#define CUTWATER_AVX512 "avx512f,avx512dq,avx512vl,avx512bw"
+#else
+#define CUTWATER_AVX512 "avx512f,avx512dq,avx512vl,avx512bw,prefer-vector-width=512"
+#endif
+template <const auto& R, bool Given>
+[[gnu::flatten, gnu::target(CUTWATER_AVX512)]] void straight_block_avx512(Block<R>& block, std::size_t rows)
+{
+    straight_loop<R, WideFlag, Given>(block, rows);
+}
+#undef CUTWATER_AVX512
+
+template <const auto& R, bool Given>
 auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
 {
-    return __builtin_cpu_supports("avx2") ? &straight_block_avx2<R> : &straight_block<R>;
+    if (__builtin_cpu_supports("avx512dq") && __builtin_cpu_supports("avx512vl") && __builtin_cpu_supports("avx512bw"))
+        return &straight_block_avx512<R, Given>;
+    return __builtin_cpu_supports("avx2") ? &straight_block_avx2<R, Given> : &straight_block<R, Given>;
 }
 #else
-template <const auto& R>
+template <const auto& R, bool Given>
 auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
 {
-    return &straight_block<R>;
+    return &straight_block<R, Given>;
 }
 #endif
 
@@ -176,13 +265,20 @@ bool find_permitted_row(const RowsJob& job, Block<R>& block, std::index_sequence
 {
     for (std::size_t r = 0; r < job.rows; ++r) {
         const auto row = static_cast<std::ptrdiff_t>(r);
-        const double x[] = {job.columns[I].data[row * job.columns[I].stride]...};
-        if (!(permitted(std::get<I>(R.inputs), x[I]) && ...)) continue;
-        if (!relations_hold<R>(typename TraitsOf<R>::Parameters(typed(std::get<I>(R.inputs), x[I])...))) continue;
+        const double x[] = {(inputs_of<R>[I].kind == Kind::quantity ? job.columns[I].data[row * job.columns[I].stride] : 0.0)...};
+        if (!(permitted_at<R, I>(x[I]) && ...)) continue;
+        if (!relations_hold<R>(typename TraitsOf<R>::Parameters(typed_at<R, I>(x[I], block.words[I])...))) continue;
         std::copy(std::begin(x), std::end(x), block.permitted_row);
         return true;
     }
     return false;
+}
+
+/// Whether the caller gives once all that the record names so.
+template <const auto& R, std::size_t... I>
+bool given_once(const RowsJob& job, std::index_sequence<I...>)
+{
+    return ((!once_at<R>(I) || job.columns[I].stride == 0) && ...);
 }
 
 /// Every row, computed or not, as a refused one.
@@ -204,7 +300,18 @@ void erased_rows(RowsJob& job)
             stage(block.in_stage[i], job.columns[i], 0, std::min(job.rows, block_rows));
         }
     bool any_permitted = true;
-    if constexpr (straight<R>) any_permitted = find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
+    auto* straight_rows = static_cast<void (*)(Block<R>&, std::size_t)>(nullptr);
+    if constexpr (straight<R>) {
+        for (std::size_t i = 0; i < input_count<R>; ++i) block.words[i] = inputs_of<R>[i].kind == Kind::quantity ? 0 : job.shared[i].word;
+        any_permitted = find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
+        straight_rows = best_straight_block<R, false>();
+        constexpr std::size_t named = count_once<R>();
+        static_assert(named == std::size(R.given_once) - static_cast<std::size_t>(std::count(std::begin(R.given_once), std::end(R.given_once), nullptr)),
+                      "the record names an input as given once that it does not have");
+        if constexpr (named > 0) {
+            if (given_once<R>(job, std::make_index_sequence<input_count<R>>())) straight_rows = best_straight_block<R, true>();
+        }
+    }
     bool direct[result_count<R>];
     for (std::size_t j = 0; j < result_count<R>; ++j) direct[j] = job.results[j].stride == 1 && !in_place<R>(job, j);
     for (std::size_t begin = 0; begin < job.rows; begin += block_rows) {
@@ -224,7 +331,7 @@ void erased_rows(RowsJob& job)
         if (!any_permitted)
             refuse_block<R>(block, rows);
         else if constexpr (straight<R>)
-            best_straight_block<R>()(block, rows);
+            straight_rows(block, rows);
         else
             branching_block<R>(block, rows, job.shared, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());
         count_refused<R>(job, block, begin, rows);

@@ -19,4 +19,7 @@ target_link_libraries(cutwater_flags INTERFACE Threads::Threads)
 target_include_directories(cutwater_flags INTERFACE ${PROJECT_SOURCE_DIR}/src ${PROJECT_SOURCE_DIR}/include)
 target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS})
 # The families hold the array form's loops; a debug build leaves them as they are.
-set(cutwater_vector_flags $<$<NOT:$<CONFIG:Debug>>:-O3>)
+# GCC puts a loop into vectors only when all that it calls is inlined into it, which clones stand in the way of, and when no
+# condition is copied to where its outcome is known: each of these passes would leave branches.
+set(cutwater_vector_flags $<$<NOT:$<CONFIG:Debug>>:-O3>
+  $<$<CXX_COMPILER_ID:GNU>:-fno-ipa-cp;-fno-ipa-sra;-fno-thread-jumps;-fno-tree-pre>)

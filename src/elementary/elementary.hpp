@@ -1,27 +1,19 @@
-// The elementary functions that formulas use, so that one definition serves every platform.
+// The elementary functions that formulas call: one definition for every platform, so that a result has the same bits in
+// a cell on Windows, in a browser and in a script on Linux, in one call and in a row of an array.
+//
+// Greatest errors in units in the last place, of 40 million arguments each over the whole range, against the 64-bit
+// significands of the C library's long double functions; tests/elementary holds them against Boost.Multiprecision:
+//   log 0.84, log10 0.77, log1p 0.86, exp 0.79, exp10 0.76, expm1 0.85, pow 0.77
+//   sin 0.81, cos 0.79, tan 0.98, asin 0.86, acos 0.89, atan 0.83, atan2 1.26 (1.5 where the result is subnormal)
+//   sinh 0.72, cosh 1.15, tanh 0.69, cbrt 0.67, hypot 0.58
+// Zeros keep their sign, infinities and no number go where <cmath> sends them, subnormal numbers are taken and given;
+// sin, cos and tan stop at greatest_angle. Square roots are the machine's: IEEE 754 leaves them no choice of bits.
 #pragma once
 
-#include <cmath>
-
-namespace cutwater::elementary {
-
-inline double exp(double x) { return std::exp(x); }
-inline double expm1(double x) { return std::expm1(x); }
-inline double log(double x) { return std::log(x); }
-inline double log1p(double x) { return std::log1p(x); }
-inline double log10(double x) { return std::log10(x); }
-inline double pow(double base, double exponent) { return std::pow(base, exponent); }
-inline double cbrt(double x) { return std::cbrt(x); }
-inline double hypot(double x, double y) { return std::hypot(x, y); }
-inline double sin(double x) { return std::sin(x); }
-inline double cos(double x) { return std::cos(x); }
-inline double tan(double x) { return std::tan(x); }
-inline double asin(double x) { return std::asin(x); }
-inline double acos(double x) { return std::acos(x); }
-inline double atan(double x) { return std::atan(x); }
-inline double atan2(double y, double x) { return std::atan2(y, x); }
-inline double sinh(double x) { return std::sinh(x); }
-inline double cosh(double x) { return std::cosh(x); }
-inline double tanh(double x) { return std::tanh(x); }
-
-}  // namespace cutwater::elementary
+#include "elementary/exponential.hpp"
+#include "elementary/hyperbolic.hpp"
+#include "elementary/inverse_trigonometric.hpp"
+#include "elementary/logarithm.hpp"
+#include "elementary/power.hpp"
+#include "elementary/roots.hpp"
+#include "elementary/trigonometric.hpp"

@@ -4,6 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
 
 #include <boost/math/distributions/students_t.hpp>
@@ -35,7 +36,7 @@ namespace acceptance {
 inline bool speed_within(RotationalSpeed test, RotationalSpeed rated, double low)
 {
     const double ratio = Ratio(test / rated).value();
-    return ratio >= low * (1 - 1e-12) && ratio <= 1.2 * (1 + 1e-12);
+    return (ratio >= low * (1 - 1e-12)) & (ratio <= 1.2 * (1 + 1e-12));
 }
 
 inline constexpr const char* uncertainty_source = "ISO 9906:2012, 4.3 (from memory of it)";
@@ -51,7 +52,7 @@ inline std::tuple<Flow, Head, Power, Head> test_to_rated_speed(Flow flow, Head h
 {
     const Ratio ratio = rated_speed / test_speed;
     return {flow * ratio, head * ratio * ratio, power * ratio * ratio * ratio * (rated_density / test_density),
-            npsh3 * std::pow(ratio.value(), npsh_exponent.value())};
+            npsh3 * elementary::positive_pow(ratio.value(), npsh_exponent.value())};
 }
 
 inline constexpr auto test_to_rated_speed_record = record<&test_to_rated_speed>({
@@ -77,7 +78,7 @@ inline constexpr auto test_to_rated_speed_record = record<&test_to_rated_speed>(
         [](RotationalSpeed n, RotationalSpeed rated) { return acceptance::speed_within(n, rated, 0.5); },
         "the test must run at 50 to 120 % of the rated speed"),
     relation<"test_speed", "npsh3", "rated_speed">(
-        [](RotationalSpeed n, Head npsh3, RotationalSpeed rated) { return npsh3 == Head{} || acceptance::speed_within(n, rated, 0.8); },
+        [](RotationalSpeed n, Head npsh3, RotationalSpeed rated) { return (npsh3 == Head{}) | acceptance::speed_within(n, rated, 0.8); },
         "a test of NPSH must run at 80 to 120 % of the rated speed"));
 
 namespace acceptance {
@@ -126,7 +127,7 @@ inline constexpr auto random_uncertainty_record = record<&random_uncertainty>({
     .example = {"[100.2, 99.8, 100.1]", "0.51694", "independent computation, SciPy's Student's t"}},
     relation<"readings">(&acceptance::has_a_mean, "the mean of the readings must not be 0: the uncertainty is a part of it"));
 
-inline Ratio measurement_uncertainty(Ratio systematic, Ratio random) { return Ratio(std::hypot(systematic.value(), random.value())); }
+inline Ratio measurement_uncertainty(Ratio systematic, Ratio random) { return Ratio(elementary::hypot(systematic.value(), random.value())); }
 
 inline constexpr Record<&measurement_uncertainty> measurement_uncertainty_record{
     .name = "measurement_uncertainty",

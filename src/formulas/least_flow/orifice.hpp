@@ -1,6 +1,8 @@
 // A square-edged orifice plate in a pipe: discharge coefficient and pressure loss by ISO 5167-2.
 #pragma once
 
+#include "elementary/elementary.hpp"
+
 #include <cmath>
 #include <numbers>
 
@@ -20,13 +22,13 @@ inline double discharge_coefficient(const Plate& plate, double reynolds)
     const double b = plate.beta();
     const double b2 = b * b;
     const double b4 = b2 * b2;
-    const double a = std::pow(19000 * b / reynolds, 0.8);
+    const double a = elementary::positive_pow(19000 * b / reynolds, 0.8);
     const double m2 = 2 * l2 / (1 - b);
     const double b35 = b2 * b * std::sqrt(b);
-    double c = 0.5961 + 0.0261 * b2 - 0.216 * b4 * b4 + 0.000521 * std::pow(1e6 * b / reynolds, 0.7) +
-               (0.0188 + 0.0063 * a) * b35 * std::pow(1e6 / reynolds, 0.3) +
-               (0.043 + 0.080 * std::exp(-10 * l1) - 0.123 * std::exp(-7 * l1)) * (1 - 0.11 * a) * b4 / (1 - b4) -
-               0.031 * (m2 - 0.8 * std::pow(m2, 1.1)) * std::pow(b, 1.3);
+    double c = 0.5961 + 0.0261 * b2 - 0.216 * b4 * b4 + 0.000521 * elementary::positive_pow(1e6 * b / reynolds, 0.7) +
+               (0.0188 + 0.0063 * a) * b35 * elementary::positive_pow(1e6 / reynolds, 0.3) +
+               (0.043 + 0.080 * elementary::exp(-10 * l1) - 0.123 * elementary::exp(-7 * l1)) * (1 - 0.11 * a) * b4 / (1 - b4) -
+               0.031 * (m2 - 0.8 * elementary::positive_pow(m2, 1.1)) * elementary::positive_pow(b, 1.3);
     const double inches = plate.pipe / 0.0254;
     if (plate.pipe < 0.07112) c += 0.011 * (0.75 - b) * (2.8 - inches);
     return c;

@@ -1,10 +1,9 @@
 // How far the liquid may warm before it would boil at the impeller's inlet.
 #pragma once
 
+#include "elementary/elementary.hpp"
 #include "formulas/least_flow/heating.hpp"
 #include "formulas/pairs.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -19,13 +18,13 @@ public:
     {
         std::size_t i = 0;
         while (i + 2 < t_.size() && t(i + 1) < kelvin) ++i;
-        return p(i) * std::exp(std::log(p(i + 1) / p(i)) * ((1 / t(i) - 1 / kelvin) / (1 / t(i) - 1 / t(i + 1))));
+        return p(i) * elementary::exp(elementary::log(p(i + 1) / p(i)) * ((1 / t(i) - 1 / kelvin) / (1 / t(i) - 1 / t(i + 1))));
     }
     double temperature(double pressure) const
     {
         std::size_t i = 0;
         while (i + 2 < t_.size() && p(i + 1) < pressure) ++i;
-        return 1 / (1 / t(i) - (1 / t(i) - 1 / t(i + 1)) * (std::log(pressure / p(i)) / std::log(p(i + 1) / p(i))));
+        return 1 / (1 / t(i) - (1 / t(i) - 1 / t(i + 1)) * (elementary::log(pressure / p(i)) / elementary::log(p(i + 1) / p(i))));
     }
     bool holds_temperature(double kelvin) const { return kelvin >= t(0) && kelvin <= t(t_.size() - 1); }
     double highest_pressure() const { return p(t_.size() - 1); }

@@ -4,9 +4,8 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -26,7 +25,7 @@ inline AbsolutePressure barometric_pressure(Length altitude, Steps steps)
     steps("H", "r h/(r + h), geopotential altitude", geopotential, units::metre);
     steps("T", "T_0 + beta H, temperature of the standard atmosphere", Temperature::at(temperature), units::degC);
     const double exponent = -standard_gravity / (gradient * gas_constant);
-    return AbsolutePressure::at(sea_level_pressure * std::pow(double(temperature / sea_level_temperature), exponent));
+    return AbsolutePressure::at(sea_level_pressure * elementary::positive_pow(double(temperature / sea_level_temperature), exponent));
 }
 
 inline constexpr Record<&barometric_pressure> barometric_pressure_record{

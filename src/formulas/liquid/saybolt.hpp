@@ -4,7 +4,6 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
-#include "formulas/liquid/rising_root.hpp"
 
 namespace cutwater::formulas {
 
@@ -62,13 +61,14 @@ inline KinematicViscosity viscosity_from_saybolt(SayboltSeconds seconds, Tempera
 {
     const double wanted = seconds.value / saybolt::growth(temperature);
     steps("U_100", "U/(1 + 0.000061 (t - 100)), t in degF", SayboltSeconds{wanted}, units::saybolt);
-    // From 1.3 mm2/s on the seconds rise with the viscosity, and always faster than 4.6 for each mm2/s.
-    return units::mm2s(rising_root(
-        [wanted](double nu) {
-            const saybolt::Seconds at = saybolt::at_100F(nu);
-            return saybolt::Seconds{at.value - wanted, at.slope};
-        },
-        1.5, wanted / 4.6));
+    // Newton's steps from the line that the seconds approach for thick liquids. After four of them only rounding error is left, also
+    // at the thin end, where the first leaves 4 %; their count is fixed so that rows of an array take the same path.
+    double nu = wanted / 4.6324;
+    for (int step = 0; step < 4; ++step) {
+        const saybolt::Seconds at = saybolt::at_100F(nu);
+        nu -= (at.value - wanted) / at.slope;
+    }
+    return units::mm2s(nu);
 }
 
 inline constexpr Record<&viscosity_from_saybolt> viscosity_from_saybolt_record{

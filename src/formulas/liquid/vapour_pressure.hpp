@@ -4,6 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -23,19 +24,12 @@ namespace antoine {
 
 constexpr bool in_celsius(AntoineUnits u)
 {
-    return u == AntoineUnits::bar_degC || u == AntoineUnits::mmHg_degC || u == AntoineUnits::kPa_degC;
+    return (u == AntoineUnits::bar_degC) | (u == AntoineUnits::mmHg_degC) | (u == AntoineUnits::kPa_degC);
 }
-constexpr Unit<AbsolutePressure> pressure_unit(AntoineUnits u)
-{
-    switch (u) {
-    case AntoineUnits::mmHg_degC:
-    case AntoineUnits::mmHg_K: return units::mmHg_a;
-    case AntoineUnits::kPa_degC:
-    case AntoineUnits::kPa_K: return units::kPa_a;
-    default: return units::bara;
-    }
-}
-constexpr double temperature_number(Temperature t, AntoineUnits u) { return in_celsius(u) ? units::degC.in(t) : units::kelvin.in(t); }
+inline constexpr Unit<AbsolutePressure> pressure_units[] = {units::bara, units::bara, units::mmHg_a, units::mmHg_a, units::kPa_a, units::kPa_a};
+constexpr Unit<AbsolutePressure> pressure_unit(AntoineUnits u) { return pressure_units[static_cast<int>(u)]; }
+inline constexpr double zero_of_scale_K[] = {0, 273.15, 273.15, 0, 0, 273.15};
+constexpr double temperature_number(Temperature t, AntoineUnits u) { return units::kelvin.in(t) - zero_of_scale_K[static_cast<int>(u)]; }
 
 // What the constants may give at the ends of their range. Constants taken for other units mostly still give a number between.
 inline constexpr double least_bara = 1e-9;          // far below what any pump could notice
@@ -50,20 +44,21 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
 {
     const Unit<AbsolutePressure> unit = antoine::pressure_unit(constants_for);
     const auto pressure_at = [&](Temperature t) {
-        return unit(std::pow(10.0, double(a - b / (antoine::temperature_number(t, constants_for) + c))));
+        return unit(elementary::exp10(double(a - b / (antoine::temperature_number(t, constants_for) + c))));
     };
     const AbsolutePressure vapour = pressure_at(temperature);
     const AbsolutePressure lowest = pressure_at(lowest_temperature);
     const AbsolutePressure highest = pressure_at(highest_temperature);
-    if (!(units::bara.in(vapour) >= antoine::least_bara && units::bara.in(lowest) <= antoine::most_at_lowest_bara &&
-          units::bara.in(highest) <= antoine::most_at_highest_bara))
+    const bool pumped = (units::bara.in(vapour) >= antoine::least_bara) & (units::bara.in(lowest) <= antoine::most_at_lowest_bara) &
+                        (units::bara.in(highest) <= antoine::most_at_highest_bara);
+    if (!pumped)
         return NoValue{.status = CUTWATER_NO_ANSWER,
                        .argument = "constants_for",
                        .sentence = "constants_for does not fit: the constants give {0} here, {1} at their lowest temperature and {2} at "
                                    "their highest, which no liquid to be pumped has: they are for other units of pressure or "
                                    "temperature, or for the natural logarithm",
                        .numbers = {number_in(vapour, units::bara), number_in(lowest, units::bara), number_in(highest, units::bara)}};
-    const double boiling = b / (a - std::log10(unit.in(units::atm_a(1)))) - c;
+    const double boiling = b / (a - elementary::log10(unit.in(units::atm_a(1)))) - c;
     steps("T_b", "where the constants reach 1 atm; compare it with the liquid's known boiling point",
           antoine::in_celsius(constants_for) ? units::degC(boiling) : units::kelvin(boiling), units::degC);
     return vapour;
@@ -91,13 +86,14 @@ inline constexpr auto vapour_pressure_antoine_record = record<&vapour_pressure_a
                  "constants against the liquid's known boiling point.",
                  "Antoine's equation is for a pure liquid; the light parts of a mixture raise its vapour pressure.",
                  caution::inlet_vapour_pressure, caution::hot_or_toxic},
+    .given_once = {"constant_a", "constant_b", "constant_c", "lowest_temperature", "highest_temperature"},
     .example = {"4.02232, 1206.53, 220.291, 80.1, 5.5, 104, \"bar_degC\"", "1.01",
                 "benzene boils at 80.1 degC at 1.01325 bara; constants as tabulated for bar and degC"}},
     relation<"highest_temperature", "lowest_temperature">(
         [](Temperature highest, Temperature lowest) { return lowest < highest; },
         "the constants' highest temperature must lie above their lowest"),
     relation<"temperature", "lowest_temperature", "highest_temperature">(
-        [](Temperature t, Temperature lowest, Temperature highest) { return t >= lowest && t <= highest; },
+        [](Temperature t, Temperature lowest, Temperature highest) { return (t >= lowest) & (t <= highest); },
         "the constants hold only from lowest_temperature to highest_temperature"),
     relation<"constant_c", "lowest_temperature", "constants_for">(
         [](Ratio c, Temperature lowest, AntoineUnits u) { return antoine::temperature_number(lowest, u) + c > 0; },
@@ -111,6 +107,13 @@ inline constexpr double most_beyond_K = 25;
 inline constexpr double rounding_K = 1e-6;
 
 inline double span_K(Temperature first, Temperature second) { return std::abs(units::kelvin_difference.in(second - first)); }
+inline bool near(double t, double first, double second)
+{
+    const double low = std::min(first, second);
+    const double high = std::max(first, second);
+    const double allowed = std::min(share_beyond * (high - low), most_beyond_K) + rounding_K;
+    return (t >= low - allowed) & (t <= high + allowed);
+}
 }  // namespace two_point
 
 inline AbsolutePressure vapour_pressure_two_point(Temperature first_temperature, AbsolutePressure first_pressure,
@@ -119,8 +122,8 @@ inline AbsolutePressure vapour_pressure_two_point(Temperature first_temperature,
 {
     const auto inverse = [](Temperature t) { return 1.0 / t.above_zero(); };
     const double along = (inverse(temperature) - inverse(first_temperature)) / (inverse(second_temperature) - inverse(first_temperature));
-    const double rise = std::log(second_pressure.above_zero() / first_pressure.above_zero());
-    return AbsolutePressure::at(first_pressure.above_zero() * std::exp(along * rise));
+    const double rise = elementary::log(second_pressure.above_zero() / first_pressure.above_zero());
+    return AbsolutePressure::at(first_pressure.above_zero() * elementary::exp(along * rise));
 }
 
 inline constexpr auto vapour_pressure_two_point_record = record<&vapour_pressure_two_point>({
@@ -139,15 +142,16 @@ inline constexpr auto vapour_pressure_two_point_record = record<&vapour_pressure
     .cautions = {"Between the points the line reads a little low, for water 0.7 % half-way from 60 to 100 degC; beyond them it is "
                  "less certain.",
                  caution::inlet_vapour_pressure, caution::hot_or_toxic},
+    .given_once = {"first_temperature", "first_pressure", "second_temperature", "second_pressure"},
     .example = {"60, 0.199458, 100, 1.01418, 80", "0.47096", "calculation by hand; the true value for water is 0.47415 bara"}},
     relation<"second_temperature", "first_temperature">(
         [](Temperature t2, Temperature t1) { return two_point::span_K(t1, t2) >= two_point::least_span_K - two_point::rounding_K; },
         "the two points must lie at least 5 K apart"),
     relation<"second_pressure", "first_temperature", "first_pressure", "second_temperature">(
-        [](AbsolutePressure p2, Temperature t1, AbsolutePressure p1, Temperature t2) { return (t2 > t1) == (p2 > p1) && p1 != p2; },
+        [](AbsolutePressure p2, Temperature t1, AbsolutePressure p1, Temperature t2) { return ((t2 > t1) == (p2 > p1)) & !(p1 == p2); },
         "the warmer point must have the higher vapour pressure"),
     relation<"temperature", "first_temperature", "second_temperature">(
-        [](Temperature t, Temperature t1, Temperature t2) { const double beyond = std::min(two_point::share_beyond * two_point::span_K(t1, t2), two_point::most_beyond_K); const TemperatureDifference allowed = units::kelvin_difference(beyond + two_point::rounding_K); return t >= std::min(t1, t2) - allowed && t <= std::max(t1, t2) + allowed; },
+        [](Temperature t, Temperature t1, Temperature t2) { return two_point::near(units::kelvin.in(t), units::kelvin.in(t1), units::kelvin.in(t2)); },
         "it may lie outside the two points by no more than half the distance between them, and by no more than 25 K"));
 
 }  // namespace cutwater::formulas

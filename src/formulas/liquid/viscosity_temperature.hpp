@@ -4,6 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/liquid/rising_root.hpp"
 
 #include <algorithm>
@@ -28,16 +29,17 @@ struct Z {
     double slope;
 };
 
-// The standard leaves terms out range by range where they no longer matter; all of them always, and there are no steps.
+// The standard leaves terms out range by range where they no longer matter; here where they vanish in rounding, so that there are no steps.
 inline Z z_of(double nu)
 {
-    Z z{nu + offset, 1};
+    Z terms_alone{0, 0};  // added up before nu, which would round each of them
     for (const Term& t : terms) {
-        const double term = t.sign * std::exp(t.p - t.q * nu);
-        z.value += term;
-        z.slope -= t.q * term;
+        if (t.q * nu - t.p > 40) break;  // this one and those after it
+        const double term = t.sign * elementary::exp(t.p - t.q * nu);
+        terms_alone.value += term;
+        terms_alone.slope -= t.q * term;
     }
-    return z;
+    return {nu + offset + terms_alone.value, 1 + terms_alone.slope};
 }
 
 inline constexpr double least = 0.21;  // mm2/s; Z rises with nu from here on and only from here on
@@ -60,12 +62,12 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
                                                             Temperature second_temperature, KinematicViscosity second_viscosity,
                                                             Temperature temperature, Steps steps)
 {
-    const auto height = [](KinematicViscosity nu) { return std::log10(std::log10(walther::z_of(units::mm2s.in(nu)).value)); };
-    const auto across = [](Temperature t) { return std::log10(units::kelvin.in(t)); };
+    const auto height = [](KinematicViscosity nu) { return elementary::log10(elementary::log10(walther::z_of(units::mm2s.in(nu)).value)); };
+    const auto across = [](Temperature t) { return elementary::log10(units::kelvin.in(t)); };
     const double first = height(first_viscosity);
     const double slope = (first - height(second_viscosity)) / (across(second_temperature) - across(first_temperature));
     const double constant = first + slope * across(first_temperature);
-    const double z = std::pow(10.0, std::pow(10.0, constant - slope * across(temperature)));
+    const double z = elementary::exp10(elementary::exp10(constant - slope * across(temperature)));
     steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(constant), units::number);
     steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(slope), units::number);
     steps("Z", "10^(10^(A - B log10 T))", Ratio(z), units::number);
@@ -101,12 +103,13 @@ inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_tem
                  "water solutions, silicones, or oils thickened with polymers.",
                  "Between the two points it is good to a few per cent; outside them it is less certain the further it goes.",
                  caution::viscous_method},
+    .given_once = {"first_temperature", "first_viscosity", "second_temperature", "second_viscosity"},
     .example = {"40, 32, 100, 5.4, 80", "8.5", "published worked sheet for ASTM D341"}},
     relation<"second_temperature", "first_temperature">(
         [](Temperature t2, Temperature t1) { return std::abs(units::kelvin_difference.in(t2 - t1)) >= 5 - 1e-6; },
         "the two points must lie at least 5 K apart"),
     relation<"second_viscosity", "first_temperature", "first_viscosity", "second_temperature">(
-        [](KinematicViscosity nu2, Temperature t1, KinematicViscosity nu1, Temperature t2) { return (t2 > t1) == (nu2 < nu1) && nu1 != nu2; },
+        [](KinematicViscosity nu2, Temperature t1, KinematicViscosity nu1, Temperature t2) { return ((t2 > t1) == (nu2 < nu1)) & !(nu1 == nu2); },
         "the warmer point must have the lower viscosity"));
 
 }  // namespace cutwater::formulas

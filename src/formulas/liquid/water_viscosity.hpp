@@ -2,6 +2,8 @@
 // the critical enhancement is left out, as clause 3 allows for industrial use.
 #pragma once
 
+#include "elementary/elementary.hpp"
+
 #include <cutwater/unit_table.hpp>
 
 #include <cmath>
@@ -36,7 +38,7 @@ inline DynamicViscosity viscosity(Temperature t, Density density)
         for (int j = 6; j >= 0; --j) row = row * (dense - 1) + r12::h_dense[i][j];
         sum = sum * (over - 1) + row;
     }
-    return units::uPas(dilute * std::exp(dense * sum));
+    return units::uPas(dilute * elementary::exp(dense * sum));
 }
 
 }  // namespace cutwater::formulas::water

@@ -4,8 +4,9 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 
-#include <cmath>
+#include <cstdint>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -18,15 +19,19 @@ inline constexpr const char* exact_rate =
 inline constexpr const char* source =
     "Hydraulic Institute, Europump and US Department of Energy, Pump Life Cycle Costs: A Guide to LCC Analysis for Pumping Systems, 2001 (from memory of it; the four results of its example come out to the unit)";
 
-/// Sum of q + q^2 + … + q^years: no difference of near numbers, at 60 years at most.
+/// Sum of q + q^2 + … + q^years: no difference of near numbers. By doubling the years, at most 63, and the same steps for any.
 inline double annuity(double growth, double interest, Count years)
 {
     const double q = (1 + growth) / (1 + interest);
-    double power = 1;
-    double sum = 0;
-    for (int k = 0; k < static_cast<int>(years.value); ++k) {
-        power *= q;
-        sum += power;
+    const auto all = static_cast<std::uint64_t>(static_cast<std::int32_t>(years.value));
+    double power = 1;  // q^m
+    double sum = 0;    // q + … + q^m
+    for (int bit = 5; bit >= 0; --bit) {
+        sum += power * sum;
+        power *= power;
+        const std::uint64_t one_more = 0 - (all >> bit & 1);  // as select takes it
+        power = elementary::select(one_more, power * q, power);
+        sum = elementary::select(one_more, sum + power, sum);
     }
     return sum;
 }
@@ -104,7 +109,7 @@ namespace money {
 /// Years until the savings' present value reaches the outlay; the rate's limit at 0 is the plain ratio.
 inline double years_to_repay(double ratio, double interest)
 {
-    return interest == 0 ? ratio : -std::log1p(-interest * ratio) / std::log1p(interest);
+    return interest == 0 ? ratio : -elementary::log1p(-interest * ratio) / elementary::log1p(interest);
 }
 
 inline constexpr const char* never = "the savings of a year must be more than a year's interest on the outlay, or it is never repaid";

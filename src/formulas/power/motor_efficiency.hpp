@@ -4,6 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/power/motor_tables.hpp"
 
 #include <cmath>
@@ -27,7 +28,7 @@ inline Fraction to_a_tenth(double percent) { return {std::floor(10 * percent + 0
 
 inline Fraction on_curve(const Cubic& k, double rating_kw)
 {
-    const double x = std::log10(rating_kw);
+    const double x = elementary::log10(rating_kw);
     return to_a_tenth(((k.a * x + k.b) * x + k.c) * x + k.d);
 }
 

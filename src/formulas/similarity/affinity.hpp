@@ -4,9 +4,8 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -91,7 +90,7 @@ inline constexpr auto power_at_speed_record = record<&power_at_speed>({
 
 inline Head npsh3_at_speed(Head npsh3, RotationalSpeed speed, RotationalSpeed new_speed, Ratio exponent)
 {
-    return npsh3 * std::pow(Ratio(new_speed / speed).value(), exponent.value());
+    return npsh3 * elementary::positive_pow(Ratio(new_speed / speed).value(), exponent.value());
 }
 
 inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>({
@@ -105,6 +104,7 @@ inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>({
     .equation = "NPSH3' = NPSH3 (n'/n)^x",
     .source = "ISO 9906:2012, translation of NPSH3 to the specified speed, exponent 1.3 to 2 (from memory of it); limits of the ratio: set here",
     .cautions = {caution::affinity, affinity::standard_range, caution::npsh_margin},
+    .given_once = {"speed", "exponent"},
     .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },

@@ -1,6 +1,7 @@
 // Efficiency that law asks of a pump of a given shape, and that which good design attains.
 #pragma once
 
+#include "elementary/elementary.hpp"
 #include "formulas/similarity/specific_speed.hpp"
 
 #include <tuple>
@@ -38,8 +39,8 @@ inline bool end_suction(WaterPump type) { return type == WaterPump::esob || type
 /// The specific speed has m3/s in it, the logarithm of the flow m3/h.
 inline Fraction best_efficiency(Flow flow, Head head, RotationalSpeed speed, WaterPump type, Ratio index, Count stages)
 {
-    const double x = std::log(shape::metric(speed, flow, head, {1}, stages));
-    const double y = std::log(units::m3h.in(flow));
+    const double x = elementary::log(shape::metric(speed, flow, head, {1}, stages));
+    const double y = elementary::log(units::m3h.in(flow));
     const Constants& of_type = constants[static_cast<int>(type)];
     const double c = (fast(speed) ? of_type.at_2900 : of_type.at_1450)[index.value() > 0.25];
     return {(88.59 * x + 13.46 * y - 11.48 * x * x - 0.85 * y * y - 0.38 * x * y - c) / 100};
@@ -129,11 +130,11 @@ inline Fraction attainable_efficiency(Flow flow, Head head, RotationalSpeed spee
     const double size = attainable::reference_flow_m3s / units::m3s.in(flow);
     const double shape_number = attainable::shape_of(flow, head, speed);
     const double large = size >= 1 ? 1 : 0.5;
-    const double m = 0.1 * large * std::pow(size, 0.15) * std::pow(45 / shape_number, 0.06);
-    const double away = 0.35 - std::log10(shape_number / 23);
+    const double m = 0.1 * large * elementary::positive_pow(size, 0.15) * elementary::positive_pow(45 / shape_number, 0.06);
+    const double away = 0.35 - elementary::log10(shape_number / 23);
     steps("n_s", "n sqrt(Q)/H^(3/4)", SpecificSpeed{shape_number}, units::specific_speed);
     steps("m", "0.1 a (1/Q)^0.15 (45/n_s)^0.06", Ratio(m), units::number);
-    return {1 - 0.095 * std::pow(size, m) - 0.3 * away * away * std::pow(size, 0.05)};
+    return {1 - 0.095 * elementary::positive_pow(size, m) - 0.3 * away * away * elementary::positive_pow(size, 0.05)};
 }
 
 inline constexpr auto attainable_efficiency_record = record<&attainable_efficiency>({

@@ -4,9 +4,8 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -27,7 +26,7 @@ constexpr auto trimmed_diameter() { return input("trimmed_diameter", "D'", units
 
 inline Ratio scale(Length diameter, Length trimmed, Ratio exponent)
 {
-    return Ratio(std::pow(Ratio(trimmed / diameter).value(), exponent.value()));
+    return Ratio(elementary::positive_pow(Ratio(trimmed / diameter).value(), exponent.value()));
 }
 
 inline constexpr auto not_grown = relation<"trimmed_diameter", "diameter">(

@@ -4,9 +4,8 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -30,8 +29,8 @@ inline double loss(Fraction mass_fraction, Ratio relative_density, Length size, 
 {
     const double s = relative_density.value();
     if (correlation == SlurryCorrelation::cave)
-        return 0.0385 * (s - 1) * (1 + 4 / s) * mass_fraction.value * std::log(units::mm.in(size) / 0.0227);
-    return 2.705 * mass_fraction.value * std::pow(s - 1, 0.64) * std::pow((size / diameter).value(), 0.313);
+        return 0.0385 * (s - 1) * (1 + 4 / s) * mass_fraction.value * elementary::log(units::mm.in(size) / 0.0227);
+    return 2.705 * mass_fraction.value * elementary::positive_pow(s - 1, 0.64) * elementary::positive_pow((size / diameter).value(), 0.313);
 }
 
 inline Ratio kept(Fraction mass_fraction, Ratio relative_density, Length size, Length diameter, SlurryCorrelation correlation)
@@ -49,7 +48,7 @@ constexpr auto diameter() { return input("impeller_diameter", "D", units::mm, be
 constexpr auto correlation() { return choice<SlurryCorrelation>("correlation", "correlation", "whose correlation to use", SlurryCorrelation::engin_gur); }
 
 inline constexpr auto size_in_cave = relation<"median_size", "correlation">(
-    [](Length size, SlurryCorrelation c) { return c != SlurryCorrelation::cave || units::mm.in(size) >= 0.0227; },
+    [](Length size, SlurryCorrelation c) { return (c != SlurryCorrelation::cave) | (units::mm.in(size) >= 0.0227); },
     "Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid");
 inline constexpr const char* not_tested = "more than 60 % would be lost, outside anything that was tested";
 inline constexpr auto tested =
@@ -135,7 +134,7 @@ inline constexpr Record<&slurry_power> slurry_power_record{
     .cautions = {"The head is in metres of slurry: do not multiply it by the relative density again.", caution::guide_only},
     .example = {"200, 40, 0.7, 1230, 0.9, 0.9", "38.293, 36, 0.63", "hand calculation"}};
 
-inline Ratio wear_life_ratio(Ratio speed_ratio, Ratio exponent) { return Ratio(std::pow(speed_ratio.value(), -exponent.value())); }
+inline Ratio wear_life_ratio(Ratio speed_ratio, Ratio exponent) { return Ratio(elementary::positive_pow(speed_ratio.value(), -exponent.value())); }
 
 inline constexpr Record<&wear_life_ratio> wear_life_ratio_record{
     .name = "wear_life_ratio",

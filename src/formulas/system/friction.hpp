@@ -1,9 +1,8 @@
 // Losses of pipes and fittings.
 #pragma once
 
+#include "elementary/elementary.hpp"
 #include "formulas/system/pipe.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -28,10 +27,10 @@ inline double colebrook_white(double reynolds, double relative_roughness)
     constexpr double two_over_ln10 = 0.868588963806503655302;
     const double a = relative_roughness / 3.7;
     const double b = 2.51 / reynolds;
-    double x = -two_over_ln10 * std::log(a + 5.74 / std::pow(reynolds, 0.9));  // Swamee and Jain (1976)
+    double x = -two_over_ln10 * elementary::log(a + 5.74 / elementary::positive_pow(reynolds, 0.9));  // Swamee and Jain (1976)
     for (int step = 0; step < 4; ++step) {
         const double inside = a + b * x;
-        x -= (x + two_over_ln10 * std::log(inside)) / (1 + two_over_ln10 * b / inside);
+        x -= (x + two_over_ln10 * elementary::log(inside)) / (1 + two_over_ln10 * b / inside);
     }
     return 1 / (x * x);
 }
@@ -79,7 +78,7 @@ inline Head pipe_friction_head(Flow flow, Length bore, Length length, Length rou
     // 64/Re put in: no division by the flow, which may be nil.
     const Head in_laminar = 32.0 * viscosity * length * velocity / (standard_gravity * bore * bore);
     const Head in_turbulent = turbulent_factor * (length / bore) * head_of_velocity(velocity);
-    return laminar ? in_laminar : in_turbulent;
+    return Head::from_value(elementary::select(laminar, in_laminar.value(), in_turbulent.value()));
 }
 
 inline constexpr auto pipe_friction_head_record = record<&pipe_friction_head>({
@@ -97,6 +96,7 @@ inline constexpr auto pipe_friction_head_record = record<&pipe_friction_head>({
     .equation = "h_f = f (L/d) v^2/(2 g); Re <= 2000: f = 64/Re; above: f by Colebrook-White",
     .source = "Darcy and Weisbach; Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 3.A.1 to 3.A.5 (excerpt read)",
     .cautions = {friction::critical_zone, friction::scatter},
+    .given_once = {"bore", "length", "roughness", "kinematic_viscosity"},
     .example = {"100, 150, 200, 0.0457, 1.0034", "2.92787", "the factor by Lambert W (mpmath 1.2.1), the rest by hand"}},
     relation<"roughness", "bore">([](Length roughness, Length bore) { return roughness <= friction::roughest * bore; },
         friction::rough_enough),

@@ -4,9 +4,8 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -55,7 +54,7 @@ inline Head npsh3_with_viscosity(Head npsh3, Head best_efficiency_npsh3, Ratio h
     // An empirical correlation: m, m3/h and 1/min.
     const double inlet_factor = inlet == Inlet::end_suction ? 0.1 : 0.5;
     const double correction = 1 + inlet_factor * (1 / head_ratio.value() - 1) * 274000 * units::metre.in(best_efficiency_npsh3) /
-                                      (std::pow(units::m3h.in(best_efficiency_flow), 0.667) * std::pow(units::rpm.in(speed), 1.33));
+                                      (elementary::positive_pow(units::m3h.in(best_efficiency_flow), 0.667) * elementary::positive_pow(units::rpm.in(speed), 1.33));
     steps("C_NPSH", "1 + A (1/C_H - 1) 274000 NPSH3_BEP/(Q_BEP^0.667 n^1.33)", Ratio(correction), units::number);
     return correction * npsh3;
 }

@@ -1,9 +1,8 @@
 // The liquid's side of the inlet: submergence, sump volume, priming.
 #pragma once
 
+#include "elementary/elementary.hpp"
 #include "formulas/system/pipe.hpp"
-
-#include <cmath>
 
 namespace cutwater::formulas {
 
@@ -49,9 +48,9 @@ inline Time priming_time(Volume pipe_volume, Flow air_rate, Length lift, Absolut
     const Ratio depth = ambient.above_zero() / final_pressure;
     const Time emptied_once = pipe_volume / air_rate;
     steps("p_1", "p_amb - rho g L", AbsolutePressure::at(final_pressure), units::bara);
-    steps("t_1", "(V/S) ln(p_amb/p_1), the line evacuated to the lift", emptied_once * std::log(depth.value()), units::second);
+    steps("t_1", "(V/S) ln(p_amb/p_1), the line evacuated to the lift", emptied_once * elementary::log(depth.value()), units::second);
     steps("t_2", "V/S, the air displaced by liquid", emptied_once, units::second);
-    return emptied_once * (1.0 + std::log(depth.value()));
+    return emptied_once * (1.0 + elementary::log(depth.value()));
 }
 
 inline constexpr auto priming_time_record = record<&priming_time>({

@@ -48,6 +48,7 @@ inline constexpr auto viscous_performance_record = record<&viscous_performance>(
     .source = viscous::method,
     .cautions = {caution::viscous_method, viscous::tested_range, viscous::metric_constant, viscous::jump,
                  "Losses of seals, bearings and magnetic couplings rise with viscosity too and are not in it; check NPSH on the viscous liquid."},
+    .given_once = {"best_efficiency_flow", "best_efficiency_head", "best_efficiency", "speed", "viscosity", "density", "water_viscosity"},
     .example = {"110, 77, 0.68, 110, 77, 0.68, 2950, 120, 900", "103.2, 72.2, 0.502, 36.4", "the standard's first example"}},
     relation<"speed", "best_efficiency_flow", "best_efficiency_head">(
         [](RotationalSpeed n, Flow q, Head h) { return viscous::radial(q, h, n); },
@@ -64,7 +65,7 @@ inline constexpr auto viscous_performance_record = record<&viscous_performance>(
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
         viscous::thinner_than_water),
     relation<"best_efficiency", "best_efficiency_flow", "best_efficiency_head", "speed", "viscosity", "water_viscosity">(
-        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water) { return viscous::parameter(nu, q, h, n).value() > 1 || viscous::thin_efficiency_ratio(best.value, (nu / water).value()) > 0; },
+        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water) { return viscous::efficiency_ratio(viscous::parameter(nu, q, h, n).value(), best.value, (nu / water).value()) > 0; },
         viscous::nothing_left));
 
 inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, KinematicViscosity viscosity, Steps steps)

@@ -1,7 +1,10 @@
 // Ratios by which a viscous liquid lowers a pump's flow, head and efficiency on water.
 #pragma once
 
+#include "elementary/elementary.hpp"
 #include "formulas/viscous/parameter.hpp"
+
+#include <algorithm>
 
 namespace cutwater::formulas {
 
@@ -10,25 +13,24 @@ namespace viscous {
 /// For flow at any point and for head at best efficiency. The base is 2.71 as the standard prints it, not e.
 inline double flow_ratio(double b)
 {
-    if (b <= 1) return 1;  // the logarithm would be negative under a broken power
-    return std::pow(2.71, -0.165 * std::pow(std::log10(b), 3.15));
+    // Up to 1 the logarithm would be negative under a broken power: the ratio stays 1.
+    return elementary::positive_pow(2.71, -0.165 * elementary::positive_pow(elementary::log10(std::max(b, 1.0)), 3.15));
 }
 
 inline double head_ratio(double b, double share_of_best_flow)
 {
-    if (b <= 1) return 1;
-    return 1 - (1 - flow_ratio(b)) * std::pow(share_of_best_flow, 0.75);
+    return 1 - (1 - flow_ratio(b)) * elementary::positive_pow(share_of_best_flow, 0.75);
 }
 
 inline double thin_efficiency_ratio(double best_efficiency, double viscosity_ratio)
 {
-    return (1 - (1 - best_efficiency) * std::pow(viscosity_ratio, 0.07)) / best_efficiency;
+    return (1 - (1 - best_efficiency) * elementary::positive_pow(viscosity_ratio, 0.07)) / best_efficiency;
 }
 
 inline double efficiency_ratio(double b, double best_efficiency, double viscosity_ratio)
 {
-    if (b <= 1) return thin_efficiency_ratio(best_efficiency, viscosity_ratio);
-    return std::pow(b, -0.0547 * std::pow(b, 0.69));
+    return elementary::select(b > 1, elementary::positive_pow(b, -0.0547 * elementary::positive_pow(b, 0.69)),
+                              thin_efficiency_ratio(best_efficiency, viscosity_ratio));
 }
 
 inline constexpr Interval parameters = inside(0, 40);
@@ -98,7 +100,7 @@ inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficien
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
         viscous::thinner_than_water),
     relation<"best_efficiency", "viscosity_parameter", "viscosity", "water_viscosity">(
-        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water) { return b.value() > 1 || viscous::thin_efficiency_ratio(eta.value, (nu / water).value()) > 0; },
+        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water) { return viscous::efficiency_ratio(b.value(), eta.value, (nu / water).value()) > 0; },
         viscous::nothing_left));
 
 }  // namespace cutwater::formulas
