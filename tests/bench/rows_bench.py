@@ -1,0 +1,175 @@
+"""Every function's array form against its relation in NumPy: nanoseconds a row and the ratio, worst first. Not a test.
+
+usage: rows_bench.py LIBRARY CATALOGUE.json [--markdown FILE] [NAME...]
+Both write into new arrays; NumPy with the widest vectors it has. Columns lie in the second-level cache, which favours NumPy:
+its intermediate results never leave for memory.
+"""
+import argparse
+import ctypes
+import importlib
+import json
+import os
+import pkgutil
+import sys
+import time
+
+import numpy as np
+
+sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
+import relations  # noqa: E402
+
+ROWS = 10_000
+
+
+class Column(ctypes.Structure):
+    _fields_ = [("data", ctypes.c_void_p), ("stride", ctypes.c_ssize_t)]
+
+
+class Refusal(ctypes.Structure):
+    _fields_ = [("room", ctypes.c_char * 4096)]
+
+
+class Report(ctypes.Structure):
+    _fields_ = [("bitmap", ctypes.c_void_p), ("threads", ctypes.c_int32), ("refused", ctypes.c_size_t), ("first", Refusal)]
+
+
+def least(work, rounds=40):
+    """Seconds of the quickest of many short runs, a call: the machine may have other work."""
+    count = 1
+    while True:
+        start = time.perf_counter()
+        for _ in range(count):
+            work()
+        took = time.perf_counter() - start
+        if took > 1e-3:
+            break
+        count *= 2
+    best = took
+    for _ in range(rounds):
+        start = time.perf_counter()
+        for _ in range(count):
+            work()
+        best = min(best, time.perf_counter() - start)
+    return best / count
+
+
+IN_RECORDS_UNITS = {"100 degF": 37.8, "10 hp": 7.457}  # what examples give as texts
+
+
+def examples(function):
+    """The record's example as values of its inputs, what it leaves out by its default."""
+    given = function["example"]["inputs"]
+    values = [given.get(i["name"], i.get("default")) for i in function["inputs"]]
+    return [IN_RECORDS_UNITS.get(v, v) if isinstance(v, str) else v for v in values]
+
+
+class Case:
+    """A function's inputs as columns, and the same as NumPy takes them."""
+
+    def __init__(self, function, relation, random):
+        self.function, self.relation = function, relation
+        self.kept, self.arguments, self.numpy_arguments = [], [ctypes.c_size_t(ROWS)], []
+        parameters = list(relation.compute.__code__.co_varnames[: relation.compute.__code__.co_argcount]) if relation else []
+        for record, value in zip(function["inputs"], examples(function)):
+            if record["kind"] == "series":
+                series = np.array(value, float)
+                self.kept.append(series)
+                self.arguments += [ctypes.c_void_p(series.ctypes.data), ctypes.c_size_t(len(series))]
+            elif record["kind"] == "choice":
+                self.arguments.append(ctypes.c_char_p(str(value).encode()))
+            else:
+                self.add_number(record, value, parameters.pop(0) if parameters else None)
+
+    def add_number(self, record, value, name):
+        low, high = self.interval(record, float(value), name)
+        once = self.relation is not None and name in self.relation.once
+        if once:
+            column = np.array([float(value)])
+        elif record["kind"] == "count":
+            column = np.full(ROWS, float(value))
+        else:
+            column = self.random.uniform(low, high, ROWS)
+        self.kept.append(column)
+        self.arguments.append(Column(column.ctypes.data, 0 if once else 1))
+        if name:
+            self.numpy_arguments.append(float(value) if once else column)
+
+    random = np.random.default_rng(1)
+
+    def interval(self, record, value, name):
+        if self.relation and name in self.relation.columns:
+            return self.relation.columns[name]
+        low, high = sorted((0.97 * value, 1.03 * value))
+        if record.get("low") is not None:
+            low = max(low, record["low"])
+        if record.get("high") is not None:
+            high = min(high, record["high"])
+        return (low, high) if low < high else (value, value)
+
+    def runner(self, library):
+        call = getattr(library, "cutwater_" + self.function["name"] + "_rows")
+        report = Report()
+        self.kept.append(report)
+        results = len(self.function["results"])
+
+        def run():
+            out = [np.empty(ROWS) for _ in range(results)]
+            call(*self.arguments, *(Column(o.ctypes.data, 1) for o in out), ctypes.byref(report))
+            return out, report
+
+        return run
+
+
+def compare(case, library):
+    """(nanoseconds a row, NumPy's or None, note)"""
+    run = case.runner(library)
+    out, report = run()
+    note = f"{report.refused} of {ROWS} rows refused" if report.refused else ""
+    ours = least(run) / ROWS * 1e9
+    if not case.relation:
+        return ours, None, note
+    theirs = case.relation.compute(*case.numpy_arguments)
+    for mine, other in zip(out, theirs if isinstance(theirs, tuple) else (theirs,)):
+        apart = np.nanmax(np.abs(mine - other) / np.maximum(np.abs(other), 1e-300))
+        if apart > 1e-6:
+            note += f" up to {apart:.1g} apart"
+    return ours, least(lambda: case.relation.compute(*case.numpy_arguments)) / ROWS * 1e9, note
+
+
+def measured(functions, library, names):
+    for module in pkgutil.iter_modules(relations.__path__):
+        importlib.import_module("relations." + module.name)
+    for function in functions:
+        if names and function["name"] not in names:
+            continue
+        if any(r["kind"] == "series" for r in function["results"]):
+            continue  # no array form
+        for relation in relations.RELATIONS.get(function["name"], [None]):
+            once = f"; {len(relation.once)} of {len(function['inputs'])} inputs given once" if relation and relation.once else ""
+            yield function["name"] + once, *compare(Case(function, relation, None), library)
+
+
+def main():
+    parser = argparse.ArgumentParser()
+    parser.add_argument("library")
+    parser.add_argument("catalogue")
+    parser.add_argument("--markdown")
+    parser.add_argument("names", nargs="*")
+    given = parser.parse_args()
+    library = ctypes.CDLL(given.library)
+    with open(given.catalogue, encoding="utf-8") as file:
+        functions = json.load(file)["functions"]
+    rows = sorted(measured(functions, library, given.names), key=lambda r: (-(r[1] / r[2]) if r[2] else 1, -r[1]))
+    lines = ["| function | ns a row | NumPy | ratio | |", "|---|---:|---:|---:|---|"]
+    for name, ours, theirs, note in rows:
+        lines.append(f"| `{name.split(';')[0]}`{';'.join([''] + name.split(';')[1:])} | {ours:.2f} | "
+                     + (f"{theirs:.2f} | {ours / theirs:.2f}" if theirs else "— | ") + f" | {note} |")
+    text = "\n".join(lines) + "\n"
+    if given.markdown:
+        with open(given.markdown, "w", encoding="utf-8") as file:
+            file.write(text)
+    print(text, end="")
+
+
+if __name__ == "__main__":
+    main()
