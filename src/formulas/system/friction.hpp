@@ -19,18 +19,23 @@ inline constexpr const char* scatter =
     "Friction factors of commercial pipe scatter by 10 to 15 %, and roughness grows with age: add a margin for an old or fouled line.";
 inline constexpr const char* rough_enough = "the roughness must be at most 0.05 of the bore, the end of the method's range";
 
-/// Colebrook and White, solved for x = 1/sqrt(f) by Newton steps on x + 2 log10(a + b x). That function rises and is concave,
-/// so that the steps cannot overshoot for long; four of them, from an explicit start within 3 %, leave only rounding error
+/// Colebrook and White, solved for x = 1/sqrt(f) by steps of fourth order (Householder's, with the third derivative, which costs no
+/// second logarithm) on x + 2 log10(a + b x). From an explicit start within 6 % the first leaves 2e-7 and the second rounding error
 /// over the whole permitted range. The count is fixed so that rows of an array take the same path.
 inline double colebrook_white(double reynolds, double relative_roughness)
 {
     constexpr double two_over_ln10 = 0.868588963806503655302;
     const double a = relative_roughness / 3.7;
     const double b = 2.51 / reynolds;
-    double x = -two_over_ln10 * elementary::log(a + 5.74 / elementary::positive_pow(reynolds, 0.9));  // Swamee and Jain (1976)
-    for (int step = 0; step < 4; ++step) {
+    double x = -two_over_ln10 * elementary::log(a + 14 / reynolds);
+    for (int step = 0; step < 2; ++step) {
         const double inside = a + b * x;
-        x -= (x + two_over_ln10 * elementary::log(inside)) / (1 + two_over_ln10 * b / inside);
+        const double u = b / inside;
+        const double slope = 1 + two_over_ln10 * u;
+        const double newton = (x + two_over_ln10 * elementary::log(inside)) / slope;
+        const double second = -two_over_ln10 * u * u / (2 * slope);    // second derivative over twice the first
+        const double third = two_over_ln10 * u * u * u / (3 * slope);  // third over six times the first
+        x -= newton * (1 + newton * (second + newton * (2 * second * second - third)));
     }
     return 1 / (x * x);
 }

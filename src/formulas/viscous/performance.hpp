@@ -65,7 +65,7 @@ inline constexpr auto viscous_performance_record = record<&viscous_performance>(
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
         viscous::thinner_than_water),
     relation<"best_efficiency", "best_efficiency_flow", "best_efficiency_head", "speed", "viscosity", "water_viscosity">(
-        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water) { return viscous::efficiency_ratio(viscous::parameter(nu, q, h, n).value(), best.value, (nu / water).value()) > 0; },
+        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water) { return viscous::something_left(viscous::parameter(nu, q, h, n).value(), best.value, (nu / water).value()); },
         viscous::nothing_left));
 
 inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, KinematicViscosity viscosity, Steps steps)

@@ -33,6 +33,12 @@ inline double efficiency_ratio(double b, double best_efficiency, double viscosit
                               thin_efficiency_ratio(best_efficiency, viscosity_ratio));
 }
 
+/// Above 1, or an efficiency above 0: of two comparisons one would be the formula's own, and such a pair GCC keeps out of vectors.
+inline bool something_left(double b, double best_efficiency, double viscosity_ratio)
+{
+    return std::max(b - 1, thin_efficiency_ratio(best_efficiency, viscosity_ratio)) > 0;
+}
+
 inline constexpr Interval parameters = inside(0, 40);
 inline constexpr Interval flow_shares = between(0, 1.5);
 inline constexpr const char* parameter_meaning =
@@ -100,7 +106,7 @@ inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficien
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
         viscous::thinner_than_water),
     relation<"best_efficiency", "viscosity_parameter", "viscosity", "water_viscosity">(
-        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water) { return viscous::efficiency_ratio(b.value(), eta.value, (nu / water).value()) > 0; },
+        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water) { return viscous::something_left(b.value(), eta.value, (nu / water).value()); },
         viscous::nothing_left));
 
 }  // namespace cutwater::formulas

@@ -12,15 +12,16 @@ RELATIONS = {}
 
 
 class Relation:
-    def __init__(self, compute, columns, once):
-        self.compute, self.columns, self.once = compute, columns, once
+    def __init__(self, compute, columns, once, given):
+        self.compute, self.columns, self.once, self.given = compute, columns, once, given
 
 
-def relation(once=(), **columns):
-    """columns: (low, high) of an input by its parameter's name; once: inputs that are one number for all rows."""
+def relation(once=(), given=None, **columns):
+    """columns: (low, high) of an input by its parameter's name; once: inputs that are one number for all rows, the example's or
+    that in given."""
 
     def keep(compute):
-        RELATIONS.setdefault(compute.__name__, []).append(Relation(compute, columns, tuple(once)))
+        RELATIONS.setdefault(compute.__name__, []).append(Relation(compute, columns, tuple(once), given or {}))
         return compute
 
     return keep

@@ -88,11 +88,11 @@ def present_value_factor(interest, years, inflation):
     return ratio * (1 - ratio**years) / (1 - ratio)
 
 
-@relation()
+@relation(interest=(0.05, 0.1))
 def payback_time(outlay, saving, interest):
     return -np.log1p(-interest * outlay / saving) / np.log1p(interest)
 
 
-@relation(static=(0, 5))
+@relation(new_flow=(60, 95), once=("static",))
 def cube_law_power(power, flow, new_flow, static):
     return power * (new_flow / flow) ** 3

@@ -23,7 +23,7 @@ def npsh3_at_speed(npsh3, speed, new, exponent):
     return npsh3 * (new / speed) ** exponent
 
 
-@relation(once=("speed", "exponent"), new=(1400, 2900))
+@relation(once=("speed", "exponent"), new=(1400, 2900), given=dict(exponent=1.8))  # with 2 NumPy would square
 def npsh3_at_speed(npsh3, speed, new, exponent):
     return npsh3 * (new / speed) ** exponent
 
@@ -113,7 +113,7 @@ def tip_speed(diameter, speed):
 
 @relation()
 def head_coefficient(head, diameter, speed):
-    return 2 * G * head / tip_speed_of(diameter, speed) ** 2
+    return G * head / tip_speed_of(diameter, speed) ** 2
 
 
 def tip_speed_of(diameter, speed):
@@ -130,7 +130,7 @@ def specific_diameter(flow, head, diameter):
     return diameter / 1000 * (G * head) ** 0.25 / np.sqrt(flow / 3600)
 
 
-@relation(flow=(50, 200), head=(25, 60), nominal_speed=(1450, 1450))
+@relation(flow=(80, 120), head=(25, 40), nominal_speed=(1450, 1450), index=(0.4, 0.4))
 def minimum_efficiency_eu(flow, head, nominal_speed, index, stages):
     x = np.log(metric(nominal_speed, flow, head, 1, stages))
     y = np.log(flow)

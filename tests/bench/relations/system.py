@@ -27,10 +27,10 @@ def reynolds_number(flow, bore, viscosity):
 
 
 def colebrook(reynolds, relative):
-    """Two steps of Halley's rule on the logarithmic form: full precision, the fewest logarithms (Serghides' start)."""
+    """Newton's steps on the logarithmic form: full precision with the fewest logarithms."""
     a, b = relative / 3.7, 2.51 / reynolds
     x = -2 * np.log10(a + 12 / reynolds)
-    for _ in range(3):  # Newton's steps
+    for _ in range(3):
         inside = a + b * x
         x = x - (x + 0.868588963806503655 * np.log(inside)) / (1 + 0.868588963806503655 * b / inside)
     return 1 / (x * x)
@@ -67,7 +67,7 @@ def fitting_head(flow, bore, coefficient):
 @relation()
 def valve_head_loss(flow, kv, relative_density):
     ratio = (flow / kv) ** 2
-    return ratio * (1e5 / (1000 * G)), ratio * relative_density
+    return ratio * (1e5 / (999.1 * G)), ratio * relative_density
 
 
 @relation()

@@ -7,7 +7,11 @@ def parameter(viscosity, flow, head, speed):
 
 
 def flow_ratio_of(b):
-    return 2.71 ** (-0.165 * np.log10(b) ** 3.15)
+    return 2.71 ** (-0.165 * np.log10(np.maximum(b, 1)) ** 3.15)  # 1 up to 1
+
+
+def efficiency_ratio_of(b, efficiency, ratio):
+    return np.where(b > 1, b ** (-0.0547 * b**0.69), (1 - (1 - efficiency) * ratio**0.07) / efficiency)
 
 
 @relation(viscosity=(80, 400), flow=(50, 200), head=(40, 90))
@@ -32,7 +36,7 @@ def viscous_head_ratio(b, share):
 
 @relation(b=(1.5, 30))
 def viscous_efficiency_ratio(b, efficiency, viscosity, water):
-    return b ** (-0.0547 * b**0.69)
+    return efficiency_ratio_of(b, efficiency, viscosity / water)
 
 
 def performance(flow, head, efficiency, best_flow, best_head, best_efficiency, speed, viscosity, density, water):
@@ -40,7 +44,7 @@ def performance(flow, head, efficiency, best_flow, best_head, best_efficiency, s
     ratio = flow_ratio_of(b)
     thick_flow = ratio * flow
     thick_head = (1 - (1 - ratio) * (flow / best_flow) ** 0.75) * head
-    thick_efficiency = b ** (-0.0547 * b**0.69) * efficiency
+    thick_efficiency = efficiency_ratio_of(b, best_efficiency, viscosity / water) * efficiency
     return thick_flow, thick_head, thick_efficiency, density * G * (thick_flow / 3600) * thick_head / thick_efficiency / 1000
 
 
