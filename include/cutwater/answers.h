@@ -39,7 +39,7 @@ CUTWATER_API cutwater_status cutwater_refusal_text(const cutwater_refusal *refus
    result: the result's name, with or without its unit; null for the first that is a number.
    target: a number in that result's unit, or a text with a unit.
    low, high: where to search, in the unknown's unit; NaN for the end that the record gives.
-   found: in the unknown's unit; NaN on refusal. Status CUTWATER_NO_ANSWER: no such value, or a jump across it;
+   found: in the unknown's unit; NaN on refusal. Status CUTWATER_NO_ANSWER: no such value was found, or a jump across it;
    CUTWATER_SEVERAL_ANSWERS: several, named in the message, or a whole range of them. The message says where was searched. */
 CUTWATER_API cutwater_status cutwater_solve_for(const char *function, const cutwater_value *inputs, size_t input_count,
                                             const char *unknown, const char *result, const cutwater_value *target, double low,

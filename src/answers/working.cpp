@@ -6,18 +6,18 @@
 #include "catalogue/refusal.hpp"
 
 #include <cmath>
-#include <cstring>
 
 namespace cutwater {
 namespace {
 
-struct StepsKept final : StepListener {
-    explicit StepsKept(std::vector<Working::Step>& kept) : steps(kept) {}
+struct Course final : StepListener {
+    explicit Course(Working& w) : working(w) {}
     void step(const char* symbol, const char* equation, double value, const char* unit) override
     {
-        steps.push_back({symbol, equation, value, unit});
+        working.steps.push_back({symbol, equation, value, unit});
     }
-    std::vector<Working::Step>& steps;
+    void broken(std::size_t relation) override { working.relations[relation] = Working::Relation::broken; }
+    Working& working;
 };
 
 void read_inputs(Working& w, std::span<const cutwater_value> values, GivenInputs& given)
@@ -58,7 +58,7 @@ void run(Working& w, const GivenInputs& given)
             out[j].capacity = room[j].size();
         }
         w.steps.clear();
-        StepsKept listener(w.steps);
+        Course listener(w);
         w.status = f.call(given.data(), out.data(), &listener, &w.refusal);
         if (w.status != CUTWATER_BUFFER_TOO_SMALL) break;
     }
@@ -120,12 +120,9 @@ void look_at_relations(Working& w)
     for (std::size_t i = 0; i < f.inputs.size(); ++i)
         reached = reached && w.inputs[i].state == Working::Input::State::read && w.limits[i].state != Working::Limit::State::outside;
     if (!reached || w.status == CUTWATER_BAD_SERIES) return;
-    for (std::size_t i = 0; i < f.relations.size(); ++i) {
-        if (w.status == CUTWATER_CONTRADICTION && std::strstr(w.refusal.message, f.relations[i].sentence)) {
-            w.relations[i] = Working::Relation::broken;  // those after it were not looked at
-            return;
-        }
-        w.relations[i] = Working::Relation::held;
+    for (Working::Relation& relation : w.relations) {
+        if (relation == Working::Relation::broken) return;  // those after it were not looked at
+        relation = Working::Relation::held;
     }
 }
 

@@ -243,8 +243,10 @@ inline cutwater_status evaluate(const Raws<R>& raws, Steps steps, cutwater_refus
     if (const cutwater_status status = check_inputs<R>(raws, refusal); status != CUTWATER_OK) return status;
     const auto parameters = typed_all<R>(raws, std::make_index_sequence<input_count<R>>());
     if constexpr (relation_count<R> > 0)
-        if (const std::size_t broken = broken_relation<R>(parameters); broken < relation_count<R>)
+        if (const std::size_t broken = broken_relation<R>(parameters); broken < relation_count<R>) {
+            steps.broken(broken);
             return refuse_broken<R>(broken, raws, refusal);
+        }
     auto returned = run<R>(parameters, steps);
     if constexpr (TraitsOf<R>::may_fail)
         if (!returned) return refuse_returned<R>(returned.why(), raws, refusal);

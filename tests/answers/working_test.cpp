@@ -25,6 +25,13 @@ inline constexpr auto fall_record = record<&fall>({
     .source = "Galilei, 1638", .cautions = {"Mind your head: 3 ≤ h, in plain air."}, .example = {"10", "5.0986", "hand"}},
     relation<"velocity">([](Velocity v) { return v.value() != 13; }, "the velocity must not be 13"));
 
+inline Ratio ordered(Ratio a, Ratio b, Ratio c) { return a + b + c; }
+inline constexpr auto ordered_record = record<&ordered>(
+    {.name = "ordered", .meaning = "a test", .inputs = {plain("a"), plain("b"), plain("c")}, .results = {answer()}, .equation = "y = a + b + c",
+     .source = "none", .example = {}},
+    relation<"a", "b">([](Ratio a, Ratio b) { return a < b; }, "each must be larger than the one before"),
+    relation<"b", "c">([](Ratio b, Ratio c) { return b < c; }, "each must be larger than the one before"));
+
 }  // namespace cutwater::test
 
 namespace {
@@ -89,6 +96,18 @@ TEST_CASE("the working of a refused call says why and what was still looked at",
     CHECK_THAT(shown({}), Contains("velocity_ms was not given"));
     CHECK_THAT(shown({number(1), number(2), number(3)}), Contains("takes 2 inputs; 3 were given"));
     CHECK_THAT(shown({number(NAN)}), Contains("NaN") && Contains("OUTSIDE"));
+}
+
+TEST_CASE("the relation that did not hold is the one marked, also when another has the same sentence", "[working]")
+{
+    const auto relations = [](double a, double b, double c) {
+        return work(binding::info<ordered_record>, std::vector<cutwater_value>{number(a), number(b), number(c)}).relations;
+    };
+    using State = Working::Relation;
+    CHECK(relations(1, 2, 3) == std::vector{State::held, State::held});
+    CHECK(relations(2, 1, 3) == std::vector{State::broken, State::not_looked_at});
+    CHECK(relations(1, 3, 2) == std::vector{State::held, State::broken});
+    CHECK(relations(1, NAN, 2) == std::vector{State::not_looked_at, State::not_looked_at});
 }
 
 TEST_CASE("numbers are put into equations only where that is safe", "[working]")
