@@ -81,6 +81,7 @@ void Samples::approach_zero()
     if (!start.known() && any_known()) return;
     std::vector<Sample> more;
     for (const double x : towards_zero(start.x)) {
+        if (!where_.contains(x) || std::abs(x) >= std::abs(start.x)) continue;
         more.push_back(at(x));
         if (start.known() && !more.back().known()) break;
     }
@@ -119,7 +120,7 @@ void Samples::look_inside()
     std::vector<double> xs;
     for (int k = 1; k < even; ++k) {
         const double x = c.low + (c.high - c.low) * k / even;
-        xs.push_back(whole_ ? std::round(x) : x);
+        if (where_.contains(x)) xs.push_back(whole_ ? std::round(x) : x);
     }
     look(xs);
 }
