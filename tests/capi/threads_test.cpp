@@ -32,7 +32,7 @@ Answers all_calls(int k)
     cutwater_call("npsh_available", values.data(), values.size(), &result, 1, &refusal);
     made.value = result.number;
     const cutwater_value target = number(8 + 0.01 * k);
-    cutwater_solve("npsh_available", values.data(), values.size(), "liquid_level", nullptr, &target, NAN, NAN, &made.solved, &refusal);
+    cutwater_solve_for("npsh_available", values.data(), values.size(), "liquid_level", nullptr, &target, NAN, NAN, &made.solved, &refusal);
     std::vector<char> text(1 << 14);
     std::size_t needed = 0;
     cutwater_working("npsh_available", values.data(), values.size(), k % 4, text.data(), text.size(), &needed, &refusal);

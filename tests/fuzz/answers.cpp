@@ -1,6 +1,8 @@
 // The four answers, over every function: each ends, with what it promises.
 #include "fuzz/feed.hpp"
 
+#include <algorithm>
+
 using namespace cutwater::fuzz;
 
 namespace {
@@ -42,7 +44,7 @@ void solve(Feed& feed, int function, const char* name, const Arguments& given)
     double found = 0;
     cutwater_refusal refusal;
     const char* unknown_name = cutwater_input_name(function, unknown);
-    const cutwater_status status = cutwater_solve(name, given.values.data(), given.values.size(), unknown_name, cutwater_result_name(function, result),
+    const cutwater_status status = cutwater_solve_for(name, given.values.data(), given.values.size(), unknown_name, cutwater_result_name(function, result),
                                                   &target, low, high, &found, &refusal);
     check_refusal(status, refusal, cutwater_input_count(function));
     must(std::isfinite(found) == (status == CUTWATER_OK), "a value found is finite, and none is left by a refusal");

@@ -77,16 +77,21 @@ public:
 
     std::string text(std::size_t most = 64) { return bytes_.ConsumeRandomLengthString(most); }
 
-    /// A text as people write it, or what is left of one.
-    std::string quantity()
+    std::string unit()
     {
         static const char* const units[] = {"m3/h", "US gpm", "l/s", "bara", "bar", "barg", "mbar(a)", "psia", "kPa", "m", "ft", "mm", "in", "kg/m3",
                                             "degC", "degF", "K", "cP", "mPa s", "mm2/s", "cSt", "rpm", "1/min", "kW", "hp", "%", "J/(kg K)", "m/s", "N m", "Pa s"};
+        return one_in(4) ? text(16) : units[below(static_cast<int>(sizeof units / sizeof *units))];
+    }
+
+    /// A text as people write it, or what is left of one.
+    std::string quantity()
+    {
         if (one_in(3)) return text();
         std::string made = std::to_string(number());
         if (one_in(4)) made = text(8) + made;
         made += one_in(3) ? "" : " ";
-        made += units[below(static_cast<int>(sizeof units / sizeof *units))];
+        made += unit();
         if (one_in(6)) made += text(4);
         return made;
     }

@@ -1,5 +1,7 @@
-// Texts with units: read for an input, in a unit of one's own, converted.
+// Texts with units: read for an input, in a unit of one's own, converted; words to find a function by.
 #include "fuzz/feed.hpp"
+
+#include <algorithm>
 
 using namespace cutwater::fuzz;
 
@@ -22,24 +24,38 @@ void read_for_an_input(Feed& feed)
 
 void read_in_a_unit(Feed& feed)
 {
-    const std::string text = feed.quantity(), unit = feed.text(16);
+    const std::string text = feed.quantity(), unit = feed.unit();
+    const bool bare = feed.one_in(4);
+    const cutwater_value value{bare ? CUTWATER_NUMBER : CUTWATER_TEXT, bare ? feed.number() : 0, text.c_str(), nullptr, 0, 1};
     double number = 0;
     cutwater_refusal refusal;
-    const cutwater_status status = cutwater_quantity(text.c_str(), unit.c_str(), &number, &refusal);
+    const cutwater_status status = cutwater_quantity(&value, unit.c_str(), &number, &refusal);
     check_refusal(status, refusal, 2);
     must(std::isfinite(number) == (status == CUTWATER_OK), "likewise in a unit that is named");
 }
 
 void convert_between(Feed& feed)
 {
-    const std::string from = feed.text(16), to = feed.one_in(2) ? from : feed.text(16);
+    const std::string from = feed.unit(), to = feed.one_in(2) ? from : feed.unit();
     const double value = feed.number();
     double result = 0;
     cutwater_refusal refusal;
-    const cutwater_status status = cutwater_convert(value, from.c_str(), to.c_str(), &result, &refusal);
+    const cutwater_status status = cutwater_convert_unit(value, from.c_str(), to.c_str(), &result, &refusal);
     check_refusal(status, refusal, 3);
     must(std::isfinite(result) == (status == CUTWATER_OK), "a conversion is finite or refused");
     if (status == CUTWATER_OK && from == to) must(result == value, "into the same unit nothing changes");
+}
+
+void find(Feed& feed)
+{
+    const std::string words = feed.text(80);
+    const auto capacity = static_cast<std::size_t>(feed.below(12));
+    const auto functions = std::make_unique<std::int32_t[]>(capacity);
+    std::size_t count = 0;
+    cutwater_refusal refusal;
+    const cutwater_status status = cutwater_find_function(words.c_str(), functions.get(), capacity, &count, &refusal);
+    check_refusal(status, refusal, 1);
+    for (std::size_t k = 0; k < std::min(capacity, count); ++k) must(functions[k] >= 0 && functions[k] < cutwater_function_count(), "what is found is there");
 }
 
 }  // namespace
@@ -47,9 +63,10 @@ void convert_between(Feed& feed)
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
     Feed feed(data, size);
-    switch (feed.below(3)) {
+    switch (feed.below(5)) {
     case 0: read_in_a_unit(feed); break;
     case 1: convert_between(feed); break;
+    case 2: find(feed); break;
     default: read_for_an_input(feed); break;
     }
     return 0;
