@@ -30,6 +30,8 @@ SPELLINGS = {
     "Btu": BTU, "Btu/h": BTU + "/hour", "Btu/(lb degF)": BTU + "/lb/delta_degF", "Btu/degF": BTU + "/delta_degF",
     "Btu/(h ft2 degF)": BTU + "/hour/ft**2/delta_degF", "Btu/(h ft degF)": BTU + "/hour/ft/delta_degF",
     "Btu/(h degF)": BTU + "/hour/delta_degF",
+    "%/K": "0.01/kelvin", "ppm/K": "1e-6/kelvin", "Btu/(h ft)": BTU + "/hour/ft", "Btu/lb": BTU + "/lb",
+    "kcal/kg": "4186.8 J/kg", "1/psi": "1/(" + PSI + ")",
     "kcal": "4186.8 J", "kcal/h": "4186.8 J/hour", "kcal/(kg K)": "4186.8 J/kg/kelvin",
     "degF/min": "delta_degF/min", "degF/h": "delta_degF/hour", "1/degF": "1/delta_degF", "1e-6/K": "1e-6/kelvin",
     "hp": "550 ft*lb*g_0/s", "PS": "metric_horsepower", "hp(E)": "electrical_horsepower",

@@ -40,6 +40,23 @@ struct UnitTable<PressureDifference> {
     };
 };
 
+/// How much a liquid shrinks under pressure, (1/v) dv/dp.
+using Compressibility = decltype(Ratio() / PressureDifference());
+
+template <>
+struct UnitTable<Compressibility> {
+    static constexpr const char* type = "Compressibility";
+    static constexpr const char* name = "compressibility";
+    static constexpr const char* hint = "the inverse of a bulk modulus: 1/GPa, 1/bar";
+    static constexpr UnitInfo units[] = {
+        {"1/GPa", "perGPa", "/GPa", "GPa-1|/GPa", 1, 1000000000},
+        {"1/MPa", "perMPa", "/MPa", "MPa-1|/MPa", 1, 1000000},
+        {"1/bar", "perbar", "/bar", "bar-1|/bar", 1, 100000},
+        {"1/Pa", "perPa", "/Pa", "Pa-1|/Pa"},
+        {"1/psi", "perpsi", "/[psi]", "psi-1|/psi", pressure_factor::psi_denominator, pressure_factor::psi_numerator},
+    };
+};
+
 template <>
 struct UnitTable<AbsolutePressure> {
     static constexpr const char* type = "AbsolutePressure";

@@ -138,4 +138,48 @@ struct UnitTable<HeatFlux> {
     };
 };
 
+/// How much a property changes with temperature, as a part of itself; negative where it falls.
+using TemperatureCoefficient = Apart<struct TemperatureCoefficientTag, ThermalExpansion>;
+
+template <>
+struct UnitTable<TemperatureCoefficient> {
+    static constexpr const char* type = "TemperatureCoefficient";
+    static constexpr const char* name = "temperature coefficient";
+    static constexpr const char* hint = "per cent a kelvin, with its sign";
+    static constexpr UnitInfo units[] = {
+        {"%/K", "percentperK", "%/K", "%/degC|% per K|% per degC|percent/K", 1, 100},
+        {"1/K", "perK", "/K", "K-1|/K|1/degC"},
+        {"ppm/K", "ppmperK", "[ppm]/K", "1e-6/K|ppm/degC", 1, 1000000},
+    };
+};
+
+using HeatPerLength = decltype(Power() / Length());
+
+template <>
+struct UnitTable<HeatPerLength> {
+    static constexpr const char* type = "HeatPerLength";
+    static constexpr const char* name = "heat flow per length";
+    static constexpr const char* hint = "";
+    static constexpr UnitInfo units[] = {
+        {"W/m", "Wm", "W/m", "W m-1"},
+        {"kW/m", "kWm", "kW/m", "", 1000, 1},
+        {"Btu/(h ft)", "btuhft", "[Btu_IT]/(h.[ft_i])", "Btu/(hr ft)|Btu/h/ft|Btu/hr/ft|Btu/(ft h)", 52752792631, 54864000000},
+    };
+};
+
+using SpecificEnergy = decltype(Energy() / Mass());
+
+template <>
+struct UnitTable<SpecificEnergy> {
+    static constexpr const char* type = "SpecificEnergy";
+    static constexpr const char* name = "energy per mass";
+    static constexpr const char* hint = "";
+    static constexpr UnitInfo units[] = {
+        {"kJ/kg", "kJkg", "kJ/kg", "kJ kg-1|J/g", 1000, 1},
+        {"J/kg", "Jkg", "J/kg", "J kg-1|m2/s2"},
+        {"Btu/lb", "btulb", "[Btu_IT]/[lb_av]", "Btu/lbm|BTU/lb", 2326, 1},  // exact with the International Table Btu
+        {"kcal/kg", "kcalkg", "kcal_IT/kg", "cal/g", 41868, 10},
+    };
+};
+
 }  // namespace cutwater
