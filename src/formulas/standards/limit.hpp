@@ -1,0 +1,113 @@
+// The number that a pump standard sets for an item, and a figure held against it.
+#pragma once
+
+#include <cutwater/unit_table.hpp>
+
+#include "catalogue/record.hpp"
+#include "formulas/standards/limit_table.hpp"
+
+#include <tuple>
+
+namespace cutwater::formulas {
+
+enum class LimitVerdict { met, not_met };
+
+}  // namespace cutwater::formulas
+
+template <>
+inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::LimitVerdict>{"met", "not met"};
+
+namespace cutwater::formulas {
+
+namespace standards {
+
+inline constexpr const char* source =
+    "ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 "
+    "(excerpt read); bearing life and vibration of "
+    "ISO 13709 second hand (a study course and Europump, Guidelines on Pump Vibration 2013, as quoted); each answer "
+    "says which";
+inline constexpr const char* editions =
+    "Each number belongs to the edition named; newer editions (API 610 of 2021 and after) renumber and change. Read "
+    "the clause itself before it goes into a contract: the answer tells how the number was come by.";
+inline constexpr const char* conditions =
+    "A clause carries conditions that a number leaves out: at which flows, loads and place it holds.";
+
+constexpr auto standard()
+{
+    return choice<PumpStandard>("standard", "standard",
+                                "ISO 5199:2002, ISO 9905:1994, ISO 9908:1993, ISO 13709:2009 (= API 610 11th edition) "
+                                "or ASME B73.1-2012");
+}
+constexpr auto item() { return choice<LimitItem>("item", "item", "what the limit is about"); }
+
+inline NoValue no_number(PumpStandard standard, LimitItem item)
+{
+    return {CUTWATER_NO_ANSWER, "item", why_none(standard, item), {}};
+}
+
+}  // namespace standards
+
+inline Outcome<std::tuple<Ratio, LimitUnit, LimitSide, LimitClause, LimitBasis>> standard_limit(PumpStandard standard,
+                                                                                                LimitItem item)
+{
+    const standards::Row* row = standards::find(standard, item);
+    if (!row) return standards::no_number(standard, item);
+    return std::tuple{Ratio(row->limit), row->unit, row->side, row->clause, row->basis};
+}
+
+inline constexpr Record<&standard_limit> standard_limit_record{
+    .name = "standard_limit",
+    .meaning = "The number that a pump standard sets for an item, with its clause and how it was come by",
+    .also =
+        "API 610 limit|ISO 5199 requirement|clause|what the standard says|allowable value|acceptance limit|class II "
+        "pump|process pump specification",
+    .inputs = {standards::standard(), standards::item()},
+    .results = {output("limit", "limit", units::number, "the number, in the unit that follows"),
+                output_word<LimitUnit>("limit_unit", "unit",
+                                       "unit of the number; share: a part of the best efficiency or rated value"),
+                output_word<LimitSide>("side", "side", "at most or at least"),
+                output_word<LimitClause>("clause", "clause", "clause of the standard"),
+                output_word<LimitBasis>("basis", "basis",
+                                        "whether the clause's text was read, quoted by others, or remembered")},
+    .equation = "table of standards and items",
+    .source = standards::source,
+    .cautions = {standards::editions, standards::conditions},
+    .example = {R"("ISO 9908", "shaft deflection at the seal")", R"(0.05, "mm", "at most", "4.10.3", "excerpt read")",
+                "ISO 9908:1993, 4.10.3 (excerpt read): 50 um"}};
+
+inline Outcome<std::tuple<LimitVerdict, Ratio, LimitUnit, LimitSide, LimitClause, LimitBasis>> standard_check(
+    PumpStandard standard, LimitItem item, Ratio value)
+{
+    const standards::Row* row = standards::find(standard, item);
+    if (!row) return standards::no_number(standard, item);
+    const bool met = row->side == LimitSide::at_most ? value <= row->limit : value >= row->limit;
+    return std::tuple{met ? LimitVerdict::met : LimitVerdict::not_met,
+                      Ratio(row->limit),
+                      row->unit,
+                      row->side,
+                      row->clause,
+                      row->basis};
+}
+
+inline constexpr Record<&standard_check> standard_check_record{
+    .name = "standard_check",
+    .meaning = "A figure held against the number that a pump standard sets for it",
+    .also = "compliance check|meets API 610|meets ISO 5199|specification check|limit check",
+    .inputs = {standards::standard(), standards::item(),
+               input("value", "x", units::number, from(0),
+                     "the figure, as a bare number in the unit that standard_limit tells")},
+    .results = {output_word<LimitVerdict>("verdict", "verdict", "met or not met; a figure equal to the limit meets it"),
+                output("limit", "limit", units::number, "the number that is set"),
+                output_word<LimitUnit>("limit_unit", "unit",
+                                       "unit of both; share: a part of the best efficiency or rated value"),
+                output_word<LimitSide>("side", "side", "at most or at least"),
+                output_word<LimitClause>("clause", "clause", "clause of the standard"),
+                output_word<LimitBasis>("basis", "basis",
+                                        "whether the clause's text was read, quoted by others, or remembered")},
+    .equation = "x <= limit or x >= limit, by the table of standards and items",
+    .source = standards::source,
+    .cautions = {standards::editions, standards::conditions, "The figure is a bare number: give it in the unit named."},
+    .example = {R"("ISO 13709", "bearing life, rated", 31000)",
+                R"("met", 25000, "h", "at least", "6.10.1", "second hand")", "by inspection"}};
+
+}  // namespace cutwater::formulas

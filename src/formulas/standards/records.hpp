@@ -1,0 +1,4 @@
+// Every record of the family.
+#pragma once
+
+#include "formulas/standards/limit.hpp"

@@ -1,0 +1,6 @@
+// Every record of the family.
+#pragma once
+
+#include "formulas/surfaces/explosive_atmosphere.hpp"
+#include "formulas/surfaces/heat_loss.hpp"
+#include "formulas/surfaces/heating.hpp"
