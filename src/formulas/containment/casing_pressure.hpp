@@ -6,14 +6,19 @@
 #include "catalogue/record.hpp"
 #include "formulas/limits.hpp"
 
+#include <tuple>
+
 namespace cutwater::formulas {
 
 namespace containment {
 
 inline constexpr const char* casing_source =
     "ISO 13709:2003 5.3.1 and 5.3.2 by a published comparison with the edition before it (excerpt read): greatest "
-    "suction pressure and the rise "
-    "of the impeller as supplied; on request at the greatest density, the largest impeller, the trip speed; ISO "
+    "suction pressure and the rise of the impeller as supplied; on request at "
+    "the greatest density, the largest impeller, the trip speed; margin of 10 % of the rise: a summary of API 610 "
+    "(read); ISO 5199:2002 4.4 (from memory of it)";
+on request at the greatest density, the largest impeller, the trip speed;
+ISO "
     "5199:2002 4.4 (from memory of it)";
 inline constexpr const char* largest_impeller =
     "Take the head of the largest impeller that may ever be fitted, and the highest point of the curve: a drooping "
@@ -69,12 +74,13 @@ inline constexpr Record<&shutoff_pressure> shutoff_pressure_record{
     .cautions = {containment::largest_impeller, caution::closed_valve},
     .example = {"60, 1830, 0.05, 1", "11.306", "hand calculation: 1830 x 9.80665 x 60 x 1.05 Pa"}};
 
-inline GaugePressure casing_pressure(GaugePressure suction, Head shutoff, Density density, Fraction tolerance,
-                                     Ratio speed, Steps steps)
+inline std::tuple<GaugePressure, GaugePressure> casing_pressure(GaugePressure suction, Head shutoff, Density density,
+                                                                Fraction tolerance, Ratio speed, Fraction margin,
+                                                                Steps steps)
 {
     const PressureDifference rise = containment::greatest_rise(shutoff, density, tolerance, speed);
     steps("dp_0", "rho g H_0 (1 + t)(n/n_0)^2", rise, units::bar);
-    return suction + rise;
+    return {suction + rise, suction + rise * (1.0 + margin.value)};
 }
 
 inline constexpr Record<&casing_pressure> casing_pressure_record{
@@ -86,13 +92,16 @@ inline constexpr Record<&casing_pressure> casing_pressure_record{
     .inputs = {input("suction_pressure", "p_1", units::barg, between(-1.1, 1000),
                      "greatest gauge pressure at the suction branch"),
                containment::shutoff_head(), containment::greatest_density(), containment::head_tolerance(),
-               containment::speed_ratio()},
-    .results = {output("casing_pressure", "p_c", units::barg, "greatest gauge pressure in the casing")},
-    .equation = "p_c = p_1 + rho g H_0 (1 + t)(n/n_0)^2",
+               containment::speed_ratio(),
+               input("rating_margin", "m", units::fraction, between(0, 1),
+                     "part of the rise to be kept below the rating: ISO 13709 10 %, others leave it open", 0)},
+    .results = {output("casing_pressure", "p_c", units::barg, "greatest gauge pressure in the casing"),
+                output("rating_needed", "p_R", units::barg, "rating that the casing needs at its temperature")},
+    .equation = "p_c = p_1 + dp_0, p_R = p_1 + (1 + m) dp_0, dp_0 = rho g H_0 (1 + t)(n/n_0)^2",
     .source = containment::casing_source,
     .cautions = {containment::largest_impeller, containment::suction_at_worst, containment::surge_apart,
                  caution::pressure_containment},
-    .example = {"2, 60, 1830, 0.05, 1", "13.306", "hand calculation: 2 + 11.306"}};
+    .example = {"2, 60, 1830, 0.05, 1, 0.1", "13.306, 14.437", "hand calculation: 2 + 11.306; 2 + 1.1 x 11.306"}};
 
 inline GaugePressure hydrostatic_test_pressure(GaugePressure allowable, Ratio factor, Ratio strength)
 {

@@ -2,8 +2,7 @@
 #pragma once
 
 #include "formulas/containment/casing_pressure.hpp"
-#include "formulas/liquid/water_region1.hpp"
-#include "formulas/liquid/water_saturation.hpp"
+#include "formulas/liquid/water.hpp"
 
 #include <boost/math/tools/toms748_solve.hpp>
 
@@ -113,7 +112,7 @@ inline Outcome<std::tuple<AbsolutePressure, PressureDifference>> trapped_water_p
     Stress modulus, Ratio poisson)
 {
     using Result = std::tuple<AbsolutePressure, PressureDifference>;
-    if (start < water::saturation_pressure(cold))
+    if (water::boils(cold, start))
         return NoValue{CUTWATER_NO_ANSWER,
                        "start_pressure",
                        "at {0} water boils below {1}: the space would not be full of liquid",

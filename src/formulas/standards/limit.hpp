@@ -23,6 +23,10 @@ namespace standards {
 
 inline constexpr const char* source =
     "ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 "
+    "(excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), "
+    "bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says "
+    "which";
+ISO 9908:1993, 4.10 "
     "(excerpt read); bearing life and vibration of "
     "ISO 13709 second hand (a study course and Europump, Guidelines on Pump Vibration 2013, as quoted); each answer "
     "says which";
@@ -64,7 +68,8 @@ inline constexpr Record<&standard_limit> standard_limit_record{
     .inputs = {standards::standard(), standards::item()},
     .results = {output("limit", "limit", units::number, "the number, in the unit that follows"),
                 output_word<LimitUnit>("limit_unit", "unit",
-                                       "unit of the number; share: a part of the best efficiency or rated value"),
+                                       "unit of the number; share: a part of the best efficiency flow, of the rated "
+                                       "head or of the greatest rise"),
                 output_word<LimitSide>("side", "side", "at most or at least"),
                 output_word<LimitClause>("clause", "clause", "clause of the standard"),
                 output_word<LimitBasis>("basis", "basis",
@@ -99,7 +104,8 @@ inline constexpr Record<&standard_check> standard_check_record{
     .results = {output_word<LimitVerdict>("verdict", "verdict", "met or not met; a figure equal to the limit meets it"),
                 output("limit", "limit", units::number, "the number that is set"),
                 output_word<LimitUnit>("limit_unit", "unit",
-                                       "unit of both; share: a part of the best efficiency or rated value"),
+                                       "unit of both; share: a part of the best efficiency flow, of the rated head or "
+                                       "of the greatest rise"),
                 output_word<LimitSide>("side", "side", "at most or at least"),
                 output_word<LimitClause>("clause", "clause", "clause of the standard"),
                 output_word<LimitBasis>("basis", "basis",

@@ -32,6 +32,8 @@ enum class LimitItem {
     preferred_least,
     preferred_most,
     head_rise,
+    head_increase,
+    rating_margin,
     nozzle_combined,
     nozzle_component,
 };
@@ -49,7 +51,7 @@ template <>
 inline constexpr Words<5> words_of<formulas::PumpStandard>{"ISO 5199", "ISO 9905", "ISO 9908", "ISO 13709",
                                                            "ASME B73.1"};
 template <>
-inline constexpr Words<22> words_of<formulas::LimitItem>{
+inline constexpr Words<24> words_of<formulas::LimitItem>{
     "shaft deflection at the seal", "shaft deflection at the impeller",
     "shaft runout, below 50 mm",    "shaft runout, 50 to 100 mm",
     "shaft runout, above 100 mm",   "bearing life, rated",
@@ -60,6 +62,7 @@ inline constexpr Words<22> words_of<formulas::LimitItem>{
     "corrosion allowance",          "rated flow, least",
     "rated flow, greatest",         "preferred region, least",
     "preferred region, greatest",   "head rise to shut-off",
+    "head increase by impeller",    "rating margin",
     "nozzle loads, combined",       "nozzle loads, component"};
 template <>
 inline constexpr Words<6> words_of<formulas::LimitUnit>{"mm", "h", "ratio", "mm/s", "min", "share"};
@@ -127,11 +130,13 @@ inline constexpr Row rows[] = {
     {iso_13709, test_factor, 1.5, LimitUnit::ratio, at_least, clause("8.3.2"), from_memory},
     {iso_13709, test_time, 30, LimitUnit::minutes, at_least, clause("8.3.2"), from_memory},
     {iso_13709, corrosion_allowance, 3, LimitUnit::mm, at_least, clause("6.3"), from_memory},
-    {iso_13709, rated_flow_least, 0.8, LimitUnit::share, at_least, clause("6.1.12"), from_memory},
-    {iso_13709, rated_flow_most, 1.1, LimitUnit::share, at_most, clause("6.1.12"), from_memory},
-    {iso_13709, preferred_least, 0.7, LimitUnit::share, at_least, clause("6.1.12"), from_memory},
-    {iso_13709, preferred_most, 1.2, LimitUnit::share, at_most, clause("6.1.12"), from_memory},
-    {iso_13709, head_rise, 0.1, LimitUnit::share, at_least, clause("6.1.11"), from_memory},
+    {iso_13709, rated_flow_least, 0.8, LimitUnit::share, at_least, clause("6.1.12"), second_hand},
+    {iso_13709, rated_flow_most, 1.1, LimitUnit::share, at_most, clause("6.1.12"), second_hand},
+    {iso_13709, preferred_least, 0.7, LimitUnit::share, at_least, clause("6.1.12"), second_hand},
+    {iso_13709, preferred_most, 1.2, LimitUnit::share, at_most, clause("6.1.12"), second_hand},
+    {iso_13709, head_rise, 0.1, LimitUnit::share, at_least, clause("6.1.11"), second_hand},
+    {iso_13709, head_increase, 0.05, LimitUnit::share, at_least, clause("not recalled"), second_hand},
+    {iso_13709, rating_margin, 0.1, LimitUnit::share, at_least, clause("6.3"), second_hand},
     {iso_13709, nozzle_combined, 2, LimitUnit::ratio, at_most, clause("Annex F"), from_memory},
     {iso_13709, nozzle_component, 2, LimitUnit::ratio, at_most, clause("Annex F"), from_memory},
 
