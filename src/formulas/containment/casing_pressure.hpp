@@ -17,9 +17,6 @@ inline constexpr const char* casing_source =
     "suction pressure and the rise of the impeller as supplied; on request at "
     "the greatest density, the largest impeller, the trip speed; margin of 10 % of the rise: a summary of API 610 "
     "(read); ISO 5199:2002 4.4 (from memory of it)";
-on request at the greatest density, the largest impeller, the trip speed;
-ISO "
-    "5199:2002 4.4 (from memory of it)";
 inline constexpr const char* largest_impeller =
     "Take the head of the largest impeller that may ever be fitted, and the highest point of the curve: a drooping "
     "curve peaks away from closed valve.";

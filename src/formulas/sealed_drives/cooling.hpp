@@ -11,6 +11,7 @@
 #include "formulas/sealed_drives/coupling.hpp"
 #include "formulas/surfaces/explosive_atmosphere.hpp"
 
+#include <numbers>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -70,6 +71,27 @@ inline constexpr Record<&recirculation_temperature_rise> recirculation_temperatu
                  sealed::no_monitor},
     .example = {"600, 8, 998, 4.18", "1.0787", "hand calculation: 600/(1.33333e-4 x 998 x 4180)"}};
 
+inline TemperatureDifference shell_temperature_rise(Power heat, Length diameter, Length length, HeatTransfer film)
+{
+    return heat / (std::numbers::pi * diameter * length * film);
+}
+
+inline constexpr Record<&shell_temperature_rise> shell_temperature_rise_record{
+    .name = "shell_temperature_rise",
+    .meaning = "How much hotter the wall of a shell is than the liquid that cools it",
+    .also = "shell wall temperature|can wall temperature|containment shell temperature|film temperature drop",
+    .inputs = {sealed::heat(), input("diameter", "D", units::mm, limits::bore_mm, "inside diameter of the shell"),
+               input("length", "L", units::mm, above_up_to(0, 2000), "length of the heated zone"),
+               input("film_coefficient", "h", units::Wm2K, above_up_to(0, 50000),
+                     "from wall to liquid: water in the turning gap 2000 to 10 000, oils 200 to 800 (judgement)")},
+    .results = {output("rise", "dT", units::kelvin_difference, "mean rise of the wetted wall above the liquid's mean")},
+    .equation = "dT = P/(pi D L h)",
+    .source = "definition of the film coefficient; all heat taken to the liquid inside, the safe side for it",
+    .cautions = {"The film coefficient is the weak point, and the magnets' pattern makes hot strips. The liquid at the "
+                 "wall may boil before its mean does.",
+                 sealed::no_monitor},
+    .example = {"402, 98.5, 60, 3000", "7.217", "hand calculation: 402/(pi x 0.0985 x 0.06 x 3000)"}};
+
 inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, Temperature, AbsolutePressure>> shell_vapour_margin(
     Temperature inlet, Power heat, Flow flow, Density density, SpecificHeat specific_heat, AbsolutePressure lowest,
     PressureDifference wanted, Series<Temperature> temperatures, Series<AbsolutePressure> vapour_pressures)
@@ -82,8 +104,8 @@ inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, Temperature,
                        "the liquid warms to {0}, outside the vapour-pressure curve, which reaches from {1} to {2}",
                        {number_in(outlet, units::degC), number_in(temperatures.front(), units::degC),
                         number_in(temperatures.back(), units::degC)}};
-    const AbsolutePressure vapour = AbsolutePressure::at(
-        PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
+    const AbsolutePressure vapour =
+        AbsolutePressure::at(PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
     const PressureDifference margin = lowest - vapour;
     return std::tuple{margin >= wanted ? MarginVerdict::kept : MarginVerdict::lost, margin,
                       lowest.above_zero() / vapour.above_zero(), outlet, vapour};

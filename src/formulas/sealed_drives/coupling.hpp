@@ -76,9 +76,8 @@ inline std::tuple<Ratio, Torque> magnetic_coupling_margin(Torque available, Powe
 inline constexpr Record<&magnetic_coupling_margin> magnetic_coupling_margin_record{
     .name = "magnetic_coupling_margin",
     .meaning = "Pull-out torque of a magnetic coupling over the greatest torque it has to carry",
-    .also =
-        "mag drive margin|magnetic coupling safety factor|torque margin|service factor of a magnetic "
-        "coupling|decoupling margin",
+    .also = "mag drive margin|magnetic coupling safety factor|torque margin|service factor of a magnetic "
+            "coupling|decoupling margin",
     .inputs = {input("coupling_torque", "T", units::Nm, above(0),
                      "pull-out torque hot, as from magnetic_coupling_torque"),
                input("greatest_power", "P", units::kW, above(0),

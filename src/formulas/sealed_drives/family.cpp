@@ -11,6 +11,7 @@ constexpr const FunctionInfo* sealed_drives_functions[] = {
     entry<shell_end_factor_record>,
     entry<shell_eddy_loss_record>,
     entry<recirculation_temperature_rise_record>,
+    entry<shell_temperature_rise_record>,
     entry<shell_vapour_margin_record>,
     entry<loss_of_flow_time_record>,
 };

@@ -26,10 +26,6 @@ inline constexpr const char* source =
     "(excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), "
     "bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says "
     "which";
-ISO 9908:1993, 4.10 "
-    "(excerpt read); bearing life and vibration of "
-    "ISO 13709 second hand (a study course and Europump, Guidelines on Pump Vibration 2013, as quoted); each answer "
-    "says which";
 inline constexpr const char* editions =
     "Each number belongs to the edition named; newer editions (API 610 of 2021 and after) renumber and change. Read "
     "the clause itself before it goes into a contract: the answer tells how the number was come by.";
