@@ -15,10 +15,8 @@ constexpr const FunctionInfo* containment_functions[] = {
     entry<rating_at_temperature_record>,
     entry<nozzle_load_limits_record>,
     entry<nozzle_load_check_record>,
-    entry<wall_needed_record>,
     entry<wall_needed_from_bore_record>,
-    entry<corrosion_rate_record>,
-    entry<corrosion_life_record>,
+    entry<corrosion_life_from_readings_record>,
     entry<trapped_liquid_pressure_rise_record>,
     entry<trapped_water_pressure_record>,
 };

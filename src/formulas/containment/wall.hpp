@@ -46,7 +46,7 @@ constexpr auto undertolerance()
 }
 
 inline constexpr const char* source =
-    "ASME B31.3 304.1.2, equations (3a) and (3b), for t < D/6 and P/(S E) <= 0.385 (excerpts of five plant "
+    "ASME B31.3 304.1.2, equation (3b), for t < D/6 and P/(S E) <= 0.385 (excerpts of five plant "
     "calculations, 2008 and 2012 editions, read)";
 
 using Walls = std::tuple<Length, Length, Length>;
@@ -73,29 +73,6 @@ inline Outcome<Walls> thin(Length pressure_wall, Length outside, Stress pressure
 
 }  // namespace wall
 
-inline Outcome<wall::Walls> wall_needed(GaugePressure pressure, Length outside, Stress stress, Ratio quality, Ratio y,
-                                        Length allowance, Fraction undertolerance)
-{
-    const Stress p = pressure.above_zero();
-    const Length t = p * outside / (2.0 * (stress * quality + p * y));
-    return wall::thin(t, outside, p, stress * quality, allowance, undertolerance);
-}
-
-inline constexpr Record<&wall_needed> wall_needed_record{
-    .name = "wall_needed",
-    .meaning = "Wall that a cylinder under inside pressure needs, from its outside diameter",
-    .also = "minimum wall thickness|required wall|retirement thickness|pressure design thickness|t-min",
-    .inputs = {wall::pressure(), input("outside_diameter", "D", units::mm, limits::bore_mm, "outside diameter"),
-               wall::stress(), wall::quality(), wall::y_factor(), wall::allowance(), wall::undertolerance()},
-    .results = {output("pressure_wall", "t", units::mm, "wall for the pressure alone"),
-                output("least_wall", "t_m", units::mm, "least wall, corrosion allowance included"),
-                output("nominal_wall", "t_n", units::mm, "wall to order, undertolerance included")},
-    .equation = "t = P D/(2 (S E + P Y)), t_m = t + c, t_n = t_m/(1 - u)",
-    .source = wall::source,
-    .cautions = {wall::plain_cylinder, wall::test_may_govern, wall::uniform, caution::pressure_containment},
-    .example = {"45.1, 762, 142.7215", "11.889, 11.889, 11.889",
-                "plant calculation to ASME B31.3-2008 (excerpt read): 11.889 mm"}};
-
 inline Outcome<wall::Walls> wall_needed_from_bore(GaugePressure pressure, Length bore, Stress stress, Ratio quality,
                                                   Ratio y, Length allowance, Fraction undertolerance)
 {
@@ -121,38 +98,15 @@ inline constexpr Record<&wall_needed_from_bore> wall_needed_from_bore_record{
     .cautions = {wall::plain_cylinder, wall::test_may_govern, wall::uniform, caution::pressure_containment},
     .example = {"20, 250, 115, 0.8, 0.4, 3", "2.8194, 5.8194, 5.8194", "hand calculation: 2 x 256/(2 (92 - 2 x 0.6))"}};
 
-inline Velocity corrosion_rate(Mass loss, Area surface, Time exposed, Density metal)
-{
-    return loss / (surface * exposed * metal);
-}
-
-inline constexpr Record<&corrosion_rate> corrosion_rate_record{
-    .name = "corrosion_rate",
-    .meaning = "Mean rate of corrosion from the mass that a coupon or part has lost",
-    .also = "corrosion penetration rate|coupon|mass loss|weight loss|mpy|mm/a",
-    .inputs = {input("mass_loss", "W", units::gram, from(0), "mass lost"),
-               input("surface", "A", units::cm2, above(0), "surface exposed"),
-               input("exposure", "t", units::hour, above(0), "time exposed"),
-               input("metal_density", "rho_m", units::gcm3, between(0.5, 25),
-                     "density of the metal: steel 7.9, nickel alloys 8.9, titanium 4.5")},
-    .results = {output("rate", "r", units::mm_year, "mean loss of wall on one side, the year of 8760 h")},
-    .equation = "r = W/(A t rho_m)",
-    .source = "definition; ASTM G1, K = 8.76e4 for mm/a, g, cm2, h and g/cm3 (from memory of it)",
-    .cautions = {wall::uniform,
-                 "A coupon tells of its own place and time: the pump's velocity, temperature and upsets may differ."},
-    .example = {"485, 645.16, 8760, 7.9", "0.9516",
-                "W. D. Callister, Materials Science and Engineering (excerpt read): 485 g from 100 in2 of steel in a "
-                "year, 0.952 mm/a"}};
-
-inline std::tuple<Velocity, Time> corrosion_life(Length wall_before, Length wall_now, Time between_readings,
-                                                 Length wall_needed)
+inline std::tuple<Velocity, Time> corrosion_life_from_readings(Length wall_before, Length wall_now,
+                                                               Time between_readings, Length wall_needed)
 {
     const Velocity rate = (wall_before - wall_now) / between_readings;
     return {rate, (wall_now - wall_needed) / rate};
 }
 
-inline constexpr auto corrosion_life_record = record<&corrosion_life>(
-    {.name = "corrosion_life",
+inline constexpr auto corrosion_life_from_readings_record = record<&corrosion_life_from_readings>(
+    {.name = "corrosion_life_from_readings",
      .meaning = "Time until corrosion has taken the wall down to what the pressure needs, from two readings",
      .also = "remaining life|remnant life|corrosion allowance life|wall thinning|wall loss|UT readings",
      .inputs = {input("wall_before", "t_1", units::mm, above(0),
@@ -160,7 +114,7 @@ inline constexpr auto corrosion_life_record = record<&corrosion_life>(
                 input("wall_now", "t_2", units::mm, above(0), "wall at the later reading, at the same place"),
                 input("interval", "dt", units::year, above(0), "time between the readings"),
                 input("wall_needed", "t_m", units::mm, from(0),
-                      "least wall for the pressure, as from wall_needed without allowance")},
+                      "least wall for the pressure, as from wall_needed or wall_needed_from_bore without allowance")},
      .results = {output("rate", "r", units::mm_year, "mean rate between the readings"),
                  output("life", "L", units::year, "time from the later reading on")},
      .equation = "r = (t_1 - t_2)/dt, L = (t_2 - t_m)/r",
