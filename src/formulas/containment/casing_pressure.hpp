@@ -83,10 +83,9 @@ inline std::tuple<GaugePressure, GaugePressure> casing_pressure(GaugePressure su
 inline constexpr Record<&casing_pressure> casing_pressure_record{
     .name = "casing_pressure",
     .meaning = "Greatest pressure in a pump's casing, to be held against its rating",
-    .also =
-        "maximum discharge pressure|maximum casing pressure|basic design pressure|maximum allowable working "
-        "pressure|MAWP|required casing rating",
-    .inputs = {input("suction_pressure", "p_1", units::barg, between(-1.1, 1000),
+    .also = "maximum discharge pressure|maximum casing pressure|basic design pressure|maximum allowable working "
+            "pressure|MAWP|required casing rating",
+    .inputs = {input("suction_pressure", "p_1", units::barg, limits::suction_barg,
                      "greatest gauge pressure at the suction branch"),
                containment::shutoff_head(), containment::greatest_density(), containment::head_tolerance(),
                containment::speed_ratio(),

@@ -34,8 +34,9 @@ inline constexpr auto self_priming_lift_record = record<&self_priming_lift>(
     {.name = "self_priming_lift",
      .meaning = "Greatest height to which a self-priming unit can draw the liquid up",
      .also = "self-priming|suction lift|priming lift|dry suction lift|static lift|attainable vacuum",
-     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "absolute pressure on the liquid"),
-                input("vapour_pressure", "p_v", units::bara, from(0), "vapour pressure at the liquid's temperature"),
+     .inputs = {input("surface_pressure", "p_s", units::bara, limits::surface_bara, "absolute pressure on the liquid"),
+                input("vapour_pressure", "p_v", units::bara, limits::vapour_bara,
+                      "vapour pressure at the liquid's temperature"),
                 input("attainable_vacuum", "dp_v", units::bar, between(0, 1.1),
                       "pressure below the surface's that the unit reaches with air, closed suction; from the pump "
                       "maker's test"),

@@ -56,8 +56,8 @@ inline RotationalSpeed pinned(Length span, Length diameter, Stress modulus, Dens
     const auto mass_per_length = (metal + liquid) * round(diameter, Length{});
     const auto stiffness = modulus * second_moment;
     const Ratio pulled = 1.0 + tension * span * span / (std::numbers::pi * std::numbers::pi * stiffness);
-    const Frequency turns = std::numbers::pi / 2 / (span * span) * square_root(stiffness / mass_per_length) *
-                            square_root(pulled);
+    const Frequency turns =
+        std::numbers::pi / 2 / (span * span) * square_root(stiffness / mass_per_length) * square_root(pulled);
     return RotationalSpeed::revolutions(turns);
 }
 
@@ -215,7 +215,8 @@ inline constexpr auto pressure_at_inlet_record = record<&pressure_at_inlet>(
     {.name = "pressure_at_inlet",
      .meaning = "Pressure at the inlet of a submerged pump",
      .also = "inlet pressure|sump pump|submergence pressure|vertical pump suction pressure|bell pressure",
-     .inputs = {input("surface_pressure", "p_s", units::bara, above(0), "absolute pressure on the liquid in the sump"),
+     .inputs = {input("surface_pressure", "p_s", units::bara, limits::surface_bara,
+                      "absolute pressure on the liquid in the sump"),
                 input("submergence", "h", units::metre, from(0),
                       "lowest level above the inlet datum of the first impeller"),
                 input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
