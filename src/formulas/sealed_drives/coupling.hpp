@@ -66,6 +66,31 @@ inline constexpr auto magnetic_coupling_torque_record = record<&magnetic_couplin
         "with that coefficient less than 30 % of the magnet's strength would be left: a linear change does not reach "
         "so far"));
 
+inline Torque magnetic_coupling_start_torque(Torque motor, Torque load, Fraction inertia_share)
+{
+    return load + (motor - load) * inertia_share.value;
+}
+
+inline constexpr auto magnetic_coupling_start_torque_record = record<&magnetic_coupling_start_torque>(
+    {.name = "magnetic_coupling_start_torque",
+     .meaning = "Torque through a coupling while the motor runs the pump up",
+     .also = "starting torque|start-up torque|direct on line start|DOL start|acceleration torque|mag drive start",
+     .inputs = {input("motor_torque", "T_M", units::Nm, above(0),
+                      "greatest torque of the motor during the start: locked-rotor or breakdown torque"),
+                input("load_torque", "T_L", units::Nm, from(0), "torque that the pump asks for at that moment"),
+                input("inertia_share", "J_P/J", units::fraction, inside(0, 1),
+                      "moment of inertia behind the coupling (inner magnets, shaft, impeller, liquid in it) over that "
+                      "of the whole train")},
+     .results = {output("torque", "T_C", units::Nm, "torque that the coupling must pass on")},
+     .equation = "T_C = T_L + (T_M - T_L) J_P/J",
+     .source = "Newton's second law for two masses on a stiff shaft; common practice",
+     .cautions = {"Mean torque: a start on the mains swings, and the first peaks reach about twice the mean. Starting "
+                  "direct on line decouples more drives than running does; use a soft start or a converter.",
+                  magnetic::decouples},
+     .example = {"120, 10, 0.23", "35.3", "hand calculation: 10 + 110 x 0.23"}},
+    relation<"load_torque", "motor_torque">([](Torque load, Torque motor) { return load < motor; },
+                                            "it must be less than the motor's: the motor would not start the pump"));
+
 inline std::tuple<Ratio, Torque> magnetic_coupling_margin(Torque available, Power greatest_power, RotationalSpeed speed,
                                                           Torque start)
 {

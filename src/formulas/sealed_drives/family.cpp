@@ -7,6 +7,7 @@ using namespace formulas;
 
 constexpr const FunctionInfo* sealed_drives_functions[] = {
     entry<magnetic_coupling_torque_record>,
+    entry<magnetic_coupling_start_torque_record>,
     entry<magnetic_coupling_margin_record>,
     entry<shell_end_factor_record>,
     entry<shell_eddy_loss_record>,

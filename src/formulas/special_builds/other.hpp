@@ -90,7 +90,7 @@ inline constexpr Record<&impeller_from_coefficients> impeller_from_coefficients_
     .cautions = {"Coefficients of a build hold for geometrically similar pumps at one flow coefficient alone. Fibres "
                  "and solids change them: rankings in clean water do not carry over.",
                  "Some books define psi with a factor of 2.", caution::guide_only},
-    .example = {"60, 20, 1450, 0.36, 0.48, 1050", "307.44, 23.341, 7.1505", "hand calculation: sqrt(196.133/0.36)"}};
+    .example = {"60, 20, 1450, 0.36, 0.48, 1050", "307.44, 23.341, 7.1507", "hand calculation: sqrt(196.133/0.36)"}};
 
 inline std::tuple<Temperature, Power> shaft_end_temperature(Temperature hot, Temperature ambient, Length diameter,
                                                             Length length, ThermalConductivity conductivity,

@@ -228,7 +228,7 @@ inline constexpr auto pressure_at_inlet_record = record<&pressure_at_inlet>(
      .cautions = {"Against boiling hold it by npsh_available; against vortices by minimum_submergence: a low sump "
                   "fails by air before it fails by pressure.",
                   caution::hot_or_toxic},
-     .example = {"1.013, 1.2, 1830, 0.3", "1.17451", "hand calculation: 1830 x 9.80665 x 0.9 = 16151.6 Pa"}},
+     .example = {"1.013, 1.2, 1830, 0.3", "1.17452", "hand calculation: 1830 x 9.80665 x 0.9 = 16151.6 Pa"}},
     relation<"losses", "surface_pressure", "density", "submergence">(
         [](Head losses, AbsolutePressure surface, Density density, Length submergence) {
             return surface.above_zero() + density * standard_gravity * (submergence - losses) > PressureDifference{};

@@ -49,12 +49,15 @@ inline Air air(double kelvin, double pascal)
 inline double nusselt(SurfaceShape shape, double rayleigh, double prandtl)
 {
     const auto of_prandtl = [&](double constant) { return 1 + elementary::pow(constant / prandtl, 9.0 / 16); };
-    if (shape == SurfaceShape::sphere)
-        return 2 + 0.589 * std::sqrt(std::sqrt(rayleigh)) / elementary::pow(of_prandtl(0.469), 4.0 / 9);
+    if (shape == SurfaceShape::sphere) {
+        const double a = of_prandtl(0.469);
+        const double laminar = 0.589 * std::sqrt(std::sqrt(rayleigh)) / elementary::pow(a, 4.0 / 9);
+        return 2 + laminar * elementary::pow(1 + 7.44e-8 * rayleigh / elementary::pow(a, 16.0 / 9), 1.0 / 12);
+    }
     const bool wall = shape == SurfaceShape::vertical_wall;
     const double sixth = rayleigh > 0 ? elementary::pow(rayleigh, 1.0 / 6) : 0;
-    const double root = (wall ? 0.825 : 0.60) +
-                        0.387 * sixth / elementary::pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
+    const double root =
+        (wall ? 0.825 : 0.60) + 0.387 * sixth / elementary::pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
     return root * root;
 }
 
@@ -120,8 +123,8 @@ inline Outcome<std::tuple<HeatTransfer, HeatTransfer, HeatTransfer>> surface_coe
     const double hot = surface.above_zero().value(), cold = ambient.above_zero().value(), film = (hot + cold) / 2,
                  d = size.value();
     const heat::Air air = heat::air(film, pressure.above_zero().value());
-    const double rayleigh = 9.80665 / film * std::abs(hot - cold) * (d * d * d) / (air.kinematic * air.kinematic) *
-                            air.prandtl;
+    const double rayleigh =
+        9.80665 / film * std::abs(hot - cold) * (d * d * d) / (air.kinematic * air.kinematic) * air.prandtl;
     if (rayleigh > 1e12)
         return NoValue{CUTWATER_NO_ANSWER,
                        "size",
@@ -132,8 +135,8 @@ inline Outcome<std::tuple<HeatTransfer, HeatTransfer, HeatTransfer>> surface_coe
     steps("Ra", "g |T_s - T_a| L^3 Pr/(T_f nu^2)", Ratio(rayleigh), units::number);
     steps("Nu", "of the shape", Ratio(nusselt), units::number);
     const HeatTransfer convection = HeatTransfer::from_value(nusselt * air.conductivity / d);
-    const HeatTransfer radiation = HeatTransfer::from_value(emissivity.value * heat::stefan_boltzmann *
-                                                            (hot * hot + cold * cold) * (hot + cold));
+    const HeatTransfer radiation =
+        HeatTransfer::from_value(emissivity.value * heat::stefan_boltzmann * (hot * hot + cold * cold) * (hot + cold));
     return std::tuple{convection + radiation, convection, radiation};
 }
 
@@ -155,10 +158,10 @@ inline constexpr Record<&surface_coefficient> surface_coefficient_record{
     .results = {output("surface_coefficient", "h", units::Wm2K, "both together"),
                 output("convection", "h_c", units::Wm2K, "by free convection"),
                 output("radiation", "h_r", units::Wm2K, "by radiation")},
-    .equation =
-        "h = h_c + h_r, h_c = Nu k/L, h_r = eps sigma (T_s^2 + T_a^2)(T_s + T_a); Nu of Ra and Pr: cylinder (0.60 + "
-        "0.387 Ra^(1/6)/[1 + (0.559/Pr)^(9/16)]^(8/27))^2, "
-        "wall 0.825 and 0.492 for 0.60 and 0.559, sphere 2 + 0.589 Ra^(1/4)/[1 + (0.469/Pr)^(9/16)]^(4/9)",
+    .equation = "h = h_c + h_r, h_c = Nu k/L, h_r = eps sigma (T_s^2 + T_a^2)(T_s + T_a); Nu of Ra and Pr: cylinder "
+                "(0.60 + 0.387 Ra^(1/6)/[1 + (0.559/Pr)^(9/16)]^(8/27))^2, "
+                "wall 0.825 and 0.492 for 0.60 and 0.559, sphere 2 + 0.589 Ra^(1/4)/a^(4/9) (1 + 7.44e-8 "
+                "Ra/a^(16/9))^(1/12), a = 1 + (0.469/Pr)^(9/16)",
     .source =
         "S. W. Churchill and H. H. S. Chu, Int. J. Heat Mass Transfer 18 (1975) 1049 and 1323; S. W. Churchill 1983 "
         "(the three as in the open library ht 1.0.7, read and run); "
@@ -238,11 +241,10 @@ inline std::tuple<Power, Power, Power> heat_tracing_duty(Temperature hot, Temper
                                                          Fraction margin)
 {
     const double more = 1 + margin.value;
-    const Power line = more *
-                       std::get<0>(heat::along_pipe(hot, ambient, outside, thickness, conductivity, coefficient)) *
-                       length;
-    const Power pump = more *
-                       std::get<0>(heat::through_wall(hot, ambient, casing, thickness, conductivity, coefficient));
+    const Power line =
+        more * std::get<0>(heat::along_pipe(hot, ambient, outside, thickness, conductivity, coefficient)) * length;
+    const Power pump =
+        more * std::get<0>(heat::through_wall(hot, ambient, casing, thickness, conductivity, coefficient));
     return {line + pump, line, pump};
 }
 
