@@ -36,7 +36,7 @@ constexpr auto y_factor()
 }
 constexpr auto allowance()
 {
-    return input("corrosion_allowance", "c", units::mm, from(0),
+    return input("corrosion_allowance", "c", units::mm, between(0, 100),
                  "corrosion and wear allowance; 3 mm is usual for pump casings", 0);
 }
 constexpr auto undertolerance()
@@ -109,11 +109,12 @@ inline constexpr auto corrosion_life_from_readings_record = record<&corrosion_li
     {.name = "corrosion_life_from_readings",
      .meaning = "Time until corrosion has taken the wall down to what the pressure needs, from two readings",
      .also = "remaining life|remnant life|corrosion allowance life|wall thinning|wall loss|UT readings",
-     .inputs = {input("wall_before", "t_1", units::mm, above(0),
+     .inputs = {input("wall_before", "t_1", units::mm, above_up_to(0, 1000),
                       "wall at the earlier reading, or as new; take the thinnest place"),
-                input("wall_now", "t_2", units::mm, above(0), "wall at the later reading, at the same place"),
-                input("interval", "dt", units::year, above(0), "time between the readings"),
-                input("wall_needed", "t_m", units::mm, from(0),
+                input("wall_now", "t_2", units::mm, above_up_to(0, 1000),
+                      "wall at the later reading, at the same place"),
+                input("interval", "dt", units::year, above_up_to(0, 1000), "time between the readings"),
+                input("wall_needed", "t_m", units::mm, between(0, 1000),
                       "least wall for the pressure, as from wall_needed or wall_needed_from_bore without allowance")},
      .results = {output("rate", "r", units::mm_year, "mean rate between the readings"),
                  output("life", "L", units::year, "time from the later reading on")},
