@@ -5,6 +5,14 @@
 
 namespace cutwater::formulas {
 
+namespace least_flow {
+
+inline constexpr const char* both_valves =
+    "With the valves on both sides closed the liquid has nowhere to expand: in a casing full of cold water the "
+    "pressure rises by some 4 bar for every kelvin, by more when hot, and bursts it long before the liquid boils.";
+
+}  // namespace least_flow
+
 inline TemperatureRate closed_valve_heating_rate(Power shutoff_power, Volume liquid, Density density, SpecificHeat specific_heat,
                                                  Mass metal, SpecificHeat metal_specific_heat)
 {
@@ -24,7 +32,7 @@ inline constexpr Record<&closed_valve_heating_rate> closed_valve_heating_rate_re
     .results = {output("heating_rate", "dT/dt", units::K_min, "with no heat lost to the surroundings")},
     .equation = "dT/dt = P_0/(V rho c_p + m c_m)",
     .source = "energy balance; the relation of I. J. Karassik et al., Pump Handbook (from memory of it)",
-    .cautions = {caution::closed_valve, caution::hot_or_toxic, caution::pressure_containment},
+    .cautions = {caution::closed_valve, least_flow::both_valves, caution::hot_or_toxic, caution::pressure_containment},
     .example = {"15, 10, 998, 4.184, 60", "12.976", "hand calculation"}};
 
 inline Time time_to_temperature(TemperatureRate rate, Temperature start, Temperature end) { return (end - start) / rate; }
@@ -39,7 +47,7 @@ inline constexpr auto time_to_temperature_record = record<&time_to_temperature>(
     .results = {output("time", "t", units::minute, "time until then")},
     .equation = "t = (T_2 - T_1)/(dT/dt)",
     .source = "steady heating without loss; common practice",
-    .cautions = {caution::closed_valve, caution::hot_or_toxic},
+    .cautions = {caution::closed_valve, least_flow::both_valves, caution::hot_or_toxic},
     .example = {"12.96, 20, 85", "5.0154", "hand calculation: 65 K at 12.96 K/min"}},
     relation<"end_temperature", "start_temperature">([](Temperature end, Temperature start) { return end > start; },
         "it must lie above the start temperature"));

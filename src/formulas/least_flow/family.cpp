@@ -15,7 +15,7 @@ constexpr const FunctionInfo* least_flow_functions[] = {
     entry<thermal_minimum_flow_from_npsh_record>,
     entry<closed_valve_heating_rate_record>,
     entry<time_to_temperature_record>,
-    entry<stable_minimum_flow_record>,
+    entry<falling_head_flow_record>,
     entry<suction_recirculation_flow_record>,
     entry<preferred_region_record>,
     entry<operating_region_record>,

@@ -99,12 +99,14 @@ inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperat
 
 inline Outcome<Flow> thermal_minimum_flow_from_npsh(Power shutoff_power, Head shutoff_head, SpecificHeat specific_heat,
                                                     Temperature inlet, Head available, Head required, Head margin, Density density,
-                                                    Series<Temperature> temperatures, Series<AbsolutePressure> pressures, Steps steps)
+                                                    Series<Temperature> temperatures,
+                                                    Series<AbsolutePressure> pressures,
+                                                      ThermalExpansion expansion, Steps steps)
 {
     const auto rise = least_flow::allowed_rise(inlet, available, required, margin, density, temperatures, pressures, steps);
     if (!rise) return rise.why();
     steps("dT", "allowed warming", *rise, units::kelvin_difference);
-    return thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise);
+    return thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise, expansion, inlet);
 }
 
 inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_minimum_flow_from_npsh>({
@@ -120,11 +122,14 @@ inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_mi
                input("npsh_margin", "dNPSH", units::metre, from(0), "margin to keep above NPSH3"),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
                series("temperatures", "T_i", units::degC, above(-273.15), "the liquid's vapour-pressure curve: temperatures", 2, Order::rising),
-               series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures", 2, Order::rising)},
+               series("vapour_pressures", "p_v,i", units::bara, above(0),
+                      "the liquid's vapour-pressure curve: pressures", 2, Order::rising),
+               input("expansion", "beta", units::per_K, least_flow::expansions,
+                     "thermal expansion of the liquid; 0 leaves the heating by compression out", 0)},
     .results = {output("flow", "Q_min", units::m3h, "least continuous flow for heating alone")},
-    .equation = "Q_min = P_0/[rho (c_p dT + g H_0)], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
+    .equation = "Q_min = P_0/[rho (c_p dT + g H_0 (1 - beta T))], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
     .source = least_flow::vapour_source,
-    .cautions = {least_flow::larger_of_both, caution::npsh_margin, caution::hot_or_toxic},
+    .cautions = {least_flow::larger_of_both, least_flow::led_back, caution::npsh_margin, caution::hot_or_toxic},
     .example = {"15, 60, 4.2, 85, 10, 4, 1, 965, [80, 90, 100, 110], [0.4741472, 0.7018236, 1.01418, 1.43376]", "0.82435",
                 "hand calculation: 15 kW warm the liquid by 16.022 K"}},
     pairs::equal_length<"vapour_pressures", "temperatures">(),
