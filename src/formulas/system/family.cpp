@@ -29,6 +29,8 @@ constexpr const FunctionInfo* system_functions[] = {
     entry<pressure_surge_record>,
     entry<pressure_wave_speed_record>,
     entry<surge_period_record>,
+    entry<closure_surge_record>,
+    entry<line_packing_surge_record>,
 };
 
 extern const Family system_family;  // a const without this would stay inside this file

@@ -18,14 +18,17 @@ inline Length minimum_submergence(Flow flow, Length inlet_diameter, Steps steps)
 inline constexpr Record<&minimum_submergence> minimum_submergence_record{
     .name = "minimum_submergence",
     .meaning = "Least depth of an inlet below the surface, against vortices that draw air",
-    .also = "vortex|air entrainment|sump level|intake|minimum liquid level|bell",
+    .also = "vortex|air entrainment|sump level|intake|minimum liquid level|bell|submergence|suction bell|sump",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow into the inlet"),
                input("inlet_diameter", "D", units::mm, limits::bore_mm, "outside diameter of the bell, or inside diameter of a plain pipe's end")},
     .results = {output("submergence", "S", units::metre, "lowest surface above the bell's lip or above the centre of a horizontal pipe's end")},
     .equation = "S = D (1 + 2.3 F_D), F_D = V/sqrt(g D), V = Q/(pi/4 D^2)",
     .source = "ANSI/HI 9.8, required submergence against vortices (from memory of it, after Hecker 1987); formula read in "
               "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.E.1 and 1.E.2 (excerpt read)",
-    .cautions = {"Holds for even approach flow; a poor sump draws vortices at any depth. NPSH may ask for more."},
+    .cautions = {"Look at the velocity V at the bell too, shown in the working: about 1.7 m/s is usual (ANSI/HI 9.8, "
+                 "from memory), 1.5 m/s a limit for wet wells (US Unified Facilities Criteria 4-832-01N, read). A bell "
+                 "too small wants more depth and still draws vortices.",
+                 "Holds for even approach flow; a poor sump draws vortices at any depth. NPSH may ask for more."},
     .example = {"1000, 500", "1.23472", "hand calculation: 0.5 (1 + 2.3 x 1.41471/2.21434)"}};
 
 inline Volume wet_well_volume(Flow flow, Frequency starts) { return flow / (4.0 * starts); }
