@@ -16,6 +16,7 @@ constexpr const FunctionInfo* curves_functions[] = {
     entry<duty_head_record>,
     entry<speed_for_duty_record>,
     entry<trim_for_duty_record>,
+    entry<small_trim_for_duty_record>,
     entry<best_efficiency_flow_record>,
     entry<best_efficiency_record>,
     entry<curve_at_speed_record>,

@@ -66,7 +66,7 @@ inline constexpr auto curve_at_speed_record = record<&curve_at_speed>({
                 output_series<Head>("new_heads", "H'_i", units::metre, "heads at the new speed")},
     .equation = "Q' = Q n'/n; H' = H (n'/n)^2",
     .source = affinity::source,
-    .cautions = {caution::affinity, affinity::standard_range},
+    .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
     .example = {"[0, 100], [40, 30], 2900, 1450", "[0, 50], [10, 7.5]", "hand calculation"}},
     pairs::equal_length<"heads", "flows">(),
     relation<"new_speed", "speed">([](RotationalSpeed m, RotationalSpeed n) { return affinity::in_limits(n, m); },
@@ -89,7 +89,7 @@ inline constexpr auto power_curve_at_speed_record = record<&power_curve_at_speed
                 output_series<Power>("new_powers", "P'_i", units::kW, "power inputs at the new speed")},
     .equation = "Q' = Q n'/n; P' = P (n'/n)^3",
     .source = affinity::source,
-    .cautions = {caution::affinity, affinity::standard_range},
+    .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
     .example = {"[0, 100], [8, 16], 2900, 1450", "[0, 50], [1, 2]", "hand calculation"}},
     pairs::equal_length<"powers", "flows">(),
     relation<"new_speed", "speed">([](RotationalSpeed m, RotationalSpeed n) { return affinity::in_limits(n, m); },
@@ -112,7 +112,7 @@ inline constexpr auto curve_at_trim_record = record<&curve_at_trim>({
                 output_series<Head>("trimmed_heads", "H'_i", units::metre, "heads at the trimmed diameter")},
     .equation = "Q' = Q (D'/D)^1 or ^2; H' = H (D'/D)^2",
     .source = trim::source,
-    .cautions = {caution::trim, trim::two_sets},
+    .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
     .example = {"[0, 100], [50, 40], 250, 200", "[0, 80], [32, 25.6]", "hand calculation"}},
     pairs::equal_length<"heads", "flows">(),
     trim::not_grown, trim::near_enough);
@@ -135,7 +135,7 @@ inline constexpr auto power_curve_at_trim_record = record<&power_curve_at_trim>(
                 output_series<Power>("trimmed_powers", "P'_i", units::kW, "power inputs at the trimmed diameter")},
     .equation = "Q' = Q (D'/D)^1 or ^2; P' = P (D'/D)^3 or ^4",
     .source = trim::source,
-    .cautions = {caution::trim, trim::two_sets},
+    .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
     .example = {"[0, 100], [10, 20], 250, 200", "[0, 80], [5.12, 10.24]", "hand calculation"}},
     pairs::equal_length<"powers", "flows">(),
     trim::not_grown, trim::near_enough);
@@ -144,7 +144,8 @@ inline constexpr auto power_curve_at_trim_record = record<&power_curve_at_trim>(
 inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Fraction>>> curve_viscous(Series<Flow> flows, Series<Head> heads,
                                                                                       Series<Fraction> efficiencies, RotationalSpeed speed,
                                                                                       KinematicViscosity viscosity, Count stages,
-                                                                                      KinematicViscosity water_viscosity, Steps steps)
+                                                                                      KinematicViscosity water_viscosity, NearOne near,
+                                                                                      Steps steps)
 {
     const auto best = curves::best_point(flows, efficiencies);
     if (!best) return best.why();
@@ -160,7 +161,7 @@ inline Outcome<std::tuple<Points<Flow>, Points<Head>, Points<Fraction>>> curve_v
     if (flows.back() > 1.5 * (1 + 1e-9) * best_flow)
         return NoValue{CUTWATER_OUT_OF_INTERVAL, "flows", "the last point, {0}, lies beyond 1.5 times the best efficiency flow, {1}, where the method does not hold",
                        {number_in(flows.back(), units::m3h), number_in(best_flow, units::m3h)}};
-    const double c_eta = viscous::efficiency_ratio(b, best->efficiency, (viscosity / water_viscosity).value());
+    const double c_eta = viscous::efficiency_ratio(b, best->efficiency, (viscosity / water_viscosity).value(), near);
     if (!(c_eta > 0)) return NoValue{CUTWATER_NO_ANSWER, "efficiencies", viscous::nothing_left};
     std::tuple<Points<Flow>, Points<Head>, Points<Fraction>> curve;
     const double c_q = viscous::flow_ratio(b);
@@ -184,7 +185,9 @@ inline constexpr auto curve_viscous_record = record<&curve_viscous>({
                input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed"),
                input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
                input("stages", "z", units::count, between(1, 100), "number of stages", 1),
-               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2), "kinematic viscosity of the water that the pump was tested on", 1)},
+               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2),
+                     "kinematic viscosity of the water that the pump was tested on", 1),
+               viscous::near_one()},
     .results = {output_series<Flow>("viscous_flows", "Q_vis,i", units::m3h, "flows on the viscous liquid"),
                 output_series<Head>("viscous_heads", "H_vis,i", units::metre, "heads on the viscous liquid"),
                 output_series<Fraction>("viscous_efficiencies", "eta_vis,i", units::fraction, "efficiencies on the viscous liquid")},

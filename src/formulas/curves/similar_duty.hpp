@@ -4,6 +4,7 @@
 
 #include "formulas/curves/meeting.hpp"
 #include "formulas/curves/scaled.hpp"
+#include "formulas/similarity/small_trim.hpp"
 
 namespace cutwater::formulas {
 
@@ -30,6 +31,9 @@ inline Outcome<Flow> similar_flow(const Series<Flow>& flows, const Series<Head>&
                    {flow(knots.first())}};
 }
 
+inline constexpr const char* larger_first =
+    "Metal does not grow back: cut to the larger of the two laws' diameters first, test, and cut again. On a falling "
+    "curve the line gives the larger; curve_at_trim goes through the duty when it is given the same law.";
 inline constexpr const char* not_the_head_ratio =
     "The root of the ratio of heads at the duty's flow is not the answer: the similar point lies at another flow.";
 
@@ -85,16 +89,62 @@ inline Outcome<Length> trim_for_duty(Series<Flow> flows, Series<Head> heads, Len
 inline constexpr auto trim_for_duty_record = record<&trim_for_duty>({
     .name = "trim_for_duty",
     .meaning = "Impeller diameter at which a pump gives a duty",
-    .also = "impeller trim|cut impeller|what diameter|flow too large",
+    .also = "impeller trim|cut impeller|what diameter|flow too large|impeller turn-down",
     .inputs = {curves::flows("flows of the curve's points at full diameter"),
                curves::heads("heads of the curve's points at full diameter"), trim::diameter(),
                input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"), input("duty_head", "H_d", units::metre, above(0), "head wanted"),
-               choice<TrimLaw>("trim_law", "law", curves::law_meaning, TrimLaw::parabola)},
+               choice<TrimLaw>("trim_law", "law", "line, for the exponents (2, 2, 4) of flow, head and power, which "
+                                                  "cuts the less; parabola, for (1, 2, 3)",
+                               TrimLaw::line)},
     .results = {output("trimmed_diameter", "D'", units::mm, "diameter after the cut, by the trim law")},
     .equation = "D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d Q/Q_d",
     .source = trim::source,
-    .cautions = {curves::not_the_head_ratio, caution::trim, trim::two_sets, trim::efficiency},
-    .example = {"[0, 50, 100], [40, 38, 30], 250, 80, 19.2", "200", "hand calculation: the parabola meets the point 100 m3/h, 30 m"}},
+    .cautions = {curves::larger_first, curves::not_the_head_ratio, caution::trim, trim::two_sets, trim::efficiency,
+                 trim::npsh_after},
+    .example = {"[0, 50, 100], [40, 38, 30], 250, 80, 24", "223.607",
+                "hand calculation: the line meets the point 100 m3/h, 30 m; 250 sqrt(0.8)"}},
     pairs::equal_length<"heads", "flows">());
+
+inline Outcome<Length> small_trim_for_duty(Series<Flow> flows, Series<Head> heads, Length diameter, Length inlet,
+                                           Flow duty_flow, Head duty_head,
+                                           Steps steps)
+{
+    const auto similar = curves::similar_flow(flows, heads, duty_flow, duty_head, false);
+    if (!similar) return similar.why();
+    const Ratio r = duty_flow / *similar;
+    steps("Q_x", "flow at which H = H_d (Q/Q_d)^2 meets the curve", *similar, units::m3h);
+    steps("R", "Q_d/Q_x", r, units::number);
+    if (r.value() > 1 + 1e-12)
+        return NoValue{CUTWATER_NO_ANSWER, "duty_head", "the duty lies above the curve at full diameter: its flow is "
+                                                        "{0} times that of the similar point",
+                       {{r.value(), ""}}};
+    const Length trimmed = square_root(inlet * inlet + r * r * (diameter * diameter - inlet * inlet));
+    if (trimmed < small_trim::least_cut * diameter)
+        return NoValue{CUTWATER_NO_ANSWER, "duty_head", "the impeller would have to be cut to {0} of its diameter; the "
+                                                        "relation is for cuts of up to 5 %: see trim_for_duty",
+                       {{Ratio(trimmed / diameter).value(), ""}}};
+    return trimmed;
+}
+
+inline constexpr auto small_trim_for_duty_record = record<&small_trim_for_duty>({
+    .name = "small_trim_for_duty",
+    .meaning = "Impeller diameter at which a pump gives a duty a little below its curve, by ISO 9906's relation for "
+               "cuts of up to 5 %",
+    .also = "impeller trim|impeller turn-down",
+    .inputs = {curves::flows("flows of the curve's points at full diameter, as tested"),
+               curves::heads("heads of the curve's points at full diameter, as tested"),
+               trim::diameter(), small_trim::inlet_diameter(),
+               input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"),
+               input("duty_head", "H_d", units::metre, above(0), "head wanted")},
+    .results = {output("trimmed_diameter", "D'", units::mm, "diameter after the cut")},
+    .equation = "D' = sqrt(D_1^2 + R^2 (D^2 - D_1^2)), R = Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x",
+    .source = small_trim::source,
+    .cautions = {small_trim::limits_of_use, "Metal does not grow back: leave a little, test, and cut again.",
+                 trim::npsh_after},
+    .example = {"[0, 50, 100], [40, 38, 30], 250, 120, 95, 27.075", "240.438",
+                "hand calculation: the parabola meets 100 m3/h, 30 m; R = 0.95"}},
+    pairs::equal_length<"heads", "flows">(),
+    relation<"inlet_diameter", "diameter">([](Length inlet, Length d) { return inlet < d; },
+                                           "the mean inlet diameter must be less than the full diameter"));
 
 }  // namespace cutwater::formulas

@@ -108,8 +108,10 @@ inline constexpr auto minimum_efficiency_eu_record = record<&minimum_efficiency_
                 output("overload_limit", "eta_OL", units::fraction, "least efficiency at 110 % of that flow")},
     .equation = "eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q m3/s)/(H/z)^(3/4); "
                 "y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP",
-    .source = "Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, "
-              "0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR 431, subpart Y, appendix A, turned into US units)",
+    .source = "Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); "
+              "coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of "
+              "10 CFR 431, subpart Y, appendix A, read in 80 FR 22939, turned into US units, the flow taken to 60 Hz "
+              "by a factor of 1.2)",
     .cautions = {"No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, 4 and 6 in and 90 degC for MSS, clean water of -10 to 120 degC; check the "
                  "regulation in force and its exceptions."},
     .example = {R"(100, 32, 1450, "ESOB", 0.4, 1)", "0.70939, 0.67179, 0.69875", "hand calculation: n_s = 17.96, C = 128.07"}},
@@ -149,10 +151,33 @@ inline constexpr auto attainable_efficiency_record = record<&attainable_efficien
                 "a = 1 up to 1 m3/s, 0.5 above",
     .source = "J. F. Guelich, Centrifugal Pumps, 3rd edition, Springer 2014, table 3.8, single-stage radial pumps (from memory of it); "
               "limits of flow and specific speed: set here",
-    .cautions = {"A guide to what good pumps attain: single pumps scatter by 3 to 5 points, more below a specific speed of 15.", caution::guide_only},
+    .cautions = {"A guide to what good pumps attain: single pumps scatter by 3 to 5 points, more below a specific "
+                 "speed of 15.",
+                 "Below 18 m3/h it is not used: usual_efficiency reaches down to 11.4 m3/h, what law asks at least "
+                 "(minimum_efficiency_eu) to 6 m3/h; below that only a test tells.", caution::guide_only},
     .example = {"100, 50, 2900", "0.78818", "hand calculation: n_s = 25.705, m = 0.17703"}},
     relation<"head", "flow", "speed">(
         [](Head head, Flow flow, RotationalSpeed speed) { const double shape_number = attainable::shape_of(flow, head, speed); return shape_number >= 7 && shape_number <= 100; },
         "the correlation is used here for specific speeds of 7 to 100 (1/min, m3/s, m) only"));
+
+inline Fraction usual_efficiency(Flow flow)
+{
+    const double y = elementary::log(units::us_gpm.in(flow));  // an empirical fit in US gal/min
+    return {-0.316 + 0.24015 * y - 0.01199 * y * y};
+}
+
+inline constexpr Record<&usual_efficiency> usual_efficiency_record{
+    .name = "usual_efficiency",
+    .meaning = "Efficiency to be expected of a usual centrifugal pump by its flow alone: an estimate for costs",
+    .also = "expected efficiency|typical pump efficiency",
+    .inputs = {input("flow", "Q", units::m3h, between(11.4, 1135), "flow at the duty; 50 to 5000 US gal/min")},
+    .results = {output("efficiency", "eta", units::fraction, "pump efficiency to be expected")},
+    .equation = "eta = -0.316 + 0.24015 ln Q - 0.01199 (ln Q)^2, Q in US gal/min",
+    .source = "A. B. Corripio, K. S. Chrien and L. B. Evans, Chemical Engineering 89 (1982), as in W. D. Seider et "
+              "al., Product and Process Design Principles (from memory of both; read and run in the open-source "
+              "library fluids 1.0.22)",
+    .cautions = {"An estimate for budgets, made from pumps of about 1980: head, speed and shape do not enter. "
+                 "attainable_efficiency takes them, from 18 m3/h on.", caution::guide_only},
+    .example = {"104.71", "0.7059", "hand calculation: 461 US gal/min, ln 461 = 6.1334"}};
 
 }  // namespace cutwater::formulas

@@ -13,6 +13,8 @@ constexpr const FunctionInfo* similarity_functions[] = {
     entry<flow_at_trim_record>,
     entry<head_at_trim_record>,
     entry<power_at_trim_record>,
+    entry<point_at_small_trim_record>,
+    entry<npsh3_at_trim_record>,
     entry<specific_speed_record>,
     entry<specific_speed_us_record>,
     entry<type_number_record>,
@@ -31,6 +33,7 @@ constexpr const FunctionInfo* similarity_functions[] = {
     entry<impeller_form_record>,
     entry<minimum_efficiency_eu_record>,
     entry<attainable_efficiency_record>,
+    entry<usual_efficiency_record>,
 };
 
 extern const Family similarity_family;  // a const without this would stay inside this file

@@ -4,5 +4,6 @@
 #include "formulas/similarity/affinity.hpp"
 #include "formulas/similarity/coefficients.hpp"
 #include "formulas/similarity/efficiency.hpp"
+#include "formulas/similarity/small_trim.hpp"
 #include "formulas/similarity/specific_speed.hpp"
 #include "formulas/similarity/trim.hpp"

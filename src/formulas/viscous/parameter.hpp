@@ -41,10 +41,11 @@ inline constexpr const char* radial_sentence =
     "the specific speed n Q^0.5/H^0.75 (1/min, m3/s, m a stage) must not exceed 60: the method is for impellers of radial type";
 inline constexpr const char* method =
     "ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its two worked examples as "
-    "reproduced in public literature)";
+    "reproduced in public literature); this edition only";
 inline constexpr const char* tested_range =
-    "Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less certain outside; not for "
-    "slurries, axial or mixed flow.";
+    "Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less certain "
+    "outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go up to 4000 "
+    "mm2/s and a specific speed of 58 (3000 in US units); they were not read.";
 inline constexpr const char* metric_constant =
     "The standard's constants for m3/h and for US gal/min differ by 0.4 %: the metric one is used, whatever unit the input came in.";
 

@@ -9,12 +9,13 @@ inline std::tuple<Flow, Head, Fraction, Power> viscous_performance(Flow flow, He
                                                                    Head best_head, Fraction best_efficiency,
                                                                    RotationalSpeed speed, KinematicViscosity viscosity,
                                                                    Density density, KinematicViscosity water_viscosity,
-                                                                   Steps steps)
+                                                                   NearOne near, Steps steps)
 {
     const double b = viscous::parameter(viscosity, best_flow, best_head, speed).value();
     const double c_q = viscous::flow_ratio(b);
     const double c_h = viscous::head_ratio(b, (flow / best_flow).value());
-    const double c_eta = viscous::efficiency_ratio(b, best_efficiency.value, (viscosity / water_viscosity).value());
+    const double c_eta = viscous::efficiency_ratio(b, best_efficiency.value, (viscosity / water_viscosity).value(),
+                                                   near);
     steps("B", "viscosity parameter", Ratio(b), units::number);
     steps("C_Q", "ratio of flows", Ratio(c_q), units::number);
     steps("C_H", "ratio of heads", Ratio(c_h), units::number);
@@ -39,7 +40,9 @@ inline constexpr auto viscous_performance_record = record<&viscous_performance>(
                input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed"),
                input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the viscous liquid"),
-               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2), "kinematic viscosity of the water that the pump was tested on", 1)},
+               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2),
+                     "kinematic viscosity of the water that the pump was tested on", 1),
+               viscous::near_one()},
     .results = {output("viscous_flow", "Q_vis", units::m3h, "flow of that point on the viscous liquid"),
                 output("viscous_head", "H_vis", units::metre, "head of that point on the viscous liquid"),
                 output("viscous_efficiency", "eta_vis", units::fraction, "efficiency of that point on the viscous liquid"),
@@ -64,8 +67,13 @@ inline constexpr auto viscous_performance_record = record<&viscous_performance>(
     relation<"viscosity", "water_viscosity">(
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
         viscous::thinner_than_water),
-    relation<"best_efficiency", "best_efficiency_flow", "best_efficiency_head", "speed", "viscosity", "water_viscosity">(
-        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water) { return viscous::something_left(viscous::parameter(nu, q, h, n).value(), best.value, (nu / water).value()); },
+    relation<"best_efficiency", "best_efficiency_flow", "best_efficiency_head", "speed", "viscosity", "water_viscosity",
+    "near_one">(
+        [](Fraction best, Flow q, Head h, RotationalSpeed n, KinematicViscosity nu, KinematicViscosity water,
+           NearOne near) {
+            return viscous::leaves_efficiency(viscous::parameter(nu, q, h, n).value(), best.value, (nu / water).value(),
+                                              near);
+        },
         viscous::nothing_left));
 
 inline std::tuple<Flow, Head> water_equivalent_duty(Flow flow, Head head, KinematicViscosity viscosity, Steps steps)

@@ -8,6 +8,15 @@
 
 namespace cutwater::formulas {
 
+enum class NearOne { as_printed, safe };
+
+}  // namespace cutwater::formulas
+
+template <>
+inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::NearOne>{"as printed", "safe"};
+
+namespace cutwater::formulas {
+
 namespace viscous {
 
 /// For flow at any point and for head at best efficiency. The base is 2.71 as the standard prints it, not e.
@@ -27,16 +36,32 @@ inline double thin_efficiency_ratio(double best_efficiency, double viscosity_rat
     return (1 - (1 - best_efficiency) * elementary::positive_pow(viscosity_ratio, 0.07)) / best_efficiency;
 }
 
-inline double efficiency_ratio(double b, double best_efficiency, double viscosity_ratio)
+/// What the branch up to B = 1 ends with. B goes with the root of the viscosity; a liquid as thin as the water of the
+/// test loses nothing.
+inline double efficiency_ratio_at_one(double b, double best_efficiency, double viscosity_ratio)
 {
-    return elementary::select(b > 1, elementary::positive_pow(b, -0.0547 * elementary::positive_pow(b, 0.69)),
-                              thin_efficiency_ratio(best_efficiency, viscosity_ratio));
+    return thin_efficiency_ratio(best_efficiency, std::max(viscosity_ratio / (b * b), 1.0));
+}
+
+inline double efficiency_ratio(double b, double best_efficiency, double viscosity_ratio, NearOne near)
+{
+    const double thick = elementary::positive_pow(b, -0.0547 * elementary::positive_pow(b, 0.69));
+    const double joined = std::min(thick, efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio));
+    return elementary::select(b > 1, near == NearOne::safe ? joined : thick, thin_efficiency_ratio(best_efficiency, viscosity_ratio));
 }
 
 /// Above 1, or an efficiency above 0: of two comparisons one would be the formula's own, and such a pair GCC keeps out of vectors.
-inline bool something_left(double b, double best_efficiency, double viscosity_ratio)
+inline bool leaves_efficiency(double b, double best_efficiency, double viscosity_ratio, NearOne near)
 {
-    return std::max(b - 1, thin_efficiency_ratio(best_efficiency, viscosity_ratio)) > 0;
+    const double above = near == NearOne::safe ? efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio) : 1;
+    return elementary::select(b > 1, above, thin_efficiency_ratio(best_efficiency, viscosity_ratio)) > 0;
+}
+
+constexpr auto near_one()
+{
+    return choice<NearOne>("near_one", "branch",
+                           "as printed: the two branches, which jump at B = 1; safe: above B = 1 no higher than the "
+                           "other branch ends there", NearOne::as_printed);
 }
 
 inline constexpr Interval parameters = inside(0, 40);
@@ -44,7 +69,9 @@ inline constexpr Interval flow_shares = between(0, 1.5);
 inline constexpr const char* parameter_meaning =
     "viscosity parameter B; from 40 on the correction is too uncertain and the losses have to be analysed one by one";
 inline constexpr const char* jump =
-    "The method's two branches do not join at B = 1: the efficiency ratio jumps there by a few per cent, as the standard prints it.";
+    "The method's two branches do not join: above B = 1 the efficiency ratio begins again at 1, higher by (1 - "
+    "eta_BEP)((nu/nu_W)^0.07 - 1)/eta_BEP, which is 3 % at eta_BEP 0.8 and 5 mm2/s, 17 % at 0.5 and 10 mm2/s. Near B = "
+    "1 take near_one as safe, which is never above the standard's value.";
 inline constexpr const char* nothing_left = "the method's formula for B up to 1 leaves no efficiency with so low a best efficiency";
 inline constexpr const char* thinner_than_water =
     "the liquid must not be thinner than the water of the pump's test: no correction is needed then";
@@ -83,9 +110,10 @@ inline constexpr Record<&viscous_head_ratio> viscous_head_ratio_record{
     .example = {"5.52, 0.6", "0.958", "the standard's first example at 60 % of the best efficiency flow"}};
 
 inline Ratio viscous_efficiency_ratio(Ratio parameter, Fraction best_efficiency, KinematicViscosity viscosity,
-                                      KinematicViscosity water_viscosity)
+                                      KinematicViscosity water_viscosity, NearOne near)
 {
-    return Ratio(viscous::efficiency_ratio(parameter.value(), best_efficiency.value, (viscosity / water_viscosity).value()));
+    return Ratio(viscous::efficiency_ratio(parameter.value(), best_efficiency.value,
+                                           (viscosity / water_viscosity).value(), near));
 }
 
 inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficiency_ratio>({
@@ -93,11 +121,16 @@ inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficien
     .meaning = "Efficiency of a pump on a viscous liquid over its efficiency on water",
     .also = "CE|C eta|efficiency correction factor",
     .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning),
-               input("best_efficiency", "eta_BEP", units::fraction, inside(0, 1), "best efficiency on water; counts for B up to 1 only"),
-               input("viscosity", "nu", units::mm2s, viscous::viscosities, "kinematic viscosity at pumping temperature; counts for B up to 1 only"),
-               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2), "kinematic viscosity of the water that the pump was tested on", 1)},
+               input("best_efficiency", "eta_BEP", units::fraction, inside(0, 1),
+                     "best efficiency on water; counts for B up to 1, and above for the safe branch"),
+               input("viscosity", "nu", units::mm2s, viscous::viscosities,
+                     "kinematic viscosity at pumping temperature; counts for B up to 1, and above for the safe branch"),
+               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2),
+                     "kinematic viscosity of the water that the pump was tested on", 1),
+               viscous::near_one()},
     .results = {output("efficiency_ratio", "C_eta", units::number, "the same at every flow")},
-    .equation = "C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1",
+    .equation = "C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1; "
+                "safe, B > 1: at most that value with nu/B^2, where B would be 1",
     .source = "ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it; the branch for B > 1 checked against "
               "its worked examples, the branch for B up to 1 not)",
     .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
@@ -105,8 +138,10 @@ inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficien
     relation<"viscosity", "water_viscosity">(
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
         viscous::thinner_than_water),
-    relation<"best_efficiency", "viscosity_parameter", "viscosity", "water_viscosity">(
-        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water) { return viscous::something_left(b.value(), eta.value, (nu / water).value()); },
+    relation<"best_efficiency", "viscosity_parameter", "viscosity", "water_viscosity", "near_one">(
+        [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water, NearOne near) {
+            return viscous::leaves_efficiency(b.value(), eta.value, (nu / water).value(), near);
+        },
         viscous::nothing_left));
 
 }  // namespace cutwater::formulas
