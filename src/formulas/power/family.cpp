@@ -13,6 +13,7 @@ constexpr const FunctionInfo* power_functions[] = {
     entry<motor_power_margin_record>,
     entry<motor_rating_needed_record>,
     entry<motor_efficiency_record>,
+    entry<motor_class_required_eu_record>,
     entry<motor_efficiency_at_load_record>,
     entry<synchronous_speed_record>,
     entry<motor_speed_record>,

@@ -98,17 +98,19 @@ inline Outcome<std::tuple<Power, Ratio>> motor_rating_needed(Power power_input, 
 inline constexpr Record<&motor_rating_needed> motor_rating_needed_record{
     .name = "motor_rating_needed",
     .meaning = "Smallest listed motor rating that leaves the margin over the pump's power input",
-    .also = "motor size|driver sizing|motor nameplate|HP of the motor|horsepower needed|which motor|"
-            "motor too small",
+    .also = "motor size|driver sizing|motor nameplate|HP of the motor|horsepower needed|which motor|motor too small|"
+            "motor sizing|driver margin",
     .inputs = {input("power_input", "P", units::kW, above(0), "pump power input at the rated duty"), rating::rule(),
                choice<RatingSeries>("series", "series", "\"primary\": first series of IEC 60072-1; \"secondary\": both its series; \"trade\": ratings kept in stock",
-                                    RatingSeries::primary)},
+                                    RatingSeries::trade)},
     .results = {output("motor_rating", "P_N", units::kW, "rated output of the motor"),
                 output("margin_obtained", "P_N/P", units::number, "that rating over the pump power input")},
     .equation = "P_N = the least rating of the series with P_N >= m(P_N) P, m the margin for that rating",
     .source = "IEC 60072-1:1991, table 7, both series (from memory of it). Margin: \"ISO 13709\": ISO 13709:2009, 7.1.5 (from memory of it); "
               "\"process\" and \"trade\": common practice",
-    .cautions = {rating::by_rating, rating::whole_range},
-    .example = {R"(20, "ISO 13709", "primary")", "30, 1.5", "hand calculation: 22 < 1.15 x 20; 30 >= 1.15 x 20"}};
+    .cautions = {rating::by_rating, rating::whole_range,
+                 "What is kept in stock differs from maker to maker and by country: some list 280 kW between 250 and "
+                 "315; North American motors go by horsepower."},
+    .example = {R"(20, "ISO 13709", "trade")", "30, 1.5", "hand calculation: 22 < 1.15 x 20; 30 >= 1.15 x 20"}};
 
 }  // namespace cutwater::formulas

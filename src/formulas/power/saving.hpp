@@ -149,17 +149,23 @@ inline Outcome<std::tuple<Power, RotationalSpeed, Power, Power>> speed_control_s
 inline constexpr auto speed_control_saving_record = record<&speed_control_saving>({
     .name = "speed_control_saving",
     .meaning = "Power that speed control saves at a flow against throttling",
-    .also = "VFD savings|variable speed saving|inverter savings",
+    .also = "VFD savings|variable speed saving|inverter savings|variable speed drive saving|"
+            "variable frequency drive saving|VFD|VSD",
     .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
                saving::static_head(), saving::resistance(), saving::flow(), saving::density(),
-               input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1), "efficiency of the converter at that load; 1 leaves its losses out", 1)},
+               input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1),
+                     "efficiency of the converter at that load; 1 leaves its losses out", 0.96)},
     .results = {output("saving", "dP", units::kW, "power saved; negative when the converter loses more than the speed gains"),
                 output("reduced_speed", "n'", units::rpm, "speed that gives the duty with the valve open"),
                 output("throttled_power", "P_1", units::kW, "shaft power at full speed, throttled"),
                 output("controlled_power", "P_2", units::kW, "shaft power at the reduced speed, over the converter's efficiency")},
     .equation = "dP = rho g Q H(Q)/eta(Q) - rho g Q H_sys/(eta(Q_x) eta_D); H_sys = H_s + k Q^2; n' = n Q/Q_x, where H = H_sys (Q_x/Q)^2 on the curve",
     .source = saving::source,
-    .cautions = {caution::affinity, "Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left out.",
+    .cautions = {caution::affinity,
+                 "The default of 0.96 is a converter's efficiency at full load; at part load it loses more, see "
+                 "drive_efficiency, and below about a quarter of the load much more.",
+                 "Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left "
+                 "out.",
                  "Mind the least speed of the motor's cooling, the seal and the bearings, and resonances in the range."},
     .example = {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 2900, 10, 0.001, 60, 998.2, 0.96", "7.88558, 1700.80, 11.18743, 3.30184",
                 "hand calculation: Q_x from 60 - 0.2 Q = 13.6 (Q/60)^2"}},
