@@ -44,12 +44,22 @@ constexpr auto relative_density()
     return input("solids_relative_density", "s", units::number, above_up_to(1, 6.3), "density of the solids over that of the liquid");
 }
 constexpr auto median_size() { return input("median_size", "d50", units::mm, above_up_to(0, 20), "size that half of the solids' mass lies below"); }
-constexpr auto diameter() { return input("impeller_diameter", "D", units::mm, between(150, 850), "diameter of the impeller; the tests had 150 to 850 mm"); }
+constexpr auto diameter()
+{
+    return input("impeller_diameter", "D", units::mm, between(50, 850),
+                 "diameter of the impeller; Engin and Gur's tests had 150 to 850 mm");
+}
 constexpr auto correlation() { return choice<SlurryCorrelation>("correlation", "correlation", "whose correlation to use", SlurryCorrelation::engin_gur); }
 
 inline constexpr auto size_in_cave = relation<"median_size", "correlation">(
     [](Length size, SlurryCorrelation c) { return (c != SlurryCorrelation::cave) | (units::mm.in(size) >= 0.0227); },
     "Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid");
+inline constexpr auto size_in_tests = relation<"impeller_diameter", "correlation">(
+    [](Length diameter, SlurryCorrelation c) {
+        return c != SlurryCorrelation::engin_gur || units::mm.in(diameter) >= 150 * (1 - 1e-9);
+    },
+    "Engin and Gur's correlation begins at 150 mm: for a smaller impeller take Cave's, which knows no pump size, or "
+    "the pump maker's tests on slurry");
 inline constexpr const char* not_tested = "more than 60 % would be lost, outside anything that was tested";
 inline constexpr auto tested =
     relation<"solids_mass_fraction", "solids_relative_density", "median_size", "impeller_diameter", "correlation">(
@@ -67,8 +77,9 @@ inline constexpr const char* scatter =
     "Settling, narrowly graded solids in a thin liquid only; Engin and Gur report a mean deviation of 8 % of the head ratio and 12 % of the "
     "efficiency ratio. Not for pastes, clays or fibres.";
 inline constexpr const char* size_of_pump =
-    "Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 % by volume in an impeller of 625 mm it "
-    "takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A. Sellgren et al. 2000, excerpt read).";
+    "Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 % by "
+    "volume in an impeller of 625 mm it takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A. Sellgren "
+    "et al. 2000, excerpt read). Small pumps lose more than large ones: below 150 mm take it as the least to expect.";
 inline constexpr const char* efficiency_apart =
     "Impellers above about 0.4 m usually lose less efficiency than head; above about 20 % by volume efficiency may fall more than head (common practice; "
     "a handbook read in excerpt).";
@@ -90,7 +101,7 @@ inline constexpr auto slurry_head_ratio_record = record<&slurry_head_ratio>({
     .source = solids::source,
     .cautions = {solids::scatter, solids::size_of_pump, caution::guide_only},
     .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
-    solids::size_in_cave, solids::tested);
+    solids::size_in_cave, solids::size_in_tests, solids::tested);
 
 inline Ratio slurry_efficiency_ratio(Fraction mass_fraction, Ratio relative_density, Length size, Length diameter, SlurryCorrelation correlation)
 {
@@ -107,7 +118,7 @@ inline constexpr auto slurry_efficiency_ratio_record = record<&slurry_efficiency
     .source = solids::source,
     .cautions = {solids::scatter, solids::size_of_pump, solids::efficiency_apart, caution::guide_only},
     .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
-    solids::size_in_cave, solids::tested);
+    solids::size_in_cave, solids::size_in_tests, solids::tested);
 
 inline std::tuple<Power, Head, Fraction> slurry_power(Flow flow, Head water_head, Fraction water_efficiency, Density density, Ratio head_ratio,
                                                       Ratio efficiency_ratio)
