@@ -181,7 +181,9 @@ def suction(c):
 
 
 def power_region_heat(c):
-    c.ask(("region", "least_preferred", "greatest_preferred"), cw.operating_region, "duty_flow", "best_used", "specific_speed", "least_allowed", "greatest_allowed")
+    # The region goes by the impeller's whole flow, both eyes together.
+    c.ask("whole_specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", 1, "stages")
+    c.ask(("region", "least_preferred", "greatest_preferred"), cw.operating_region, "duty_flow", "best_used", "whole_specific_speed", "least_allowed", "greatest_allowed")
     c.each("efficiency", lambda i: cw.curve_efficiency(c.used[i]["flows"], c.used[i]["efficiencies"], c.found["duty_flow"][i]), needs=("used_efficiencies", "duty_flow"))
     c.ask("power_input", cw.pump_power_input, "duty_flow", "duty_head", "density_used", "efficiency")
     c.read("motor_fitted", "motor_rating", "kW")

@@ -151,7 +151,8 @@ Function OnePump()
   power = Calc.PUMP_POWER_INPUT(flow, head, density, efficiency)
   needed = First(Calc.MOTOR_RATING_NEEDED(power, Given("motor_rule"), Given("motor_series")))
   fitted = Calc.QUANTITY(Given("motor_rating"), "kW")
-  shape = Calc.SPECIFIC_SPEED(Given("speed"), Given("best_flow"), best_head, Given("eyes"), Given("stages"))
+  ' The region goes by the impeller's whole flow, both eyes together.
+  shape = Calc.SPECIFIC_SPEED(Given("speed"), Given("best_flow"), best_head, 1, Given("stages"))
   region = First(Calc.OPERATING_REGION(flow, best_flow, shape, Given("least_allowed"), Given("greatest_allowed")))
   OnePump = Array(wanted, system_head, flow, head, efficiency, offered, npsh3, ratio, power, needed, fitted, region)
 End Function

@@ -3,7 +3,7 @@ from . import chart
 from .odf import first_told, reference, refusal
 from .upright import Upright
 
-CHOICES = {"grade": ("1U", "1E", "1B", "2B", "2U", "3B")}
+CHOICES = {"grade": ("1U", "1E", "1B", "2B", "2U", "3B"), "small_pump_rule": ("standard", "grade")}
 POINTS = 10
 WIDTHS = [3.9, 1.55, 1.55, 1.55, 1.55, 1.55, 1.55, 1.55, 2.55]
 FIRST_TRANSLATED = 5
@@ -14,6 +14,7 @@ SOURCES = (
 )
 CAUTIONS = (
     "Flow and head are kept when the curve crosses or touches one bar of the cross: either margin not negative is enough. The nearest test point says nothing by itself.",
+    "Up to 10 kW of power input, the greatest of the test here, the standard's wider rule takes the grade's place, unless otherwise agreed: then give the rule as grade.",
     "The tolerances hold the measuring uncertainty and the making's scatter already; nothing is added. The 1999 edition's grades 1 and 2 are others. The contract goes before.",
     "Points are translated each by the speed it was measured at, and the power by the densities. For thin liquids only: a viscous one needs its own correction.",
     "Efficiency is the pump's alone: power is the shaft's, not the mains'. NPSH3 and vibration are tests of their own, and are not judged here.",
@@ -31,18 +32,19 @@ class Acceptance(Upright):
         left = (("flow", "Flow", "m³/h", "=" + self.looked_up("wanted")), ("head", "Head", "m", self.case["head"]),
                 ("efficiency", "Efficiency; none: empty", "–", self.case.get("efficiency")), ("power", "Power input; none: empty", "kW", self.case.get("power")))
         right = (("grade", "Acceptance grade", "ISO 9906:2012", self.case["grade"]), ("speed", "Rated speed", "1/min", "=" + self.looked_up("speed")),
-                 ("density", "Rated density", "kg/m³", "=" + self.looked_up("density_used")), ("test_density", "Density of the test liquid", "kg/m³", self.case["test_density"]))
+                 ("density", "Rated density", "kg/m³", "=" + self.looked_up("density_used")), ("test_density", "Density of the test liquid", "kg/m³", self.case["test_density"]),
+                 ("small_pump_rule", "Rule up to 10 kW", "standard, grade", self.case.get("small_pump_rule", "standard")))
         for rows, label, wide, value in ((left, 0, 1, 1), (right, 4, 3, 7)):
             for index, (key, text, unit, given) in enumerate(rows, row + 1):
                 put(index, label, text, "Label", across=wide)
-                put(index, value, given, "Input1" if key in ("flow", "density") else "Input", validation="choice_grade" if key == "grade" else None)
+                put(index, value, given, "Input1" if key in ("flow", "density") else "Input", validation=f"choice_{key}" if key in CHOICES else None)
                 put(index, value + 1, unit, "Unit")
                 at[key] = reference("", index, value, index, value)
-        for index in range(row + 1, row + 5):
-            for column in (2, 3):
+        for index in range(row + 1, row + 6):
+            for column in range(4):
                 if (index, column) not in self.sheet.cells:
                     put(index, column, None, "Plain")
-        return at, row + 5
+        return at, row + 6
 
     def points(self, row, at):
         """The translation is one formula over a block."""
@@ -73,9 +75,10 @@ class Acceptance(Upright):
         flows, heads, powers, efficiencies = (reference("", first, column, last, column) for first, column, last in found["series"].values())
         guarantee = f'{at["grade"]};{at["flow"]};{at["head"]}'
         curve = f"{flows};{heads}"
-        verdict, margins = f"CW.ACCEPTANCE_VERDICT({guarantee};{curve})", f"CW.ACCEPTANCE_MARGINS({guarantee};{curve})"
-        by_efficiency = f'CW.ACCEPTANCE_VERDICT_EFFICIENCY({guarantee};{at["efficiency"]};{curve};{efficiencies})'
-        by_power = f'CW.ACCEPTANCE_VERDICT_POWER({guarantee};{at["power"]};{curve};{powers})'
+        rule = f'MAX({powers});{at["small_pump_rule"]}'
+        verdict, margins = f"CW.ACCEPTANCE_VERDICT({guarantee};{curve};{rule})", f"CW.ACCEPTANCE_MARGINS({guarantee};{curve};{rule})"
+        by_efficiency = f'CW.ACCEPTANCE_VERDICT_EFFICIENCY({guarantee};{at["efficiency"]};{curve};{efficiencies};{rule})'
+        by_power = f'CW.ACCEPTANCE_VERDICT_POWER({guarantee};{at["power"]};{curve};{powers};{rule})'
         self.head(row, (0, "Against the guarantee", "Head", 1), *((column, text, style, 1) for column, text, style in (
             (1, "Wanted", "HeadRight"), (2, "Lowest", "HeadRight"), (3, "Highest", "HeadRight"), (4, "Found", "HeadRight"), (5, "Deviation", "HeadRight"),
             (6, "Margin", "HeadRight"), (7, "Verdict", "HeadCentre"), (8, "Found by", "Head"))))
@@ -91,7 +94,7 @@ class Acceptance(Upright):
             def shown(formula):
                 return f'=IF({given}="";"–";{formula})' if optional else "=" + formula
 
-            limits = f'CW.ACCEPTANCE_LIMITS({at["grade"]};"{key}";{wanted})'
+            limits = f'CW.ACCEPTANCE_LIMITS({at["grade"]};"{key}";{wanted};{rule})'
             put(index, 0, text, "Label")
             unit = {"flow": "m³/h", "head": "m", "efficiency": "-", "power": "kW"}[key]
             put(index, 1, shown(f'CW.QUANTITY({given};"{unit}")'), f"Value{places}")
@@ -99,7 +102,7 @@ class Acceptance(Upright):
             put(index, 3, "–" if key == "efficiency" else shown(f"INDEX({limits};1;2)"), "TextRight" if key == "efficiency" else f"Value{places}")
             put(index, 4, shown(measured), f"Value{places}")
             if optional:
-                pair = f'CW.ACCEPTANCE_MARGIN({at["grade"]};"{key}";{wanted};{value})'
+                pair = f'CW.ACCEPTANCE_MARGIN({at["grade"]};"{key}";{wanted};{value};{rule})'
                 deviation, margin = f"INDEX({pair};1;1)", f"INDEX({pair};1;2)"
             else:
                 deviation, margin = (f"INDEX({margins};1;{n})" for n in ((1, 2) if key == "head" else (3, 4)))

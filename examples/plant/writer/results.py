@@ -57,6 +57,7 @@ def _choose(key, text, unit, places, group, by, choices, otherwise):
 
 _VISCOUS = '{correction}="viscosity"'
 _SOLIDS = '{correction}="solids"'
+_WHOLE_SPEED = "CW.SPECIFIC_SPEED({speed};{best_flow};{best_head};1;{stages})"  # the region goes by both eyes together
 _BEST = "{best_flow};{best_head};{best_efficiency}"
 _SLURRY = "{solids_fraction};{solids_relative};{solids_size};{impeller_diameter};{slurry_by}"
 
@@ -164,8 +165,8 @@ RESULTS = (
     # -- region
     # Calc does not find a word equal to itself when it comes out of a table of results; joined to nothing it does.
     _result("region", "Operating region at the duty", "", 0, S,
-            "CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed})", ("", '"preferred"'), "REGION")._replace(
-                formula='INDEX(CW.OPERATING_REGION({duty_flow};{best_used};{specific_speed};{least_allowed};{greatest_allowed});1;1)&""'),
+            f"CW.OPERATING_REGION({{duty_flow}};{{best_used}};{_WHOLE_SPEED};{{least_allowed}};{{greatest_allowed}})", ("", '"preferred"'), "REGION")._replace(
+                formula=f'INDEX(CW.OPERATING_REGION({{duty_flow}};{{best_used}};{_WHOLE_SPEED};{{least_allowed}};{{greatest_allowed}});1;1)&""'),
     # -- power
     _result("efficiency", "Efficiency", "–", 3, P, "CW.CURVE_EFFICIENCY({used_flows};{used_efficiencies};{duty_flow})"),
     _result("hydraulic_power", "Hydraulic power", "kW", 2, P, "CW.HYDRAULIC_POWER({duty_flow};{duty_head};{density_used})"),

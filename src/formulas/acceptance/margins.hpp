@@ -32,10 +32,12 @@ inline constexpr const char* margin_meaning = "distance to the nearer limit; neg
 
 }  // namespace acceptance
 
-inline std::tuple<Ratio, Ratio> acceptance_margin(AcceptanceGrade grade, GuaranteedQuantity quantity, Ratio guaranteed, Ratio measured, Power small)
+inline std::tuple<Ratio, Ratio> acceptance_margin(AcceptanceGrade grade, GuaranteedQuantity quantity, Ratio guaranteed,
+                                                  Ratio measured, Power greatest, SmallPumpRule rule)
 {
     const double deviation = measured.value() / guaranteed.value() - 1;
-    return {Ratio(deviation), Ratio(acceptance::margin_of(acceptance::tolerances(grade, small), quantity, deviation))};
+    const acceptance::Tolerances t = acceptance::tolerances(grade, greatest, rule);
+    return {Ratio(deviation), Ratio(acceptance::margin_of(t, quantity, deviation))};
 }
 
 inline constexpr auto acceptance_margin_record = record<&acceptance_margin>({
@@ -45,24 +47,25 @@ inline constexpr auto acceptance_margin_record = record<&acceptance_margin>({
     .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
                input("guaranteed_value", "G", units::number, above(0), "guaranteed value in any unit; an efficiency as a fraction"),
                input("measured_value", "M", units::number, from(0), "measured value in the same unit, as a verdict's function gives it"),
-               acceptance::small_power()},
+               acceptance::greatest_power(), acceptance::small_pump_rule()},
     .results = {output("deviation", "d", units::number, "part of the guaranteed value, -0.02 for 2 % below"),
                 output("margin", "m", units::number, acceptance::margin_meaning)},
     .equation = "d = M/G - 1; m = min(d - tau_low, tau_high - d); power: m = tau_P - d; efficiency: m = d - tau_eta",
     .source = acceptance::source,
     .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract,
                  "Flow and head need not both keep their tolerances: it is enough that the curve touches one bar of the cross, see acceptance_verdict."},
-    .example = {"\"1B\", \"head\", 50, 49", "-0.02, 0.01", "hand calculation"}},
+    .example = {"\"1B\", \"head\", 50, 49, 30", "-0.02, 0.01", "hand calculation"}},
     relation<"measured_value", "guaranteed_value", "quantity">(
         &acceptance::efficiencies_are_fractions, "an efficiency, guaranteed or measured, must be a fraction, up to 1"),
-    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
+    acceptance::not_too_small);
 
 inline Outcome<std::tuple<Ratio, Ratio, Ratio, Ratio>> acceptance_margins(AcceptanceGrade grade, Flow flow, Head head, Series<Flow> flows,
-                                                                          Series<Head> heads, Power small, Steps steps)
+                                                                          Series<Head> heads, Power greatest,
+                                                                          SmallPumpRule rule, Steps steps)
 {
     const Outcome<Head> measured = curves::read(flows, heads, flow, "guaranteed_flow", units::m3h);
     if (!measured) return measured.why();
-    const acceptance::Tolerances t = acceptance::tolerances(grade, small);
+    const acceptance::Tolerances t = acceptance::tolerances(grade, greatest, rule);
     const curves::Knots<Flow, Head> curve(flows, heads);
     const acceptance::AtHead reached = acceptance::flow_at_head(curve, flow.value(), acceptance::level_bar(t, flow, head));
     if (!reached.reached)
@@ -82,7 +85,7 @@ inline constexpr auto acceptance_margins_record = record<&acceptance_margins>({
     .meaning = "Deviations of a measured head curve from the guaranteed point, and their margins in an acceptance grade",
     .also = "ISO 9906|test fell short|deviation from guarantee",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(), acceptance::flows(), acceptance::heads(),
-               acceptance::small_power()},
+               acceptance::greatest_power(), acceptance::small_pump_rule()},
     .results = {output("head_deviation", "d_H", units::number, "of the head at the guaranteed flow, as a part of the guaranteed head"),
                 output("head_margin", "m_H", units::number, acceptance::margin_meaning),
                 output("flow_deviation", "d_Q", units::number, "of the flow at the guaranteed head, as a part of the guaranteed flow"),
@@ -90,9 +93,10 @@ inline constexpr auto acceptance_margins_record = record<&acceptance_margins>({
     .equation = "d_H = H(Q_G)/H_G - 1; d_Q = Q(H_G)/Q_G - 1; m = min(d - tau_low, tau_high - d); the guarantee is kept when either margin is not negative",
     .source = acceptance::cross_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "-0.024390, 0.0056098, -0.05, 0",
+    .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], 20",
+                "-0.024390, 0.0056098, -0.05, 0",
                 "hand calculation on the straight line H = 60 - 0.2 Q"}},
     pairs::equal_length<"heads", "flows">(),
-    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
+    acceptance::not_too_small);
 
 }  // namespace cutwater::formulas

@@ -104,11 +104,11 @@ inline constexpr const char* translate_first = "Translate the measured points to
 }  // namespace acceptance
 
 inline Outcome<std::tuple<Verdict, Head, Flow>> acceptance_verdict(AcceptanceGrade grade, Flow flow, Head head, Series<Flow> flows, Series<Head> heads,
-                                                                   Power small, Steps steps)
+                                                                   Power greatest, SmallPumpRule rule, Steps steps)
 {
     const Outcome<Head> measured = curves::read(flows, heads, flow, "guaranteed_flow", units::m3h);
     if (!measured) return measured.why();
-    const acceptance::Tolerances t = acceptance::tolerances(grade, small);
+    const acceptance::Tolerances t = acceptance::tolerances(grade, greatest, rule);
     const curves::Knots<Flow, Head> curve(flows, heads);
     const acceptance::LevelBar bar = acceptance::level_bar(t, flow, head);
     const acceptance::AtHead at_head = acceptance::flow_at_head(curve, flow.value(), bar);
@@ -124,28 +124,30 @@ inline Outcome<std::tuple<Verdict, Head, Flow>> acceptance_verdict(AcceptanceGra
 inline constexpr auto acceptance_verdict_record = record<&acceptance_verdict>({
     .name = "acceptance_verdict",
     .meaning = "Whether a measured head curve keeps the guaranteed flow and head",
-    .also = "ISO 9906|factory acceptance test|FAT|test fell short|witnessed test|performance test|"
-            "acceptance test",
+    .also = "ISO 9906|factory acceptance test|FAT|test fell short|witnessed test|performance test|acceptance test",
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(), acceptance::flows(), acceptance::heads(),
-               acceptance::small_power()},
+               acceptance::greatest_power(), acceptance::small_pump_rule()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the curve crosses or touches at least one bar of the tolerance cross"),
                 output("head_at_flow", "H(Q_G)", units::metre, "measured head at the guaranteed flow"),
                 output("flow_at_head", "Q(H_G)", units::m3h, "measured flow at the guaranteed head, the one on the level bar if there are several; where the curve comes nearest to it if it has it nowhere")},
     .equation = "H_G (1 + tau_H-) <= H(Q_G) <= H_G (1 + tau_H+), or Q_G (1 + tau_Q-) <= Q(H_G) <= Q_G (1 + tau_Q+)",
     .source = acceptance::cross_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35]", "\"pass\", 40, 95", "hand calculation on the straight line H = 60 - 0.2 Q"}},
+    .example = {"\"1B\", 100, 41, [0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], 20", "\"pass\", 40, 95",
+                "hand calculation on the straight line H = 60 - 0.2 Q"}},
     pairs::equal_length<"heads", "flows">(),
-    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
+    acceptance::not_too_small);
 
 inline Outcome<std::tuple<Verdict, Fraction, Flow>> acceptance_verdict_efficiency(AcceptanceGrade grade, Flow flow, Head head, Fraction guaranteed,
                                                                                   Series<Flow> flows, Series<Head> heads,
-                                                                                  Series<Fraction> efficiencies, Power small, Steps steps)
+                                                                                  Series<Fraction> efficiencies,
+                                                                                  Power greatest, SmallPumpRule rule,
+                                                                                  Steps steps)
 {
     const auto at = acceptance::flow_on_line(flows, heads, flow, head);
     if (!at) return at.why();
     const double measured = curves::value_at(curves::Knots<Flow, Fraction>(flows, efficiencies), at->value());
-    const double lowest = guaranteed.value * (1 + acceptance::tolerances(grade, small).efficiency);
+    const double lowest = guaranteed.value * (1 + acceptance::tolerances(grade, greatest, rule).efficiency);
     steps("eta_low", "lowest efficiency", Fraction{lowest}, units::fraction);
     return std::tuple(acceptance::touches(measured, lowest, 1) ? Verdict::pass : Verdict::fail, Fraction{measured}, *at);
 }
@@ -157,26 +159,29 @@ inline constexpr auto acceptance_verdict_efficiency_record = record<&acceptance_
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(),
                input("guaranteed_efficiency", "eta_G", units::fraction, above_up_to(0, 1), "guaranteed efficiency"), acceptance::flows(),
                acceptance::heads(), series("efficiencies", "eta_i", units::fraction, between(0, 1), "measured efficiencies at those flows", 2),
-               acceptance::small_power()},
+               acceptance::greatest_power(), acceptance::small_pump_rule()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the efficiency there is not below its limit"),
                 output("efficiency", "eta", units::fraction, "measured efficiency there"),
                 output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once")},
     .equation = "eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G",
     .source = acceptance::line_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 40, 0.8, [0, 50, 100, 150], [60, 50, 40, 30], [0, 0.6, 0.78, 0.7]", "\"pass\", 0.78, 100", "by inspection: 0.78 against 0.776"}},
+    .example = {"\"1B\", 100, 40, 0.8, [0, 50, 100, 150], [60, 50, 40, 30], [0, 0.6, 0.78, 0.7], 16",
+                "\"pass\", 0.78, 100", "by inspection: 0.78 against 0.776"}},
     pairs::equal_length<"heads", "flows">(),
     pairs::equal_length<"efficiencies", "flows">(),
-    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small));
+    acceptance::not_too_small);
 
 inline Outcome<std::tuple<Verdict, Power, Flow>> acceptance_verdict_power(AcceptanceGrade grade, Flow flow, Head head, Power guaranteed,
-                                                                          Series<Flow> flows, Series<Head> heads, Series<Power> powers, Power small,
+                                                                          Series<Flow> flows, Series<Head> heads,
+                                                                          Series<Power> powers, Power greatest,
+                                                                          SmallPumpRule rule,
                                                                           Steps steps)
 {
     const auto at = acceptance::flow_on_line(flows, heads, flow, head);
     if (!at) return at.why();
     const double measured = curves::value_at(curves::Knots<Flow, Power>(flows, powers), at->value());
-    const Power highest = guaranteed * (1 + acceptance::tolerances(grade, small).power);
+    const Power highest = guaranteed * (1 + acceptance::tolerances(grade, greatest, rule).power);
     steps("P_high", "highest power", highest, units::kW);
     return std::tuple(acceptance::touches(measured, 0, highest.value()) ? Verdict::pass : Verdict::fail, Power::from_value(measured), *at);
 }
@@ -188,19 +193,20 @@ inline constexpr auto acceptance_verdict_power_record = record<&acceptance_verdi
     .inputs = {acceptance::grade(), acceptance::guaranteed_flow(), acceptance::guaranteed_head(),
                input("guaranteed_power", "P_G", units::kW, above(0), "guaranteed power input"), acceptance::flows(), acceptance::heads(),
                series("powers", "P_i", units::kW, from(0), "measured power inputs at those flows, translated to the guaranteed speed", 2),
-               acceptance::small_power()},
+               acceptance::greatest_power(), acceptance::small_pump_rule()},
     .results = {output_word<Verdict>("verdict", "verdict", "pass when the power there is not above its limit"),
                 output("power", "P", units::kW, "measured power input there"),
                 output("flow", "Q", units::m3h, "flow at which the line from the origin through the guaranteed point meets the head curve, the nearest to Q_G if it meets it more than once")},
     .equation = "P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G",
     .source = acceptance::line_source,
     .cautions = {acceptance::translate_first, acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 100, 40, 14, [0, 50, 100, 150], [60, 50, 40, 30], [8, 12, 14.5, 16]", "\"pass\", 14.5, 100", "by inspection: 14.5 against 14.56"}},
+    .example = {"\"1B\", 100, 40, 14, [0, 50, 100, 150], [60, 50, 40, 30], [8, 12, 14.5, 16], 16",
+                "\"pass\", 14.5, 100", "by inspection: 14.5 against 14.56"}},
     pairs::equal_length<"heads", "flows">(),
     pairs::equal_length<"powers", "flows">(),
-    relation<"power_input">([](Power p) { return acceptance::small_enough(p); }, acceptance::below_small),
+    acceptance::not_too_small,
     relation<"power_input", "guaranteed_power">(
-        [](Power p, Power guaranteed) { return p == Power{} || p >= guaranteed * (1 - 1e-12); },
+        [](Power p, Power guaranteed) { return p >= guaranteed * (1 - 1e-12); },
         "the greatest power input over the range cannot be less than the guaranteed one"));
 
 }  // namespace cutwater::formulas
