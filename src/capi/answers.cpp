@@ -5,7 +5,7 @@
 #include "answers/sensitivity.hpp"
 #include "answers/uncertainty.hpp"
 #include "answers/working.hpp"
-#include "capi/guard.hpp"
+#include "catalogue/guard.hpp"
 #include "capi/sized.hpp"
 #include "catalogue/families.hpp"
 #include "catalogue/nearest.hpp"

@@ -3,7 +3,8 @@
 #include "call/arguments.hpp"
 #include "call/by_name.hpp"
 #include "call/rows.hpp"
-#include "capi/direct.hpp"
+#include "capi/flat.hpp"
+#include "catalogue/guard.hpp"
 #include "catalogue/families.hpp"
 #include "catalogue/nearest.hpp"
 
@@ -73,7 +74,7 @@ cutwater_status cutwater_rows_at(int32_t function, size_t rows, const cutwater_c
         const cutwater_value value = shared ? shared[i] : cutwater_value{};
         if (const auto status = read_argument(f, i, value, given[i], first); status != CUTWATER_OK) return refused(status, f.results.size());
     }
-    return direct_rows(static_cast<std::size_t>(function), rows, columns, given.data(), nullptr, results, report);
+    return flat_rows(f, rows, columns, given.data(), nullptr, results, report);
 }
 
 cutwater_status cutwater_read(int32_t function, int32_t input, const char* text, double* number, cutwater_refusal* refusal)

@@ -3,7 +3,7 @@
 
 #include "answers/finding.hpp"
 #include "answers/questions.hpp"
-#include "capi/guard.hpp"
+#include "catalogue/guard.hpp"
 #include "capi/sized.hpp"
 #include "catalogue/families.hpp"
 #include "catalogue/prose.hpp"
@@ -113,7 +113,7 @@ cutwater_status cutwater_describe_function(int32_t function, cutwater_function_i
 cutwater_status cutwater_describe_input(int32_t function, int32_t input, cutwater_input_info* info)
 {
     cutwater_refusal refusal;
-    return capi::guard(&refusal, [&]() -> cutwater_status {
+    return guard(&refusal, [&]() -> cutwater_status {
         const FunctionInfo* f = at(function);
         const InputInfo* in = f ? entry_at(f->inputs, input) : nullptr;
         if (!in) return CUTWATER_WRONG_COUNT;
@@ -188,7 +188,7 @@ cutwater_status cutwater_find_function(const char* words, int32_t* functions, si
     if (count) *count = 0;
     if (!words || !count || (!functions && capacity))
         return refuse(CUTWATER_MISSING, "find_function: a pointer is null.", refusal);
-    return capi::guard(refusal, [&]() -> cutwater_status {
+    return guard(refusal, [&]() -> cutwater_status {
         const auto found = find_functions(words);
         *count = found.size();
         std::copy_n(found.begin(), std::min(found.size(), capacity), functions);

@@ -1,7 +1,7 @@
 #include <cutwater/library.h>
 
-#include "capi/direct.hpp"
 #include "catalogue/families.hpp"
+#include "catalogue/refusal.hpp"
 #include "units/message.hpp"
 #include "units/text.hpp"
 
@@ -12,7 +12,6 @@
 #include <string>
 
 using namespace cutwater;
-using namespace cutwater::capi;
 
 namespace {
 

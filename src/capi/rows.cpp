@@ -1,16 +1,14 @@
 // The array form behind the guard.
 #include "call/rows.hpp"
 
-#include "capi/direct.hpp"
-#include "catalogue/families.hpp"
+#include "capi/flat.hpp"
+#include "catalogue/guard.hpp"
 
 namespace cutwater::capi {
 
-cutwater_status direct_rows(std::size_t position, std::size_t rows, const cutwater_column* columns, const Given* shared,
-                            const char* const* words, const cutwater_result_column* results,
-                            cutwater_rows_report* report) noexcept
+cutwater_status flat_rows(const FunctionInfo& f, std::size_t rows, const cutwater_column* columns, const Given* shared,
+                          const char* const* words, const cutwater_result_column* results, cutwater_rows_report* report) noexcept
 {
-    const FunctionInfo& f = function_at(position);
     bool answered = false;
     const cutwater_status status = guard(report ? &report->first : nullptr, [&] {
         const cutwater_status called = call_rows(f, rows, columns, shared, words, results, report);

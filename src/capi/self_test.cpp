@@ -2,7 +2,7 @@
 
 #include "call/argument_list.hpp"
 #include "call/arguments.hpp"
-#include "capi/guard.hpp"
+#include "catalogue/guard.hpp"
 #include "catalogue/families.hpp"
 
 #include <fmt/format.h>
@@ -62,7 +62,7 @@ cutwater_status check_example(const FunctionInfo& f, cutwater_refusal* refusal)
 extern "C" cutwater_status cutwater_self_test(cutwater_refusal* refusal)
 {
     using namespace cutwater;
-    return capi::guard(refusal, [&]() -> cutwater_status {
+    return guard(refusal, [&]() -> cutwater_status {
         for (std::size_t i = 0; i < function_count(); ++i)
             if (const auto status = check_example(function_at(i), refusal); status != CUTWATER_OK) return status;
         return CUTWATER_OK;

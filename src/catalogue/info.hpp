@@ -45,6 +45,9 @@ struct ResultInfo {
     std::span<const char* const> words;
 };
 
+/// The one NaN that leaves out an optional number.
+inline constexpr std::uint64_t left_out_bits = 0x7ff8'6c65'6674'6f75;
+
 /// One input of a call, as the record wants it: a number in the record's unit, a series likewise, or a word's position.
 struct Given {
     double number = 0;
@@ -101,12 +104,22 @@ struct FunctionText {
     bool turns;  // its first input into its result
 };
 
+/// A function of plain numbers, words and series whose signature only those know who make it from the same record.
+struct AnyFlat {};
+template <class Signature>
+struct Flat : AnyFlat {
+    constexpr explicit Flat(Signature* of) : function(of) {}
+    Signature* function;
+};
+
 /// The same with what can be called without knowing the formula's types.
 struct FunctionInfo : FunctionText {
     /// Checks, computes, stores. Numbers refused are reported to refusal, which may be null.
     cutwater_status (*call)(const Given* given, Result* results, StepListener* listener, cutwater_refusal* refusal);
     /// Null for a function with a series or a word among its results.
     void (*rows)(RowsJob& job);
+    /// What the flat C API exports.
+    const AnyFlat* flat;
 };
 
 struct Family {

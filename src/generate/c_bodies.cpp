@@ -1,4 +1,4 @@
-// The bodies of the flat functions, one file a family: each only names its record and hands its arguments on.
+// The bodies of the flat functions, one file a family: each only hands its arguments on.
 #include "generate/c_signature.hpp"
 #include "generate/product.hpp"
 
@@ -33,22 +33,24 @@ std::string joined(const std::vector<std::string>& pieces)
     return text;
 }
 
-std::string direct_body(const FunctionInfo& f)
+std::string direct_body(const Family& family, std::size_t place)
 {
-    std::vector<std::string> in;
-    std::vector<std::string> out;
-    for (const InputInfo& i : f.inputs)
-        in.push_back(i.kind == Kind::quantity ? std::string(i.full_name)
-                     : i.kind == Kind::choice ? fmt::format("WordIn{{{}}}", i.full_name)
-                                              : fmt::format("RawSeries{{{0}, {0}_count, 1}}", i.full_name));
-    for (const ResultInfo& o : f.results)
-        out.push_back(o.kind == Kind::series ? fmt::format("SeriesOut{{{0}, {0}_capacity, {0}_count}}", o.full_name) : o.full_name);
-    return fmt::format("{}\n{{\n    return direct<{}_record>(refusal, std::make_tuple({}), std::make_tuple({}));\n}}\n",
-                       direct_signature(f), f.name, joined(in), joined(out));
+    const FunctionInfo& f = *family.functions[place];
+    std::vector<std::string> handed;
+    for (const InputInfo& in : f.inputs) {
+        handed.emplace_back(in.full_name);
+        if (in.kind == Kind::series) handed.push_back(fmt::format("{}_count", in.full_name));
+    }
+    for (const ResultInfo& out : f.results) {
+        handed.emplace_back(out.full_name);
+        if (out.kind == Kind::series) handed.insert(handed.end(), {fmt::format("{}_capacity", out.full_name), fmt::format("{}_count", out.full_name)});
+    }
+    return fmt::format("{}\n{{\n    return flat({}_family, {}, {}, refusal);\n}}\n", direct_signature(f), family.name, place, joined(handed));
 }
 
-std::string rows_body(const FunctionInfo& f, std::size_t position)
+std::string rows_body(const Family& family, std::size_t place)
 {
+    const FunctionInfo& f = *family.functions[place];
     std::vector<std::string> columns;
     std::vector<std::string> shared;
     std::vector<std::string> words;
@@ -61,8 +63,8 @@ std::string rows_body(const FunctionInfo& f, std::size_t position)
     for (const ResultInfo& o : f.results) results.push_back(o.full_name);
     return fmt::format("{}\n{{\n    const cutwater_column columns[] = {{{}}};\n    const Given shared[] = {{{}}};\n"
                        "    const char* const words[] = {{{}}};\n    const cutwater_result_column results[] = {{{}}};\n"
-                       "    return direct_rows({}, rows, columns, shared, words, results, report);\n}}\n",
-                       rows_signature(f), joined(columns), joined(shared), joined(words), joined(results), position);
+                       "    return flat_rows(*{}_family.functions[{}], rows, columns, shared, words, results, report);\n}}\n",
+                       rows_signature(f), joined(columns), joined(shared), joined(words), joined(results), family.name, place);
 }
 
 }  // namespace
@@ -112,15 +114,14 @@ namespace {
 std::vector<Product> c_bodies()
 {
     std::vector<Product> products;
-    std::size_t position = 0;
     for (const Family* family : families()) {
         std::string text;
-        put(text, "// {}.\n#include <cutwater/cutwater.h>\n\n#include \"capi/direct.hpp\"\n#include \"formulas/{}/records.hpp\"\n\n", made_by, family->name);
-        put(text, "using namespace cutwater;\nusing namespace cutwater::capi;\nusing namespace cutwater::formulas;\n\nextern \"C\" {{\n");
-        for (const FunctionInfo* f : family->functions) {
-            put(text, "\n{}", direct_body(*f));
-            if (f->rows) put(text, "\n{}", rows_body(*f, position));
-            ++position;
+        put(text, "// {}.\n#include <cutwater/cutwater.h>\n\n#include \"capi/flat.hpp\"\n\n", made_by);
+        put(text, "namespace cutwater {{\nextern const Family {}_family;\n}}\n\n", family->name);
+        put(text, "using namespace cutwater;\nusing namespace cutwater::capi;\n\nextern \"C\" {{\n");
+        for (std::size_t place = 0; place < family->functions.size(); ++place) {
+            put(text, "\n{}", direct_body(*family, place));
+            if (family->functions[place]->rows) put(text, "\n{}", rows_body(*family, place));
         }
         put(text, "\n}}  // extern \"C\"\n");
         products.push_back({fmt::format("capi/{}.cpp", family->name), text});

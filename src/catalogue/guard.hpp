@@ -5,7 +5,7 @@
 
 #include <new>
 
-namespace cutwater::capi {
+namespace cutwater {
 
 template <class Body>
 cutwater_status guard(cutwater_refusal* refusal, Body&& body) noexcept
@@ -21,4 +21,4 @@ cutwater_status guard(cutwater_refusal* refusal, Body&& body) noexcept
     }
 }
 
-}  // namespace cutwater::capi
+}  // namespace cutwater
