@@ -1,6 +1,6 @@
 #include "answers/shown.hpp"
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -47,9 +47,9 @@ void add_number(std::string& to, double value, int digits)
     const double size = std::abs(value);
     const double whole = digits >= 9 ? 1e9 : digits == result_digits ? 1e6 : std::pow(10.0, digits);
     char text[40];
-    const auto written = size >= whole && size < 1e9 ? fmt::format_to_n(text, sizeof text, "{:.0f}", value)
-                                                     : fmt::format_to_n(text, sizeof text, "{:.{}g}", value == 0 ? 0.0 : value, digits);
-    to.append(text, std::min(written.size, sizeof text));
+    const std::size_t length = size >= whole && size < 1e9 ? format_into(text, sizeof text, "{:.0f}", value)
+                                                           : format_into(text, sizeof text, "{:.{}g}", value == 0 ? 0.0 : value, digits);
+    to.append(text, std::min(length, sizeof text));
 }
 
 void add_quantity(std::string& to, double value, const char* unit, int digits)

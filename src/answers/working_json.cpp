@@ -3,10 +3,9 @@
 #include "answers/shown.hpp"
 #include "answers/working.hpp"
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 #include <cmath>
-#include <iterator>
 
 namespace cutwater {
 namespace {
@@ -32,7 +31,7 @@ public:
     {
         if (!std::isfinite(value)) return raw("null");
         begin_value();
-        fmt::format_to(std::back_inserter(*to_), "{}", value);
+        format_onto(*to_, "{}", value);
         return *this;
     }
     Json& numbers(const double* data, std::size_t length, std::ptrdiff_t stride)
@@ -55,7 +54,7 @@ private:
             if (c == '"' || c == '\\')
                 (*to_ += '\\') += c;
             else if (static_cast<unsigned char>(c) < 0x20)
-                fmt::format_to(std::back_inserter(*to_), "\\u{:04x}", static_cast<unsigned>(c));
+                format_onto(*to_, "\\u{:04x}", static_cast<unsigned>(c));
             else
                 *to_ += c;
         }

@@ -3,10 +3,9 @@
 #include "answers/shown.hpp"
 #include "answers/working.hpp"
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 #include <cmath>
-#include <iterator>
 
 namespace cutwater {
 
@@ -30,7 +29,7 @@ std::string series_text(const double* data, std::size_t length, std::ptrdiff_t s
         add_number(made, data[static_cast<std::ptrdiff_t>(k) * stride], digits);
     }
     if (*unit) (made += ' ') += unit;
-    fmt::format_to(std::back_inserter(made), " ({} point{})", length, length == 1 ? "" : "s");
+    format_onto(made, " ({} point{})", length, length == 1 ? "" : "s");
     return made;
 }
 

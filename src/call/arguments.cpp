@@ -2,9 +2,8 @@
 
 #include "catalogue/sentence.hpp"
 #include "catalogue/words.hpp"
+#include "units/format.hpp"
 #include "units/text.hpp"
-
-#include <fmt/format.h>
 
 namespace cutwater {
 namespace {
@@ -17,7 +16,7 @@ cutwater_status read_word(const FunctionText& f, std::size_t input, const cutwat
     char digits[32] = "";
     const char* word = value.text;
     if (value.kind == CUTWATER_NUMBER) {  // a choice may look like a number: a cell holding 2 for the two-pole motor
-        *fmt::format_to_n(digits, sizeof digits - 1, "{}", value.number).out = 0;
+        digits[format_into(digits, sizeof digits - 1, "{}", value.number)] = 0;
         word = digits;
     }
     given.word = word ? find_word(in.words.data(), in.words.size(), word) : -1;

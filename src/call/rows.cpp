@@ -2,10 +2,8 @@
 
 #include "call/arguments.hpp"
 #include "call/overlap.hpp"
-#include "catalogue/refusal.hpp"
+#include "catalogue/sentence.hpp"
 #include "catalogue/words.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -53,25 +51,23 @@ cutwater_status gather(const FunctionInfo& f, std::size_t rows, const cutwater_c
 /// A result may take exactly the column of an input, and else no memory of another column's or its own.
 cutwater_status refuse_overlap(const FunctionInfo& f, std::size_t rows, const Columns& columns, cutwater_refusal* refusal)
 {
-    char sentence[160];
     const auto say = [&](std::size_t result, const char* what, const char* other) {
-        const auto end = fmt::format_to_n(sentence, sizeof sentence - 1, "The column of {} {}{}.", f.results[result].full_name, what, other).out;
-        return std::string_view(sentence, static_cast<std::size_t>(end - sentence));
+        return refuse_saying(CUTWATER_CONTRADICTION, refusal, "The column of {} {}{}.", f.results[result].full_name, what, other);
     };
     for (std::size_t j = 0; j < f.results.size(); ++j) {
         const cutwater_result_column out = columns.out[j];
-        if (rows > 1 && out.stride == 0) return refuse(CUTWATER_CONTRADICTION, say(j, "has a stride of 0: every row would be written over the last", ""), refusal);
+        if (rows > 1 && out.stride == 0) return say(j, "has a stride of 0: every row would be written over the last", "");
         const Place written(out.data, rows, out.stride);
         for (std::size_t k = 0; k < j; ++k)
             if (overlap(written, Place(columns.out[k].data, rows, columns.out[k].stride)))
-                return refuse(CUTWATER_CONTRADICTION, say(j, "overlaps that of ", f.results[k].full_name), refusal);
+                return say(j, "overlaps that of ", f.results[k].full_name);
         for (std::size_t i = 0; i < f.inputs.size(); ++i) {
             const bool column = f.inputs[i].kind == Kind::quantity;
             const cutwater_column in = columns.in[i];
             const RawSeries series = columns.shared[i].series;
             if (column && in.data == out.data && (in.stride == out.stride || rows == 1)) continue;
             if (!overlap(written, column ? Place(in.data, rows, in.stride) : Place(series.data, series.length, series.stride))) continue;
-            refuse(CUTWATER_CONTRADICTION, say(j, "overlaps it; it may take exactly the same column, with the same stride, or must lie apart", ""), refusal);
+            say(j, "overlaps it; it may take exactly the same column, with the same stride, or must lie apart", "");
             blame(f, i, -1, refusal);
             return CUTWATER_CONTRADICTION;
         }

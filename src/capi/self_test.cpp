@@ -5,7 +5,7 @@
 #include "catalogue/guard.hpp"
 #include "catalogue/families.hpp"
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 #include <cmath>
 #include <vector>
@@ -36,7 +36,7 @@ cutwater_status check_example(const FunctionInfo& f, cutwater_refusal* refusal)
     const auto inputs = read_argument_list(f.example.inputs);
     const auto expected = read_argument_list(f.example.results);
     if (!inputs || !expected || expected->size() != f.results.size())
-        return refuse(CUTWATER_INTERNAL, fmt::format("{}: its example cannot be read.", f.name), refusal);
+        return refuse(CUTWATER_INTERNAL, formatted("{}: its example cannot be read.", f.name), refusal);
     std::vector<cutwater_value> values;
     for (const ListedArgument& input : *inputs) values.push_back(input.value());
     GivenInputs given;
@@ -50,8 +50,8 @@ cutwater_status check_example(const FunctionInfo& f, cutwater_refusal* refusal)
     if (const auto status = f.call(given.data(), results.data(), nullptr, refusal); status != CUTWATER_OK) return status;
     for (std::size_t i = 0; i < results.size(); ++i)
         if (!agrees((*expected)[i], results[i], series[i]))
-            return refuse(CUTWATER_INTERNAL, fmt::format("{}: its example does not come out: {} should be {}.", f.name, f.results[i].full_name,
-                                                         f.example.results),
+            return refuse(CUTWATER_INTERNAL, formatted("{}: its example does not come out: {} should be {}.", f.name, f.results[i].full_name,
+                                                       f.example.results),
                           refusal);
     return CUTWATER_OK;
 }

@@ -4,6 +4,16 @@
 
 namespace cutwater {
 
+void Prose::add_erased(fmt::string_view form, fmt::format_args values)
+{
+    char made[640];  // a refusal's sentences all fit, and so allocate nothing
+    const std::size_t length = erased::format_into(made, sizeof made, form, values);
+    if (length <= sizeof made) return put({made, length});
+    std::string longer;
+    erased::format_onto(longer, form, values);
+    put(longer);
+}
+
 void write_interval(Prose& to, const InputInfo& in)
 {
     const Interval& i = in.interval;

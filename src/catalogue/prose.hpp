@@ -3,7 +3,7 @@
 
 #include "catalogue/info.hpp"
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 #include <string>
 #include <string_view>
@@ -19,13 +19,14 @@ public:
     template <class... T>
     void add(fmt::format_string<T...> form, T&&... values)
     {
-        fmt::basic_memory_buffer<char, 640> made;
-        fmt::format_to(std::back_inserter(made), form, std::forward<T>(values)...);
-        put({made.data(), made.size()});
+        add_erased(form, fmt::make_format_args(values...));
     }
 
 protected:
     ~Prose() = default;
+
+private:
+    void add_erased(fmt::string_view form, fmt::format_args values);
 };
 
 class ProseText final : public Prose {

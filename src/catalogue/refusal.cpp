@@ -3,8 +3,6 @@
 #include "catalogue/prose.hpp"
 #include "units/message.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <string_view>

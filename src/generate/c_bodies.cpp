@@ -39,13 +39,13 @@ std::string direct_body(const Family& family, std::size_t place)
     std::vector<std::string> handed;
     for (const InputInfo& in : f.inputs) {
         handed.emplace_back(in.full_name);
-        if (in.kind == Kind::series) handed.push_back(fmt::format("{}_count", in.full_name));
+        if (in.kind == Kind::series) handed.push_back(formatted("{}_count", in.full_name));
     }
     for (const ResultInfo& out : f.results) {
         handed.emplace_back(out.full_name);
-        if (out.kind == Kind::series) handed.insert(handed.end(), {fmt::format("{}_capacity", out.full_name), fmt::format("{}_count", out.full_name)});
+        if (out.kind == Kind::series) handed.insert(handed.end(), {formatted("{}_capacity", out.full_name), formatted("{}_count", out.full_name)});
     }
-    return fmt::format("{}\n{{\n    return flat({}_family, {}, {}, refusal);\n}}\n", direct_signature(f), family.name, place, joined(handed));
+    return formatted("{}\n{{\n    return flat({}_family, {}, {}, refusal);\n}}\n", direct_signature(f), family.name, place, joined(handed));
 }
 
 std::string rows_body(const Family& family, std::size_t place)
@@ -57,11 +57,11 @@ std::string rows_body(const Family& family, std::size_t place)
     std::vector<std::string> results;
     for (const InputInfo& i : f.inputs) {
         columns.push_back(i.kind == Kind::quantity ? i.full_name : "{}");
-        shared.push_back(i.kind == Kind::series ? fmt::format("Given{{0, {{{0}, {0}_count, 1}}, 0}}", i.full_name) : "{}");
+        shared.push_back(i.kind == Kind::series ? formatted("Given{{0, {{{0}, {0}_count, 1}}, 0}}", i.full_name) : "{}");
         words.push_back(i.kind == Kind::choice ? i.full_name : "nullptr");
     }
     for (const ResultInfo& o : f.results) results.push_back(o.full_name);
-    return fmt::format("{}\n{{\n    const cutwater_column columns[] = {{{}}};\n    const Given shared[] = {{{}}};\n"
+    return formatted("{}\n{{\n    const cutwater_column columns[] = {{{}}};\n    const Given shared[] = {{{}}};\n"
                        "    const char* const words[] = {{{}}};\n    const cutwater_result_column results[] = {{{}}};\n"
                        "    return flat_rows(*{}_family.functions[{}], rows, columns, shared, words, results, report);\n}}\n",
                        rows_signature(f), joined(columns), joined(shared), joined(words), joined(results), family.name, place);
@@ -73,40 +73,40 @@ std::string direct_signature(const FunctionInfo& f)
 {
     std::vector<std::string> parameters;
     for (const InputInfo& in : f.inputs) switch (in.kind) {
-        case Kind::quantity: parameters.push_back(fmt::format("double {}", in.full_name)); break;
-        case Kind::choice: parameters.push_back(fmt::format("const char *{}", in.full_name)); break;
+        case Kind::quantity: parameters.push_back(formatted("double {}", in.full_name)); break;
+        case Kind::choice: parameters.push_back(formatted("const char *{}", in.full_name)); break;
         case Kind::series:
-            parameters.push_back(fmt::format("const double *{}", in.full_name));
-            parameters.push_back(fmt::format("size_t {}_count", in.full_name));
+            parameters.push_back(formatted("const double *{}", in.full_name));
+            parameters.push_back(formatted("size_t {}_count", in.full_name));
             break;
         }
     for (const ResultInfo& out : f.results) switch (out.kind) {
-        case Kind::quantity: parameters.push_back(fmt::format("double *{}", out.full_name)); break;
-        case Kind::choice: parameters.push_back(fmt::format("const char **{}", out.full_name)); break;
+        case Kind::quantity: parameters.push_back(formatted("double *{}", out.full_name)); break;
+        case Kind::choice: parameters.push_back(formatted("const char **{}", out.full_name)); break;
         case Kind::series:
-            parameters.push_back(fmt::format("double *{}", out.full_name));
-            parameters.push_back(fmt::format("size_t {}_capacity", out.full_name));
-            parameters.push_back(fmt::format("size_t *{}_count", out.full_name));
+            parameters.push_back(formatted("double *{}", out.full_name));
+            parameters.push_back(formatted("size_t {}_capacity", out.full_name));
+            parameters.push_back(formatted("size_t *{}_count", out.full_name));
             break;
         }
     parameters.emplace_back("cutwater_refusal *refusal");
-    return parameter_list(fmt::format("cutwater_status cutwater_{}", f.name), parameters);
+    return parameter_list(formatted("cutwater_status cutwater_{}", f.name), parameters);
 }
 
 std::string rows_signature(const FunctionInfo& f)
 {
     std::vector<std::string> parameters{"size_t rows"};
     for (const InputInfo& in : f.inputs) switch (in.kind) {
-        case Kind::quantity: parameters.push_back(fmt::format("cutwater_column {}", in.full_name)); break;
-        case Kind::choice: parameters.push_back(fmt::format("const char *{}", in.full_name)); break;
+        case Kind::quantity: parameters.push_back(formatted("cutwater_column {}", in.full_name)); break;
+        case Kind::choice: parameters.push_back(formatted("const char *{}", in.full_name)); break;
         case Kind::series:
-            parameters.push_back(fmt::format("const double *{}", in.full_name));
-            parameters.push_back(fmt::format("size_t {}_count", in.full_name));
+            parameters.push_back(formatted("const double *{}", in.full_name));
+            parameters.push_back(formatted("size_t {}_count", in.full_name));
             break;
         }
-    for (const ResultInfo& out : f.results) parameters.push_back(fmt::format("cutwater_result_column {}", out.full_name));
+    for (const ResultInfo& out : f.results) parameters.push_back(formatted("cutwater_result_column {}", out.full_name));
     parameters.emplace_back("cutwater_rows_report *report");
-    return parameter_list(fmt::format("cutwater_status cutwater_{}_rows", f.name), parameters);
+    return parameter_list(formatted("cutwater_status cutwater_{}_rows", f.name), parameters);
 }
 
 namespace {
@@ -124,7 +124,7 @@ std::vector<Product> c_bodies()
             if (family->functions[place]->rows) put(text, "\n{}", rows_body(*family, place));
         }
         put(text, "\n}}  // extern \"C\"\n");
-        products.push_back({fmt::format("capi/{}.cpp", family->name), text});
+        products.push_back({formatted("capi/{}.cpp", family->name), text});
     }
     return products;
 }

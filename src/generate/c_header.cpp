@@ -18,14 +18,14 @@ void comment_lines(std::string& to, std::string_view lead, std::string_view text
 void describe(std::string& to, const FunctionInfo& f)
 {
     put(to, "/*\n");
-    comment_lines(to, "", fmt::format("{}.", f.meaning));
+    comment_lines(to, "", formatted("{}.", f.meaning));
     put(to, " *\n");
     for (const InputInfo& in : f.inputs)
-        comment_lines(to, fmt::format("  {:<28} ", in.full_name), fmt::format("{}; {}", in.meaning, permitted_text(in)));
-    for (const ResultInfo& out : f.results) comment_lines(to, fmt::format("  -> {:<25} ", out.full_name), out.meaning);
+        comment_lines(to, formatted("  {:<28} ", in.full_name), formatted("{}; {}", in.meaning, permitted_text(in)));
+    for (const ResultInfo& out : f.results) comment_lines(to, formatted("  -> {:<25} ", out.full_name), out.meaning);
     put(to, " *\n");
     comment_lines(to, "  Equation: ", f.equation);
-    for (std::size_t i = 0; i < f.relations.size(); ++i) comment_lines(to, fmt::format("  Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
+    for (std::size_t i = 0; i < f.relations.size(); ++i) comment_lines(to, formatted("  Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
     comment_lines(to, "  Source: ", f.source);
     for (const char* caution : f.cautions) comment_lines(to, "  Caution: ", caution);
     put(to, " */\n");
@@ -41,7 +41,7 @@ std::string upper(std::string_view text)
 
 Product family_header(const Family& family)
 {
-    const std::string guard = fmt::format("CUTWATER_FAMILIES_{}_H", upper(family.name));
+    const std::string guard = formatted("CUTWATER_FAMILIES_{}_H", upper(family.name));
     std::string text;
     put(text, "/* {}. */\n/* {}. */\n#ifndef {}\n#define {}\n\n#include <cutwater/base.h>\n\n#ifdef __cplusplus\nextern \"C\" {{\n#endif\n", made_by,
         family.title, guard, guard);
@@ -52,7 +52,7 @@ Product family_header(const Family& family)
         if (f->rows) put(text, "CUTWATER_API {};\n", rows_signature(*f));
     }
     put(text, "\n#ifdef __cplusplus\n}}\n#endif\n\n#endif\n");
-    return {fmt::format("include/cutwater/families/{}.h", family.name), text};
+    return {formatted("include/cutwater/families/{}.h", family.name), text};
 }
 
 std::vector<Product> c_header()

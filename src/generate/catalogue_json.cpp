@@ -147,14 +147,14 @@ std::string whole_json()
     std::string units;
     for (const QuantityInfo* quantity : all_quantities())
         put(units, "{}\n{}: {}", units.empty() ? "" : ",", json_text(quantity->name), json_list(*quantity, unit_json));
-    return fmt::format("{{\"cutwater\": {}, \"interface\": {}, \"functions\": [{}\n], \"questions\": {}, \"units\": {{{}\n}}}}\n",
+    return formatted("{{\"cutwater\": {}, \"interface\": {}, \"functions\": [{}\n], \"questions\": {}, \"units\": {{{}\n}}}}\n",
                        json_text(CUTWATER_VERSION), CUTWATER_INTERFACE, functions, json_list(questions(), question_json), units);
 }
 
 /// Compilers limit the length of one literal: a line of JSON a literal, all in one array of characters.
 std::string as_source(const std::string& json)
 {
-    std::string text = fmt::format("// {}.\n#include <cutwater/library.h>\n\nstatic const unsigned char json[] = {{", made_by);
+    std::string text = formatted("// {}.\n#include <cutwater/library.h>\n\nstatic const unsigned char json[] = {{", made_by);
     std::size_t column = 200;
     for (const char c : json + '\0') {
         if (column > 110) {

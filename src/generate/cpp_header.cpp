@@ -7,7 +7,7 @@ namespace {
 /// C++ name of a unit's constant as the typed header looks it up: by its type and symbol.
 std::string unit_constant(const QuantityInfo& quantity, const UnitInfo& unit)
 {
-    return fmt::format("unit<{}>(\"{}\")", quantity.type, unit.symbol);
+    return formatted("unit<{}>(\"{}\")", quantity.type, unit.symbol);
 }
 
 std::string input_type(const InputInfo& in)
@@ -15,7 +15,7 @@ std::string input_type(const InputInfo& in)
     switch (in.kind) {
     case Kind::quantity: return in.quantity->type;
     case Kind::choice: return "const char*";
-    case Kind::series: return fmt::format("const std::vector<{}>&", in.quantity->type);
+    case Kind::series: return formatted("const std::vector<{}>&", in.quantity->type);
     }
     return "";
 }
@@ -25,7 +25,7 @@ std::string result_type(const ResultInfo& out)
     switch (out.kind) {
     case Kind::quantity: return out.quantity->type;
     case Kind::choice: return "const char*";
-    case Kind::series: return fmt::format("std::vector<{}>", out.quantity->type);
+    case Kind::series: return formatted("std::vector<{}>", out.quantity->type);
     }
     return "";
 }
@@ -78,9 +78,9 @@ void write_struct(std::string& to, const FunctionInfo& f)
 std::string typed_result(const ResultInfo& out)
 {
     switch (out.kind) {
-    case Kind::quantity: return fmt::format("detail::quantity_of({}, {}_out)", unit_constant(*out.quantity, *out.unit), out.name);
-    case Kind::choice: return fmt::format("{}_out", out.name);
-    case Kind::series: return fmt::format("detail::quantities({}, {}_out)", unit_constant(*out.quantity, *out.unit), out.name);
+    case Kind::quantity: return formatted("detail::quantity_of({}, {}_out)", unit_constant(*out.quantity, *out.unit), out.name);
+    case Kind::choice: return formatted("{}_out", out.name);
+    case Kind::series: return formatted("detail::quantities({}, {}_out)", unit_constant(*out.quantity, *out.unit), out.name);
     }
     return "";
 }
@@ -90,7 +90,7 @@ void write_function(std::string& to, const FunctionInfo& f)
     const bool several = f.results.size() > 1;
     if (several) write_struct(to, f);
     put(to, "\n/// {}: {}. Source: {}.\n", f.meaning, f.equation, f.source);
-    put(to, "inline {} {}({})\n{{\n", several ? fmt::format("{}_results", f.name) : result_type(f.results.front()), f.name, parameters(f));
+    put(to, "inline {} {}({})\n{{\n", several ? formatted("{}_results", f.name) : result_type(f.results.front()), f.name, parameters(f));
     for (const InputInfo& in : f.inputs)
         if (in.kind == Kind::series)
             put(to, "    const std::vector<double> {0}_numbers = detail::numbers({1}, {0});\n", in.name, unit_constant(*in.quantity, *in.unit));
@@ -100,7 +100,7 @@ void write_function(std::string& to, const FunctionInfo& f)
         case Kind::choice: put(to, "    const char* {}_out;\n", out.name); break;
         case Kind::series: put(to, "    std::vector<double> {0}_out;\n    std::size_t {0}_count = 0;\n", out.name); break;
         }
-    const std::string call = fmt::format("cutwater_{}({})", f.name, c_arguments(f));
+    const std::string call = formatted("cutwater_{}({})", f.name, c_arguments(f));
     if (has_series_result(f)) {
         put(to, "    cutwater_status status = {};\n    if (status == CUTWATER_BUFFER_TOO_SMALL) {{  // the first call told the lengths\n", call);
         for (const ResultInfo& out : f.results)
@@ -145,7 +145,7 @@ Product family_header(const Family& family)
         made_by, family.title, family.name);
     for (const FunctionInfo* f : family.functions) write_function(text, *f);
     put(text, "\n}}  // namespace cutwater\n");
-    return {fmt::format("include/cutwater/families/{}.hpp", family.name), text};
+    return {formatted("include/cutwater/families/{}.hpp", family.name), text};
 }
 
 std::vector<Product> cpp_header()

@@ -70,29 +70,29 @@ public:
             name(in.full_name, "input");
             text(in.symbol, "an input's symbol");
             text(in.meaning, "an input's meaning");
-            need(seen.insert(in.full_name).second, fmt::format("two inputs or results are called {}", in.full_name));
+            need(seen.insert(in.full_name).second, formatted("two inputs or results are called {}", in.full_name));
             need(std::string_view(in.meaning).size() <= longest_meaning, "an input's meaning is too long for a function wizard");
-            need(in.has_default || !optional, fmt::format("{} must be given but follows an input that need not be", in.full_name));
+            need(in.has_default || !optional, formatted("{} must be given but follows an input that need not be", in.full_name));
             optional = in.has_default;
         }
         for (const ResultInfo& out : f.results) {
             name(out.full_name, "result");
             text(out.meaning, "a result's meaning");
-            need(seen.insert(out.full_name).second, fmt::format("two inputs or results are called {}", out.full_name));
+            need(seen.insert(out.full_name).second, formatted("two inputs or results are called {}", out.full_name));
         }
     }
 
 private:
     void need(bool holds, std::string_view fault)
     {
-        if (!holds) faults.push_back(fmt::format("{}: {}", f_->name, fault));
+        if (!holds) faults.push_back(formatted("{}: {}", f_->name, fault));
     }
-    void text(const char* given, std::string_view what) { need(given && *given, fmt::format("{} is missing", what)); }
+    void text(const char* given, std::string_view what) { need(given && *given, formatted("{} is missing", what)); }
     void name(std::string_view given, std::string_view what)
     {
-        need(identifier(given), fmt::format("the {} \"{}\" is no identifier", what, given));
-        need(!keywords.contains(given), fmt::format("the {} \"{}\" is a keyword of a language", what, given));
-        need(!cell_address(given), fmt::format("the {} \"{}\" is a cell's address", what, given));
+        need(identifier(given), formatted("the {} \"{}\" is no identifier", what, given));
+        need(!keywords.contains(given), formatted("the {} \"{}\" is a keyword of a language", what, given));
+        need(!cell_address(given), formatted("the {} \"{}\" is a cell's address", what, given));
     }
 
     const FunctionInfo* f_ = nullptr;

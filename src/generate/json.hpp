@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 namespace cutwater::generate {
 
@@ -16,7 +16,7 @@ inline std::string json_text(std::string_view text)
         if (c == '"' || c == '\\')
             made += {'\\', c};
         else if (static_cast<unsigned char>(c) < 0x20)
-            made += fmt::format("\\u{:04x}", static_cast<int>(c));
+            made += formatted("\\u{:04x}", static_cast<int>(c));
         else
             made += c;
     }
@@ -24,14 +24,14 @@ inline std::string json_text(std::string_view text)
 }
 
 /// Infinities have no place in JSON: an open end is null.
-inline std::string json_number(double value) { return std::isfinite(value) ? fmt::format("{}", value) : "null"; }
+inline std::string json_number(double value) { return std::isfinite(value) ? formatted("{}", value) : "null"; }
 
 /// "key": value pairs in braces, in the order they were added.
 class JsonObject {
 public:
     JsonObject& raw(std::string_view key, std::string_view value)
     {
-        body_ += fmt::format("{}{}: {}", body_.empty() ? "" : ", ", json_text(key), value);
+        body_ += formatted("{}{}: {}", body_.empty() ? "" : ", ", json_text(key), value);
         return *this;
     }
     JsonObject& text(std::string_view key, std::string_view value) { return raw(key, json_text(value)); }

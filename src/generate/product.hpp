@@ -3,7 +3,7 @@
 
 #include "catalogue/families.hpp"
 
-#include <fmt/format.h>
+#include "units/format.hpp"
 
 #include <string>
 #include <string_view>
@@ -23,7 +23,7 @@ inline constexpr std::string_view made_by = "generated from the catalogue by cut
 template <class... T>
 void put(std::string& to, fmt::format_string<T...> form, T&&... values)
 {
-    fmt::format_to(std::back_inserter(to), form, std::forward<T>(values)...);
+    format_onto(to, form, std::forward<T>(values)...);
 }
 
 /// A text broken at blanks into lines of at most that many bytes.

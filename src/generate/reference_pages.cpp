@@ -35,7 +35,7 @@ void write_function(std::string& to, const FunctionInfo& f)
     put(to, "\n| returned | symbol | unit | meaning |\n|---|---|---|---|\n");
     for (const ResultInfo& out : f.results) {
         std::string meaning = out.meaning;
-        for (std::size_t i = 0; i < out.words.size(); ++i) meaning += fmt::format("{}\"{}\"", i ? ", " : ": ", out.words[i]);
+        for (std::size_t i = 0; i < out.words.size(); ++i) meaning += formatted("{}\"{}\"", i ? ", " : ": ", out.words[i]);
         put(to, "| `{}` | {} | {} | {} |\n", out.full_name, cell(out.symbol), cell(unit_text(out.unit)), cell(meaning));
     }
     put(to, "\n");
@@ -97,7 +97,7 @@ std::vector<Product> reference_pages()
             write_function(page, *f);
             put(index, "- [{0}]({1}.md#{0}): {2}\n", f->name, family->name, f->meaning);
         }
-        pages.push_back({fmt::format("docs/functions/{}.md", family->name), page});
+        pages.push_back({formatted("docs/functions/{}.md", family->name), page});
     }
     put(index, "\n## [Questions](questions.md)\n\n");
     for (const QuestionInfo& q : questions()) put(index, "- [{0}](questions.md#{0}): {1}\n", q.name, q.meaning);

@@ -18,12 +18,12 @@ std::string flat_case(const FunctionInfo& f, std::size_t position)
         case Kind::choice: put(arguments, "&out[{}].text, ", i); break;
         case Kind::series: put(arguments, "out[{0}].series, out[{0}].capacity, &out[{0}].length, ", i); break;
         }
-    return fmt::format("    case {}: return cutwater_{}({}refusal);\n", position, f.name, arguments);
+    return formatted("    case {}: return cutwater_{}({}refusal);\n", position, f.name, arguments);
 }
 
 std::string typed_unit(const QuantityInfo& quantity, const UnitInfo& unit)
 {
-    return fmt::format("unit<{}>(\"{}\")", quantity.type, unit.symbol);
+    return formatted("unit<{}>(\"{}\")", quantity.type, unit.symbol);
 }
 
 std::string typed_case(const FunctionInfo& f, std::size_t position)
@@ -38,10 +38,10 @@ std::string typed_case(const FunctionInfo& f, std::size_t position)
         case Kind::series: put(arguments, "series(in[{}], {})", i, typed_unit(*in.quantity, *in.unit)); break;
         }
     }
-    std::string text = fmt::format("    case {}: {{\n        const auto r = cutwater::{}({});\n", position, f.name, arguments);
+    std::string text = formatted("    case {}: {{\n        const auto r = cutwater::{}({});\n", position, f.name, arguments);
     for (std::size_t i = 0; i < f.results.size(); ++i) {
         const ResultInfo& out = f.results[i];
-        const std::string value = f.results.size() > 1 ? fmt::format("r.{}", out.name) : "r";
+        const std::string value = f.results.size() > 1 ? formatted("r.{}", out.name) : "r";
         switch (out.kind) {
         case Kind::quantity: put(text, "        out[{}].number = {}.in({});\n", i, typed_unit(*out.quantity, *out.unit), value); break;
         case Kind::choice: put(text, "        out[{}].text = {};\n", i, value); break;

@@ -4,6 +4,19 @@
 
 namespace cutwater {
 
+void Message::add_erased(fmt::string_view form, fmt::format_args values) noexcept
+{
+    if (length_ >= room_) return;
+    const std::size_t room = room_ - length_;
+    // the byte for the ending 0 takes the first one too many, which tells whether a character was cut
+    const std::size_t written = erased::format_into(begin_ + length_, room + 1, form, values);
+    if (written > room)
+        room_ = length_ += whole_characters({begin_ + length_, room + 1}, room);  // full: nothing more may follow
+    else
+        length_ += written;
+    begin_[length_] = 0;
+}
+
 Quoted::Quoted(std::string_view text) noexcept
 {
     constexpr std::size_t room = sizeof text_ - 4;  // a whole character and the dots always fit

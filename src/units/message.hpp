@@ -1,10 +1,8 @@
 // A sentence written into a caller's fixed buffer, cut at a whole character, never allocated.
 #pragma once
 
+#include "units/format.hpp"
 #include "utf8.hpp"
-
-#include <fmt/format.h>
-
 
 #include <cstddef>
 #include <string_view>
@@ -22,19 +20,13 @@ public:
     template <class... Args>
     Message& add(fmt::format_string<Args...> form, Args&&... args) noexcept
     {
-        if (length_ >= room_) return *this;
-        const std::size_t room = room_ - length_;
-        // the byte for the ending 0 takes the first one too many, which tells whether a character was cut
-        const auto written = fmt::vformat_to_n(begin_ + length_, room + 1, form, fmt::make_format_args(args...));
-        if (written.size > room)
-            room_ = length_ += whole_characters({begin_ + length_, room + 1}, room);  // full: nothing more may follow
-        else
-            length_ += written.size;
-        begin_[length_] = 0;
+        add_erased(form, fmt::make_format_args(args...));
         return *this;
     }
 
 private:
+    void add_erased(fmt::string_view form, fmt::format_args values) noexcept;
+
     char* begin_;
     std::size_t room_;
     std::size_t length_ = 0;

@@ -54,7 +54,7 @@ std::string class_text(const std::vector<CalcMethod>& methods)
 
 std::string localised(std::string_view property, std::string_view text)
 {
-    return fmt::format("<prop oor:name=\"{}\"><value xml:lang=\"en\">{}</value></prop>", property, escaped(text));
+    return formatted("<prop oor:name=\"{}\"><value xml:lang=\"en\">{}</value></prop>", property, escaped(text));
 }
 
 std::string wizard_text(const std::vector<CalcMethod>& methods)

@@ -20,7 +20,7 @@ char upper(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + '
 std::string parameter_meaning(const InputInfo& in)
 {
     const std::string takes = in.kind == Kind::choice ? "" : sentence(kind_text(in)) + " ";
-    return fmt::format("{} {}Permitted: {}.", sentence(in.meaning), takes, permitted_text(in));
+    return formatted("{} {}Permitted: {}.", sentence(in.meaning), takes, permitted_text(in));
 }
 
 std::string results_text(const FunctionInfo& f)
@@ -28,9 +28,9 @@ std::string results_text(const FunctionInfo& f)
     std::string text = f.results.size() == 1 ? "Gives" : "Gives side by side";
     for (std::size_t i = 0; i < f.results.size(); ++i) {
         const ResultInfo& out = f.results[i];
-        text += fmt::format("{} {}", i ? ";" : "", out.meaning);
-        if (out.kind == Kind::choice) text += fmt::format(" ({})", words_text(out.words));
-        else if (*out.unit->suffix) text += fmt::format(" in {}", out.unit->symbol);
+        text += formatted("{} {}", i ? ";" : "", out.meaning);
+        if (out.kind == Kind::choice) text += formatted(" ({})", words_text(out.words));
+        else if (*out.unit->suffix) text += formatted(" in {}", out.unit->symbol);
         if (out.kind == Kind::series) text += ", down a column";
     }
     return text + ".";
@@ -40,14 +40,14 @@ CalcMethod method(const Family& family, const FunctionInfo& f, std::size_t posit
 {
     CalcMethod made;
     made.name = capitals(f.name);
-    made.meaning = fmt::format("Cutwater, {}. {} {}", family.title, sentence(f.meaning), results_text(f));
+    made.meaning = formatted("Cutwater, {}. {} {}", family.title, sentence(f.meaning), results_text(f));
     made.table = f.results.size() > 1 || f.results.front().kind == Kind::series;
     std::string list;
     for (const InputInfo& in : f.inputs) {
-        list += fmt::format("{}&a{}", list.empty() ? "" : ", ", made.parameters.size());
+        list += formatted("{}&a{}", list.empty() ? "" : ", ", made.parameters.size());
         made.parameters.push_back({camel_case(in.full_name), in.full_name, parameter_meaning(in)});
     }
-    made.body = fmt::format("return {}(position[{}], {{{}}});", made.table ? "cells" : "cell", position, list);
+    made.body = formatted("return {}(position[{}], {{{}}});", made.table ? "cells" : "cell", position, list);
     return made;
 }
 

@@ -11,17 +11,17 @@ std::vector<CalcMethod> calc_questions()
     for (const QuestionInfo& q : questions()) {
         CalcMethod m;
         m.name = capitals(q.name);
-        m.meaning = fmt::format("Cutwater. {}", sentence(q.meaning));
+        m.meaning = formatted("Cutwater. {}", sentence(q.meaning));
         m.table = q.layout != Layout::one;
         std::string list;
         std::string rest = "Row()";
         for (const QuestionArgument& a : q.arguments) {
-            const std::string place = fmt::format("a{}", m.parameters.size());
+            const std::string place = formatted("a{}", m.parameters.size());
             if (a.asked == Asked::arguments) rest = place;
-            else list += fmt::format("{}&{}", list.empty() ? "" : ", ", place);
+            else list += formatted("{}&{}", list.empty() ? "" : ", ", place);
             m.parameters.push_back({camel_case(a.name), a.name, sentence(a.meaning), a.asked == Asked::arguments});
         }
-        m.body = fmt::format("return {}({}, {{{}}}, {});", m.table ? "question_cells" : "question_cell", made.size(), list, rest);
+        m.body = formatted("return {}({}, {{{}}}, {});", m.table ? "question_cells" : "question_cell", made.size(), list, rest);
         made.push_back(std::move(m));
     }
     return made;

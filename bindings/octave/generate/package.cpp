@@ -23,31 +23,31 @@ Product function_file(const FunctionInfo& f)
     std::string names;
     for (const InputInfo& in : f.inputs) put(names, "{}{}", names.empty() ? "" : ", ", in.full_name);
     std::string text;
-    comment(text, fmt::format("result = cutwater.{} ({})", f.name, names));
+    comment(text, formatted("result = cutwater.{} ({})", f.name, names));
     put(text, "##\n");
     comment(text, sentence(f.meaning));
     put(text, "##\n## Inputs; [] leaves out one that has a default, a matrix for a quantity is computed element by element:\n");
     for (const InputInfo& in : f.inputs)
-        comment(text, fmt::format("{}; {}: {}", in.meaning, kind_text(in), permitted_text(in)), fmt::format("  {}: ", in.full_name));
+        comment(text, formatted("{}; {}: {}", in.meaning, kind_text(in), permitted_text(in)), formatted("  {}: ", in.full_name));
     put(text, "## {}:\n", f.results.size() == 1 ? "Result" : "Results, fields of a struct");
     for (const ResultInfo& out : f.results) {
         std::string meaning = out.meaning;
-        if (out.kind == Kind::choice) meaning += fmt::format(": {}", words_text(out.words));
-        comment(text, meaning, fmt::format("  {}: ", out.full_name));
+        if (out.kind == Kind::choice) meaning += formatted(": {}", words_text(out.words));
+        comment(text, meaning, formatted("  {}: ", out.full_name));
     }
     put(text, "##\n");
     comment(text, f.equation, "Equation: ");
     for (const RelationInfo& r : f.relations)
-        comment(text, r.sentence, fmt::format("Must hold of {}: ", f.inputs[r.inputs.front()].full_name));
+        comment(text, r.sentence, formatted("Must hold of {}: ", f.inputs[r.inputs.front()].full_name));
     comment(text, f.source, "Source: ");
     for (const char* caution : f.cautions) comment(text, caution, "Caution: ");
-    comment(text, fmt::format("{} gives {}", f.example.inputs, f.example.results), "Example: ");
+    comment(text, formatted("{} gives {}", f.example.inputs, f.example.results), "Example: ");
     put(text, "\nfunction result = {} (varargin)\n{}", f.name, load);
     put(text, "  if (nargin > {0})\n    error (\"cutwater:wrong_count\", \"{1} takes {0} inputs; %d were given.\", nargin);\n  endif\n",
         f.inputs.size(), f.name);
     put(text, "  varargin(nargin + 1 : {}) = {{[]}};\n  result = cutwater_{} (varargin{{:}});\nendfunction\n\n# {}.\n", f.inputs.size(),
         f.name, made_by);
-    return {fmt::format("octave/+cutwater/{}.m", f.name), text};
+    return {formatted("octave/+cutwater/{}.m", f.name), text};
 }
 
 Product question_file(const QuestionInfo& q)
@@ -56,16 +56,16 @@ Product question_file(const QuestionInfo& q)
     for (const QuestionArgument& a : q.arguments)
         put(names, "{}{}", names.empty() ? "" : ", ", a.asked == Asked::arguments ? "..." : a.name);
     std::string text;
-    comment(text, fmt::format("result = cutwater.{} ({})", q.name, names));
+    comment(text, formatted("result = cutwater.{} ({})", q.name, names));
     put(text, "##\n");
     comment(text, sentence(q.meaning));
     put(text, "##\n");
     for (const QuestionArgument& a : q.arguments)
-        comment(text, fmt::format("{}{}", a.meaning, a.optional ? "; [] for none" : ""), fmt::format("  {}: ", a.name));
-    for (const QuestionResult& r : q.results) comment(text, r.meaning, fmt::format("  -> {}: ", r.name));
+        comment(text, formatted("{}{}", a.meaning, a.optional ? "; [] for none" : ""), formatted("  {}: ", a.name));
+    for (const QuestionResult& r : q.results) comment(text, r.meaning, formatted("  -> {}: ", r.name));
     put(text, "\nfunction result = {} (varargin)\n{}  result = cutwater_question (\"{}\", varargin);\nendfunction\n\n# {}.\n", q.name, load, q.name,
         made_by);
-    return {fmt::format("octave/+cutwater/{}.m", q.name), text};
+    return {formatted("octave/+cutwater/{}.m", q.name), text};
 }
 
 std::vector<Product> octave_package()

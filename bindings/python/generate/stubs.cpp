@@ -13,18 +13,18 @@ constexpr std::size_t width = 100;
 
 void paragraph(std::string& to, std::string_view lead, std::string_view text, std::size_t indent = 0, std::size_t hang = 4)
 {
-    const std::vector<std::string> lines = wrap(fmt::format("{}{}", lead, text), width - indent - hang);
+    const std::vector<std::string> lines = wrap(formatted("{}{}", lead, text), width - indent - hang);
     for (std::size_t i = 0; i < lines.size(); ++i) put(to, "{}{}\n", std::string(i ? indent + hang : indent, ' '), lines[i]);
 }
 
 std::string word_list(std::span<const char* const> words)
 {
     std::string text;
-    for (const char* word : words) text += fmt::format("{}'{}'", text.empty() ? "" : ", ", word);
+    for (const char* word : words) text += formatted("{}'{}'", text.empty() ? "" : ", ", word);
     return text;
 }
 
-std::string input_text(const InputInfo& in) { return fmt::format("{}; {}", in.meaning, permitted_text(in)); }
+std::string input_text(const InputInfo& in) { return formatted("{}; {}", in.meaning, permitted_text(in)); }
 
 /// The record's argument list in Python's spelling.
 std::string example_list(const char* list)
@@ -35,12 +35,12 @@ std::string example_list(const char* list)
     for (const ListedArgument& argument : *arguments) {
         text += text.empty() ? "" : ", ";
         if (argument.kind == CUTWATER_NUMBER) text += argument.text;
-        if (argument.kind == CUTWATER_TEXT) text += fmt::format("'{}'", argument.text);
+        if (argument.kind == CUTWATER_TEXT) text += formatted("'{}'", argument.text);
         if (argument.kind == CUTWATER_LEFT_OUT) text += "None";
         if (argument.kind == CUTWATER_SERIES) {
             std::string inner;
-            for (const std::string& number : argument.written) inner += fmt::format("{}{}", inner.empty() ? "" : ", ", number);
-            text += fmt::format("[{}]", inner);
+            for (const std::string& number : argument.written) inner += formatted("{}{}", inner.empty() ? "" : ", ", number);
+            text += formatted("[{}]", inner);
         }
     }
     return text;
@@ -49,22 +49,22 @@ std::string example_list(const char* list)
 std::string docstring(const FunctionInfo& f)
 {
     std::string text;
-    paragraph(text, "", fmt::format("{}.", f.meaning), 0, 0);
+    paragraph(text, "", formatted("{}.", f.meaning), 0, 0);
     put(text, "\nInputs:\n");
-    for (const InputInfo& in : f.inputs) paragraph(text, fmt::format("{}: ", in.full_name), input_text(in), 2);
+    for (const InputInfo& in : f.inputs) paragraph(text, formatted("{}: ", in.full_name), input_text(in), 2);
     put(text, "\n{}:\n", f.results.size() == 1 ? "Result" : "Results");
     for (const ResultInfo& out : f.results) {
         std::string meaning = out.meaning;
-        if (out.kind == Kind::choice) meaning += fmt::format("; one of {}", word_list(out.words));
+        if (out.kind == Kind::choice) meaning += formatted("; one of {}", word_list(out.words));
         if (out.kind == Kind::series) meaning += "; a series";
-        paragraph(text, fmt::format("{}: ", out.full_name), meaning, 2);
+        paragraph(text, formatted("{}: ", out.full_name), meaning, 2);
     }
     put(text, "\n");
     paragraph(text, "Equation: ", f.equation);
-    for (std::size_t i = 0; i < f.relations.size(); ++i) paragraph(text, fmt::format("Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
+    for (std::size_t i = 0; i < f.relations.size(); ++i) paragraph(text, formatted("Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
     paragraph(text, "Source: ", f.source);
     for (const char* caution : f.cautions) paragraph(text, "Caution: ", caution);
-    paragraph(text, "Example: ", fmt::format("{}({}) gives {} ({})", f.name, example_list(f.example.inputs), example_list(f.example.results), f.example.source));
+    paragraph(text, "Example: ", formatted("{}({}) gives {} ({})", f.name, example_list(f.example.inputs), example_list(f.example.results), f.example.source));
     text.pop_back();
     return text;
 }
@@ -83,13 +83,13 @@ std::string escaped(std::string_view text)
 std::string signature(const FunctionInfo& f)
 {
     std::string text;
-    for (const InputInfo& in : f.inputs) text += fmt::format(", {}{}", in.full_name, in.has_default ? "=None" : "");
-    return fmt::format("{}($module{})", f.name, text);
+    for (const InputInfo& in : f.inputs) text += formatted(", {}{}", in.full_name, in.has_default ? "=None" : "");
+    return formatted("{}($module{})", f.name, text);
 }
 
 std::string literal(std::span<const char* const> words)
 {
-    return fmt::format("Literal[{}]", word_list(words));
+    return formatted("Literal[{}]", word_list(words));
 }
 
 std::string result_type(const ResultInfo& out, bool rows)

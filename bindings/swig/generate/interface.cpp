@@ -9,8 +9,8 @@ void declare(std::string& to, const FunctionInfo& f)
     std::string parameters;
     std::string names;
     for (const InputInfo& in : f.inputs) {
-        parameters += fmt::format("{}Given {}{}", parameters.empty() ? "" : ", ", in.full_name, in.has_default ? " = Given()" : "");
-        names += fmt::format("{}{}", names.empty() ? "" : ", ", in.full_name);
+        parameters += formatted("{}Given {}{}", parameters.empty() ? "" : ", ", in.full_name, in.has_default ? " = Given()" : "");
+        names += formatted("{}{}", names.empty() ? "" : ", ", in.full_name);
     }
     put(to, "\ninline Answer {}({})\n{{\n", f.name, parameters);
     put(to, "    static const int32_t position = cutwater_find(\"{}\");\n", f.name);
