@@ -17,7 +17,8 @@ foreach(error DOMAIN POLE OVERFLOW EVALUATION ROUNDING INDETERMINATE_RESULT)
 endforeach()
 target_link_libraries(cutwater_flags INTERFACE Threads::Threads)
 target_include_directories(cutwater_flags INTERFACE ${PROJECT_SOURCE_DIR}/src ${PROJECT_SOURCE_DIR}/include)
-target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS})
+target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS}
+  $<TARGET_PROPERTY:fmt::fmt-header-only,INTERFACE_INCLUDE_DIRECTORIES>)
 # The families hold the array form's loops; a debug build leaves them as they are.
 # GCC puts a loop into vectors only when all that it calls is inlined into it, which clones stand in the way of, and when no
 # condition is copied to where its outcome is known: each of these passes would leave branches.

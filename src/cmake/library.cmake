@@ -7,9 +7,10 @@ file(GLOB capi_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/*.cpp)
 file(GLOB generator_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/generate/*.cpp)
 
 add_library(cutwater_core OBJECT ${core_sources} ${family_sources})
-target_link_libraries(cutwater_core PUBLIC cutwater_flags fmt::fmt-header-only)
+target_link_libraries(cutwater_core PUBLIC cutwater_flags)
 target_compile_definitions(cutwater_core PUBLIC CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 set_source_files_properties(${family_sources} PROPERTIES COMPILE_OPTIONS "${cutwater_vector_flags}")
+set_source_files_properties(${PROJECT_SOURCE_DIR}/src/units/format.cpp PROPERTIES COMPILE_DEFINITIONS FMT_HEADER_ONLY=1)
 
 # A family is a folder: the catalogue lists what is there, and the generator writes a file of bodies for each.
 set(cutwater_families)
@@ -41,7 +42,8 @@ else()
   set(cutwater_products ${PROJECT_BINARY_DIR}/generated)
   # A door adds the sources that make its own products; generated.cmake runs it when all are known.
   add_executable(cutwater-generate ${generator_sources} $<TARGET_OBJECTS:cutwater_core>)
-  target_link_libraries(cutwater-generate PRIVATE cutwater_flags fmt::fmt-header-only)
+  target_link_libraries(cutwater-generate PRIVATE cutwater_flags)
+  target_compile_options(cutwater-generate PRIVATE $<$<CONFIG:Release>:-O1>)  # it runs for a moment, once
   target_compile_definitions(cutwater-generate PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 endif()
 cutwater_makes(${cutwater_body_names} catalogue.json include/cutwater/cutwater.h include/cutwater/cutwater.hpp
@@ -53,7 +55,7 @@ list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
 
 add_library(cutwater SHARED ${capi_sources} ${cutwater_body_names} $<TARGET_OBJECTS:cutwater_core>)
 add_dependencies(cutwater cutwater_generated)
-target_link_libraries(cutwater PRIVATE cutwater_flags fmt::fmt-header-only)
+target_link_libraries(cutwater PRIVATE cutwater_flags)
 target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 # The freshly made header before the committed one.
 target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
