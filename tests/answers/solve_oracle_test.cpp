@@ -95,6 +95,9 @@ public:
         double most = 0;
         for (const double factor : {0.01, 0.1, 10.0, 100.0})
             if (const double off = std::abs(at(x * factor) - q_->target); off > most) most = off;
+        // A level place that rounding ruffles is no stretch: each of its values is as right as the next.
+        for (int k = 1; k < 16; ++k)
+            if (at(x + (drawn_ - x) * k / 16) != q_->target) return false;
         return most > 1e-6 * std::abs(q_->target);
     }
 

@@ -62,6 +62,7 @@ struct Heard final : StepListener {
     {
         text += std::string(symbol) + "=" + std::to_string(value) + unit;
     }
+    void broken(std::size_t relation) override { text += "relation " + std::to_string(relation); }
 };
 
 inline Called ask(std::vector<double> flows, std::vector<double> heads, double density = 1000, int way = 1, double pumps = 2, double share = 0.25,
@@ -123,6 +124,9 @@ TEST_CASE("Relations know their inputs by place, the one to blame first")
     CHECK(second.status == CUTWATER_CONTRADICTION);
     CHECK(second.refusal.argument == 5);
     CHECK(second.refusal.value == 0.25);
+    Heard heard;
+    CHECK(ask({0, 1}, {5, 6}, 1000, 0, 9, 0.25, 8, &heard).status == CUTWATER_CONTRADICTION);
+    CHECK(heard.text == "relation 1");
     CHECK(ask({0, 1}, {5, 6}, 1000, 0, 3, 0.25).status == CUTWATER_OK);
 }
 

@@ -106,6 +106,15 @@ class Names(unittest.TestCase):
                         with self.subTest(file=str(file.relative_to(SOURCE)), text=text):
                             self.assertFalse(word in names, f"{word} is a function")
 
+    def test_a_choice_has_one_type(self):
+        """Two of one name in two families would share their words without a word from the compiler."""
+        seen = {}
+        for file in sources("src/formulas"):
+            for name in re.findall(r"^enum class (\w+)", file.read_text(encoding="utf-8"), re.M):
+                self.assertNotIn(name, seen, f"{file} and {seen.get(name)}")
+                seen[name] = file
+        self.assertGreater(len(seen), 10)
+
     def test_what_a_formula_blames_is_an_input(self):
         inputs = {given["short_name"] for f in CATALOGUE["functions"] for given in f["inputs"]}
         blamed = re.compile(r'NoValue\{\s*(?:\.status = )?CUTWATER_\w+,\s*(?:\.argument = )?"(\w*)"|\.argument = "(\w*)"')

@@ -16,12 +16,12 @@
 
 namespace cutwater::formulas {
 
-enum class MarginVerdict { kept, lost };
+enum class ShellMargin { kept, lost };
 
 }  // namespace cutwater::formulas
 
 template <>
-inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::MarginVerdict>{"kept", "lost"};
+inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::ShellMargin>{"kept", "lost"};
 
 namespace cutwater::formulas {
 
@@ -92,7 +92,7 @@ inline constexpr Record<&shell_temperature_rise> shell_temperature_rise_record{
                  sealed::no_monitor},
     .example = {"402, 98.5, 60, 3000", "7.217", "hand calculation: 402/(pi x 0.0985 x 0.06 x 3000)"}};
 
-inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, Temperature, AbsolutePressure>> shell_vapour_margin(
+inline Outcome<std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, AbsolutePressure>> shell_vapour_margin(
     Temperature inlet, Power heat, Flow flow, Density density, SpecificHeat specific_heat, AbsolutePressure lowest,
     PressureDifference wanted, Series<Temperature> temperatures, Series<AbsolutePressure> vapour_pressures)
 {
@@ -107,7 +107,7 @@ inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, Temperature,
     const AbsolutePressure vapour =
         AbsolutePressure::at(PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
     const PressureDifference margin = lowest - vapour;
-    return std::tuple{margin >= wanted ? MarginVerdict::kept : MarginVerdict::lost, margin,
+    return std::tuple{margin >= wanted ? ShellMargin::kept : ShellMargin::lost, margin,
                       lowest.above_zero() / vapour.above_zero(), outlet, vapour};
 }
 
@@ -127,7 +127,7 @@ inline constexpr auto shell_vapour_margin_record = record<&shell_vapour_margin>(
                        2, Order::rising),
                 series("vapour_pressures", "p_v,i", units::bara, above_up_to(0, 300), "vapour pressures at them", 2,
                        Order::rising)},
-     .results = {output_word<MarginVerdict>("verdict", "verdict",
+     .results = {output_word<ShellMargin>("verdict", "verdict",
                                             "kept: the margin is at least the one wanted; lost: it is less"),
                  output("margin", "p - p_v", units::bar, "pressure above the vapour pressure; negative: it boils"),
                  output("pressure_ratio", "p/p_v", units::number, "of the absolute pressures"),

@@ -144,7 +144,7 @@ inline std::tuple<PressureDifference, Closure> closure_surge(Velocity velocity_c
     steps("2 L/a", "return time of the wave", period, units::second);
     steps("rho a dv", "rise for a sudden closure", sudden, units::bar);
     if (closure <= period) return {sudden, Closure::sudden};
-    return {sudden * (period / closure), Closure::slow};
+    return {2.0 * density * length * velocity_change / closure, Closure::slow};  // without the wave's speed, which cancels
 }
 
 inline constexpr Record<&closure_surge> closure_surge_record{
