@@ -211,8 +211,14 @@ FoundUnit look_up(const QuantityInfo& quantity, const Spelling& spelling) noexce
 /// Is it some quantity's unit as it stands? Then its letters mean that, and not another's in the wrong case: A is no year.
 bool is_exact_anywhere(const Spelling& spelling) noexcept
 {
+    const std::string_view folded = spelling.folded();
+    const auto says_it = [&](std::string_view alias) {
+        const bool may = alias[0] == folded[0] || alias[0] == '(' || static_cast<unsigned char>(alias[0]) >= 0x80;
+        return may && compare(alias, folded) == Match::exact;
+    };
     for (const QuantityInfo* candidate : all_quantities())
-        if (look_up(*candidate, spelling).exact) return true;
+        for (const UnitInfo& unit : *candidate)
+            if ((*unit.suffix && spelling.text() == unit.suffix) || any_spelling(unit, says_it)) return true;
     return false;
 }
 

@@ -7,10 +7,12 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <regex>
 #include <set>
 #include <string>
+#include <tuple>
 #include <vector>
 
 using namespace cutwater;
@@ -233,7 +235,9 @@ public:
         }
         const std::size_t at = text.find_last_not_of(' ') + 1;
         const std::string given = text.substr(0, at).substr(at - std::min(at, number->rest.size()));
-        const auto units = meant(*s.quantity, given, number->rest);
+        const auto [known, is_new] = known_.try_emplace({s.quantity, given, number->rest});
+        std::set<const UnitInfo*>& units = known->second;
+        if (is_new) units = meant(*s.quantity, given, number->rest);
         if (units.size() != 1) return wrong(s, text, units.empty() ? "means no unit to the other reader" : "means several");
         const double expected = in_bare(*s.quantity, **units.begin(), number->value);
         if (!(std::abs(value - expected) <= 4e-15 * (std::abs(expected) + bare.offset))) wrong(s, text, "comes to something else");
@@ -259,6 +263,7 @@ private:
     }
 
     System system_;
+    std::map<std::tuple<const QuantityInfo*, std::string, std::string>, std::set<const UnitInfo*>> known_;
 };
 
 /// The spelling with a blank at each place, cut at each byte, each letter's case turned, a stray character at each place.

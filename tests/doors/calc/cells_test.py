@@ -53,6 +53,11 @@ REFUSED = [
     ("inf as text", npsh(cell("inf_text")), "surface_pressure_bara"),
     ("1e999 as text", npsh(cell("huge_text")), "surface_pressure_bara"),
     ("blank text", npsh(cell("blank")), "surface_pressure_bara"),
+    ("a null character", npsh('"1.013 bara"&CHAR(0)&"junk"'), "surface_pressure_bara"),
+    ("a sign behind the number", npsh('"1.013-"'), "a sign stands before its number"),
+    ("a comma that may group digits", npsh('"1,013 bara"'), "two ways"),
+    ("a product for a unit", npsh(*GOOD[:3], '"5 m*m"', GOOD[4]), "liquid_level_m"),
+    ("pascals for bar", npsh("101325"), "up to 500 bara"),
     ("negative", npsh(cell("negative")), "above 0"),
     ("too large", npsh(cell("huge")), "npsh_available"),
     ("empty cell by plain reference is 0", npsh(cell("empty")), "above 0"),
@@ -95,6 +100,8 @@ EQUAL = [
     ("conversion", call("convert_unit", "50", '"m3/h"', '"l/s"'), "50/3.6"),
     ("quantity of a text", call("quantity", '"6 ft"', '"m"'), "1.8288"),
     ("quantity of a negative difference", call("quantity", "-5", '"K"'), "-5"),
+    ("quantity with a decimal comma", call("quantity", '"18,5 m3/h"', '"m3/h"'), "18.5"),
+    ("quantity of a difference in degF", call("quantity", '"9 delta degF"', '"K"'), "5"),
     ("quantity of a number", call("quantity", "2.5", '"m"'), "2.5"),
     ("solved backwards",
      f"ROUND({call('solve_for', quoted('NPSH_AVAILABLE'), quoted('liquid_level_m'), '', call('npsh_available', *GOOD), *GOOD)};9)", "2"),
@@ -129,7 +136,8 @@ class Cells(unittest.TestCase):
         answers = [
             [Formula(call("refusal", *working)), Formula(call("working", *working)), Formula(call("cutwater_version")),
              Formula(call("working", quoted("npsh_available"), "-1", *GOOD[1:])),
-             Formula(call("refusal", quoted("no_such_function"), "1")), Formula(call("working", quoted("no_such_function"), "1"))],
+             Formula(call("refusal", quoted("no_such_function"), "1")), Formula(call("working", quoted("no_such_function"), "1")),
+             Formula(call("refusal", quoted("npsh_availble"), "1"))],
             *[[Formula(call("working_line", str(line), *working))] for line in (1, 2, 3, 500)],
             [Formula(call("uncertainty", quoted("velocity_head"), '""', "1", "100", "150"), 1, 5)],
             [Formula(call("sensitivity", quoted("npsh_available"), "", *GOOD), 5, 3)], *[[]] * 4,
@@ -179,6 +187,7 @@ class Cells(unittest.TestCase):
         for said in unknown:  # the sentence is the answer there
             self.assertEqual(said.kind, "text")
             self.assertIn('There is no function "no_such_function"', said.text)
+        self.assertIn("is it npsh_available", rows[0][6].text)
         self.assertEqual((accepted.kind, accepted.text), ("text", ""))
         self.assertEqual(version.text, os.environ["CUTWATER_VERSION"])
         self.assertIn("surface_pressure_bara", refused.text)
