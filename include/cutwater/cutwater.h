@@ -10,6 +10,7 @@
 
 #include <cutwater/families/liquid.h>  /* Liquid properties, pressure and head */
 #include <cutwater/families/system.h>  /* System and suction */
+#include <cutwater/families/piping.h>  /* Pipes, fittings and tanks */
 #include <cutwater/families/similarity.h>  /* Similarity and shape */
 #include <cutwater/families/power.h>  /* Power, motor, energy */
 #include <cutwater/families/viscous.h>  /* Viscous liquids */
@@ -17,5 +18,14 @@
 #include <cutwater/families/least_flow.h>  /* Least flow and heating */
 #include <cutwater/families/curves.h>  /* Curves */
 #include <cutwater/families/acceptance.h>  /* Acceptance test */
+#include <cutwater/families/rotor.h>  /* Rotor: thrusts, shaft, vibration */
+#include <cutwater/families/seal.h>  /* Shaft seal and its chamber */
+#include <cutwater/families/bearings.h>  /* Rolling bearings */
+#include <cutwater/families/clearance.h>  /* Running clearance, wear and wall */
+#include <cutwater/families/containment.h>  /* Containment: casing, flanges, walls, loads */
+#include <cutwater/families/surfaces.h>  /* Surface temperatures, heat loss and jackets */
+#include <cutwater/families/sealed_drives.h>  /* Magnetic drives and other sealed drives */
+#include <cutwater/families/special_builds.h>  /* Vertical, self-priming, recessed and close-coupled pumps */
+#include <cutwater/families/standards.h>  /* What the standards ask */
 
 #endif

@@ -4,6 +4,7 @@
 #include <cutwater/base.h>
 #include <cutwater/unit.hpp>
 
+#include <charconv>
 #include <cmath>
 #include <limits>
 #include <stdexcept>
@@ -46,12 +47,19 @@ double inverse(double start, double target, Convert&& convert)
 }
 
 /// The number in a unit that stands for exactly this quantity: 0.1 m3/h made into a Flow goes to the C API as 0.1 again,
-/// so that the typed door gives the same bits as every other.
+/// so that the typed door gives the same bits as every other. Where several do (15 deg and its neighbour are one number of
+/// radians), the one that was typed is the one with few digits.
 template <class Q>
 double number_in(Unit<Q> unit, Q quantity)
 {
     const double target = Si<Q>::value(quantity);
-    return inverse(unit.info->from_si(target), target, [unit](double x) { return unit.info->to_si(x); });
+    const auto convert = [unit](double x) { return unit.info->to_si(x); };
+    const double exact = inverse(unit.info->from_si(target), target, convert);
+    char digits[40];
+    const auto written = std::to_chars(digits, digits + sizeof digits, exact, std::chars_format::general, 15);
+    double rounded = exact;
+    std::from_chars(digits, written.ptr, rounded);
+    return rounded != exact && convert(rounded) == target ? rounded : exact;
 }
 
 /// The quantity that reads back as exactly this number in the unit.

@@ -13,8 +13,8 @@ void declare(std::string& to, const FunctionInfo& f)
         names += formatted("{}{}", names.empty() ? "" : ", ", in.full_name);
     }
     put(to, "\ninline Answer {}({})\n{{\n", f.name, parameters);
-    put(to, "    static const int32_t position = cutwater_find(\"{}\");\n", f.name);
-    put(to, "    const Given given[] = {{{}}};\n    return answer(position, given, {});\n}}\n", names, f.inputs.size());
+    put(to, "    static const int32_t position_ = cutwater_find(\"{}\");\n", f.name);
+    put(to, "    const Given given_[] = {{{}}};\n    return answer(position_, given_, {});\n}}\n", names, f.inputs.size());
 }
 
 std::vector<Product> swig_interface()

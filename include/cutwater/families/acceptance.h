@@ -14,8 +14,11 @@ extern "C" {
  *
  *   grade                        acceptance grade of ISO 9906:2012; the 1999 edition's grades 1 and 2 are others; "1U",
  *                                "1E", "1B", "2B", "2U" or "3B"
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> flow_low                  lowest flow, -0.05 for 5 % below
  *   -> flow_high                 highest flow
  *   -> head_low                  lowest head
@@ -23,23 +26,29 @@ extern "C" {
  *   -> power_high                highest power; no lower limit
  *   -> efficiency_low            lowest efficiency, as a part of the guaranteed one; no upper limit
  *
- *   Equation: by the grade; up to 10 kW, when asked for: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) +
- *             7] %, tau_P = sqrt(7^2 + tau_eta^2) %
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
- *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
+ *   Equation: by the grade; up to 10 kW, by the standard's rule: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10
+ *             kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
+ *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it; its 10 % of flow and 8 %
+ *           of head read in two trade articles)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
-CUTWATER_API cutwater_status cutwater_acceptance_tolerances(const char *grade, double power_input_kW, double *flow_low,
-                                               double *flow_high, double *head_low, double *head_high,
-                                               double *power_high, double *efficiency_low, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_acceptance_tolerances(const char *grade, double power_input_kW, const char *small_pump_rule,
+                                               double *flow_low, double *flow_high, double *head_low,
+                                               double *head_high, double *power_high, double *efficiency_low,
+                                               cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_tolerances_rows(size_t rows, const char *grade, cutwater_column power_input_kW,
-                                                    cutwater_result_column flow_low, cutwater_result_column flow_high,
-                                                    cutwater_result_column head_low, cutwater_result_column head_high,
+                                                    const char *small_pump_rule, cutwater_result_column flow_low,
+                                                    cutwater_result_column flow_high, cutwater_result_column head_low,
+                                                    cutwater_result_column head_high,
                                                     cutwater_result_column power_high,
                                                     cutwater_result_column efficiency_low,
                                                     cutwater_rows_report *report);
@@ -51,29 +60,36 @@ CUTWATER_API cutwater_status cutwater_acceptance_tolerances_rows(size_t rows, co
  *                                "1E", "1B", "2B", "2U" or "3B"
  *   quantity                     what is guaranteed; "flow", "head", "power" or "efficiency"
  *   guaranteed_value             guaranteed value in any unit; an efficiency as a fraction; above 0
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> lowest                    in the same unit; 0 for power, which has no lower limit
  *   -> highest                   in the same unit; 1 for efficiency, which has no upper limit
  *
  *   Equation: G_low = G (1 + tau_low), G_high = G (1 + tau_high)
  *   Must hold of guaranteed_value: an efficiency must be given as a fraction, up to 1
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
- *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
+ *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it; its 10 % of flow and 8 %
+ *           of head read in two trade articles)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
 CUTWATER_API cutwater_status cutwater_acceptance_limits(const char *grade, const char *quantity, double guaranteed_value,
-                                           double power_input_kW, double *lowest, double *highest,
-                                           cutwater_refusal *refusal);
+                                           double power_input_kW, const char *small_pump_rule, double *lowest,
+                                           double *highest, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_limits_rows(size_t rows, const char *grade, const char *quantity,
                                                 cutwater_column guaranteed_value, cutwater_column power_input_kW,
-                                                cutwater_result_column lowest, cutwater_result_column highest,
-                                                cutwater_rows_report *report);
+                                                const char *small_pump_rule, cutwater_result_column lowest,
+                                                cutwater_result_column highest, cutwater_rows_report *report);
 
 /*
  * Whether a measured head curve keeps the guaranteed flow and head.
@@ -86,8 +102,11 @@ CUTWATER_API cutwater_status cutwater_acceptance_limits_rows(size_t rows, const 
  *                                rising; each at least 0 m3/h
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
  *                                a finite number
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> verdict                   pass when the curve crosses or touches at least one bar of the tolerance cross
  *   -> head_at_flow_m            measured head at the guaranteed flow
  *   -> flow_at_head_m3h          measured flow at the guaranteed head, the one on the level bar if there are several;
@@ -95,26 +114,30 @@ CUTWATER_API cutwater_status cutwater_acceptance_limits_rows(size_t rows, const 
  *
  *   Equation: H_G (1 + tau_H-) <= H(Q_G) <= H_G (1 + tau_H+), or Q_G (1 + tau_Q-) <= Q(H_G) <= Q_G (1 + tau_Q+)
  *   Must hold of heads: both series must have the same number of points
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
  *   Source: ISO 9906:2012, 4.4 and evaluation of flow and head (from memory of it; an excerpt on the tolerance cross
  *           read)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
 CUTWATER_API cutwater_status cutwater_acceptance_verdict(const char *grade, double guaranteed_flow_m3h, double guaranteed_head_m,
                                             const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
-                                            size_t heads_m_count, double power_input_kW, const char **verdict,
-                                            double *head_at_flow_m, double *flow_at_head_m3h,
+                                            size_t heads_m_count, double power_input_kW, const char *small_pump_rule,
+                                            const char **verdict, double *head_at_flow_m, double *flow_at_head_m3h,
                                             cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const char *grade, cutwater_column guaranteed_flow_m3h,
                                                  cutwater_column guaranteed_head_m, const double *flows_m3h,
                                                  size_t flows_m3h_count, const double *heads_m, size_t heads_m_count,
-                                                 cutwater_column power_input_kW, cutwater_result_column verdict,
+                                                 cutwater_column power_input_kW, const char *small_pump_rule,
+                                                 cutwater_result_column verdict,
                                                  cutwater_result_column head_at_flow_m,
                                                  cutwater_result_column flow_at_head_m3h,
                                                  cutwater_rows_report *report);
@@ -132,8 +155,11 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
  *                                a finite number
  *   efficiencies                 measured efficiencies at those flows; a series of at least 2 points; each from 0 to 1
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> verdict                   pass when the efficiency there is not below its limit
  *   -> efficiency                measured efficiency there
  *   -> flow_m3h                  flow at which the line from the origin through the guaranteed point meets the head
@@ -142,13 +168,16 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const
  *   Equation: eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G
  *   Must hold of heads: both series must have the same number of points
  *   Must hold of efficiencies: both series must have the same number of points
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
  *   Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -157,8 +186,8 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency(const char *
                                                        const double *flows_m3h, size_t flows_m3h_count,
                                                        const double *heads_m, size_t heads_m_count,
                                                        const double *efficiencies, size_t efficiencies_count,
-                                                       double power_input_kW, const char **verdict,
-                                                       double *efficiency, double *flow_m3h,
+                                                       double power_input_kW, const char *small_pump_rule,
+                                                       const char **verdict, double *efficiency, double *flow_m3h,
                                                        cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t rows, const char *grade,
                                                             cutwater_column guaranteed_flow_m3h,
@@ -168,6 +197,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t 
                                                             const double *heads_m, size_t heads_m_count,
                                                             const double *efficiencies, size_t efficiencies_count,
                                                             cutwater_column power_input_kW,
+                                                            const char *small_pump_rule,
                                                             cutwater_result_column verdict,
                                                             cutwater_result_column efficiency,
                                                             cutwater_result_column flow_m3h,
@@ -187,8 +217,11 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t 
  *                                a finite number
  *   powers_kW                    measured power inputs at those flows, translated to the guaranteed speed; a series of
  *                                at least 2 points; each at least 0 kW
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> verdict                   pass when the power there is not above its limit
  *   -> power_kW                  measured power input there
  *   -> flow_m3h                  flow at which the line from the origin through the guaranteed point meets the head
@@ -197,14 +230,17 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t 
  *   Equation: P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G
  *   Must hold of heads: both series must have the same number of points
  *   Must hold of powers: both series must have the same number of points
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
  *   Must hold of power_input: the greatest power input over the range cannot be less than the guaranteed one
  *   Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
@@ -213,8 +249,9 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_power(const char *grade
                                                   const double *flows_m3h, size_t flows_m3h_count,
                                                   const double *heads_m, size_t heads_m_count,
                                                   const double *powers_kW, size_t powers_kW_count,
-                                                  double power_input_kW, const char **verdict, double *power_kW,
-                                                  double *flow_m3h, cutwater_refusal *refusal);
+                                                  double power_input_kW, const char *small_pump_rule,
+                                                  const char **verdict, double *power_kW, double *flow_m3h,
+                                                  cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_verdict_power_rows(size_t rows, const char *grade,
                                                        cutwater_column guaranteed_flow_m3h,
                                                        cutwater_column guaranteed_head_m,
@@ -222,7 +259,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_power_rows(size_t rows,
                                                        size_t flows_m3h_count, const double *heads_m,
                                                        size_t heads_m_count, const double *powers_kW,
                                                        size_t powers_kW_count, cutwater_column power_input_kW,
-                                                       cutwater_result_column verdict,
+                                                       const char *small_pump_rule, cutwater_result_column verdict,
                                                        cutwater_result_column power_kW,
                                                        cutwater_result_column flow_m3h, cutwater_rows_report *report);
 
@@ -234,31 +271,39 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_power_rows(size_t rows,
  *   quantity                     what is guaranteed; "flow", "head", "power" or "efficiency"
  *   guaranteed_value             guaranteed value in any unit; an efficiency as a fraction; above 0
  *   measured_value               measured value in the same unit, as a verdict's function gives it; at least 0
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> deviation                 part of the guaranteed value, -0.02 for 2 % below
  *   -> margin                    distance to the nearer limit; negative when outside its tolerance
  *
  *   Equation: d = M/G - 1; m = min(d - tau_low, tau_high - d); power: m = tau_P - d; efficiency: m = d - tau_eta
  *   Must hold of measured_value: an efficiency, guaranteed or measured, must be a fraction, up to 1
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
- *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it)
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
+ *   Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it; its 10 % of flow and 8 %
+ *           of head read in two trade articles)
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  *   Caution: Flow and head need not both keep their tolerances: it is enough that the curve touches one bar of the
  *            cross, see acceptance_verdict.
  */
 CUTWATER_API cutwater_status cutwater_acceptance_margin(const char *grade, const char *quantity, double guaranteed_value,
-                                           double measured_value, double power_input_kW, double *deviation,
-                                           double *margin, cutwater_refusal *refusal);
+                                           double measured_value, double power_input_kW, const char *small_pump_rule,
+                                           double *deviation, double *margin, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_margin_rows(size_t rows, const char *grade, const char *quantity,
                                                 cutwater_column guaranteed_value, cutwater_column measured_value,
-                                                cutwater_column power_input_kW, cutwater_result_column deviation,
-                                                cutwater_result_column margin, cutwater_rows_report *report);
+                                                cutwater_column power_input_kW, const char *small_pump_rule,
+                                                cutwater_result_column deviation, cutwater_result_column margin,
+                                                cutwater_rows_report *report);
 
 /*
  * Deviations of a measured head curve from the guaranteed point, and their margins in an acceptance grade.
@@ -271,8 +316,11 @@ CUTWATER_API cutwater_status cutwater_acceptance_margin_rows(size_t rows, const 
  *                                rising; each at least 0 m3/h
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
  *                                a finite number
- *   power_input_kW               greatest power input over the range, 1 to 10 kW, to apply the rule for small pumps; 0
- *                                to keep to the grade; from 0 to 10 kW; 0 if left out
+ *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
+ *                                of its own; above 0 kW
+ *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
+ *                                unless otherwise agreed; grade, where the contract keeps to the grade; "standard" or
+ *                                "grade"; "standard" if left out
  *   -> head_deviation            of the head at the guaranteed flow, as a part of the guaranteed head
  *   -> head_margin               distance to the nearer limit; negative when outside its tolerance
  *   -> flow_deviation            of the flow at the guaranteed head, as a part of the guaranteed flow
@@ -281,26 +329,29 @@ CUTWATER_API cutwater_status cutwater_acceptance_margin_rows(size_t rows, const 
  *   Equation: d_H = H(Q_G)/H_G - 1; d_Q = Q(H_G)/Q_G - 1; m = min(d - tau_low, tau_high - d); the guarantee is kept when
  *             either margin is not negative
  *   Must hold of heads: both series must have the same number of points
- *   Must hold of power_input: the rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement
+ *   Must hold of power_input: the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of
+ *                             agreement; give small_pump_rule as grade where a grade was agreed
  *   Source: ISO 9906:2012, 4.4 and evaluation of flow and head (from memory of it; an excerpt on the tolerance cross
  *           read)
  *   Caution: Translate the measured points to the guaranteed speed first: see test_to_rated_speed.
  *   Caution: The tolerances hold the measuring uncertainty and the making's scatter already: nothing is to be added to
  *            them.
- *   Caution: Up to 10 kW the wider rule for small pumps holds unless otherwise agreed: give power_input to apply it, in
- *            place of the grade.
+ *   Caution: Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It
+ *            knows no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its
+ *            head, under 1U and 1E short of its efficiency too. Where such a grade was meant, agree on it and give
+ *            small_pump_rule as grade.
  *   Caution: What was agreed in the contract goes before: grade, rated point and whether power or efficiency is
  *            guaranteed.
  */
 CUTWATER_API cutwater_status cutwater_acceptance_margins(const char *grade, double guaranteed_flow_m3h, double guaranteed_head_m,
                                             const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
-                                            size_t heads_m_count, double power_input_kW, double *head_deviation,
-                                            double *head_margin, double *flow_deviation, double *flow_margin,
-                                            cutwater_refusal *refusal);
+                                            size_t heads_m_count, double power_input_kW, const char *small_pump_rule,
+                                            double *head_deviation, double *head_margin, double *flow_deviation,
+                                            double *flow_margin, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_acceptance_margins_rows(size_t rows, const char *grade, cutwater_column guaranteed_flow_m3h,
                                                  cutwater_column guaranteed_head_m, const double *flows_m3h,
                                                  size_t flows_m3h_count, const double *heads_m, size_t heads_m_count,
-                                                 cutwater_column power_input_kW,
+                                                 cutwater_column power_input_kW, const char *small_pump_rule,
                                                  cutwater_result_column head_deviation,
                                                  cutwater_result_column head_margin,
                                                  cutwater_result_column flow_deviation,

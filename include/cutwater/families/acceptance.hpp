@@ -20,8 +20,8 @@ struct acceptance_tolerances_results {
     Ratio efficiency_low;  // lowest efficiency, as a part of the guaranteed one; no upper limit
 };
 
-/// Tolerances of an acceptance grade, as parts of the guaranteed values: by the grade; up to 10 kW, when asked for: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %. Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it).
-inline acceptance_tolerances_results acceptance_tolerances(const char* grade, Power power_input = unit<Power>("kW")(0))
+/// Tolerances of an acceptance grade, as parts of the guaranteed values: by the grade; up to 10 kW, by the standard's rule: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %. Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it; its 10 % of flow and 8 % of head read in two trade articles).
+inline acceptance_tolerances_results acceptance_tolerances(const char* grade, Power power_input, const char* small_pump_rule = "standard")
 {
     cutwater_refusal refusal;
     double flow_low_out;
@@ -30,7 +30,7 @@ inline acceptance_tolerances_results acceptance_tolerances(const char* grade, Po
     double head_high_out;
     double power_high_out;
     double efficiency_low_out;
-    detail::check(cutwater_acceptance_tolerances(grade, detail::number_in(unit<Power>("kW"), power_input), &flow_low_out, &flow_high_out, &head_low_out, &head_high_out, &power_high_out, &efficiency_low_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_tolerances(grade, detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &flow_low_out, &flow_high_out, &head_low_out, &head_high_out, &power_high_out, &efficiency_low_out, &refusal), refusal);
     return {detail::quantity_of(unit<Ratio>(""), flow_low_out), detail::quantity_of(unit<Ratio>(""), flow_high_out), detail::quantity_of(unit<Ratio>(""), head_low_out), detail::quantity_of(unit<Ratio>(""), head_high_out), detail::quantity_of(unit<Ratio>(""), power_high_out), detail::quantity_of(unit<Ratio>(""), efficiency_low_out)};
 }
 
@@ -39,13 +39,13 @@ struct acceptance_limits_results {
     Ratio highest;  // in the same unit; 1 for efficiency, which has no upper limit
 };
 
-/// Lowest and highest measured value that an acceptance grade allows: G_low = G (1 + tau_low), G_high = G (1 + tau_high). Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it).
-inline acceptance_limits_results acceptance_limits(const char* grade, const char* quantity, Ratio guaranteed_value, Power power_input = unit<Power>("kW")(0))
+/// Lowest and highest measured value that an acceptance grade allows: G_low = G (1 + tau_low), G_high = G (1 + tau_high). Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it; its 10 % of flow and 8 % of head read in two trade articles).
+inline acceptance_limits_results acceptance_limits(const char* grade, const char* quantity, Ratio guaranteed_value, Power power_input, const char* small_pump_rule = "standard")
 {
     cutwater_refusal refusal;
     double lowest_out;
     double highest_out;
-    detail::check(cutwater_acceptance_limits(grade, quantity, detail::number_in(unit<Ratio>(""), guaranteed_value), detail::number_in(unit<Power>("kW"), power_input), &lowest_out, &highest_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_limits(grade, quantity, detail::number_in(unit<Ratio>(""), guaranteed_value), detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &lowest_out, &highest_out, &refusal), refusal);
     return {detail::quantity_of(unit<Ratio>(""), lowest_out), detail::quantity_of(unit<Ratio>(""), highest_out)};
 }
 
@@ -56,7 +56,7 @@ struct acceptance_verdict_results {
 };
 
 /// Whether a measured head curve keeps the guaranteed flow and head: H_G (1 + tau_H-) <= H(Q_G) <= H_G (1 + tau_H+), or Q_G (1 + tau_Q-) <= Q(H_G) <= Q_G (1 + tau_Q+). Source: ISO 9906:2012, 4.4 and evaluation of flow and head (from memory of it; an excerpt on the tolerance cross read).
-inline acceptance_verdict_results acceptance_verdict(const char* grade, Flow guaranteed_flow, Length guaranteed_head, const std::vector<Flow>& flows, const std::vector<Length>& heads, Power power_input = unit<Power>("kW")(0))
+inline acceptance_verdict_results acceptance_verdict(const char* grade, Flow guaranteed_flow, Length guaranteed_head, const std::vector<Flow>& flows, const std::vector<Length>& heads, Power power_input, const char* small_pump_rule = "standard")
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
@@ -64,7 +64,7 @@ inline acceptance_verdict_results acceptance_verdict(const char* grade, Flow gua
     const char* verdict_out;
     double head_at_flow_out;
     double flow_at_head_out;
-    detail::check(cutwater_acceptance_verdict(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), &verdict_out, &head_at_flow_out, &flow_at_head_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_verdict(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &verdict_out, &head_at_flow_out, &flow_at_head_out, &refusal), refusal);
     return {verdict_out, detail::quantity_of(unit<Length>("m"), head_at_flow_out), detail::quantity_of(unit<Flow>("m3/h"), flow_at_head_out)};
 }
 
@@ -75,7 +75,7 @@ struct acceptance_verdict_efficiency_results {
 };
 
 /// Whether measured curves keep the guaranteed efficiency: eta(Q) >= eta_G (1 + tau_eta) where H(Q) = H_G Q/Q_G. Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it).
-inline acceptance_verdict_efficiency_results acceptance_verdict_efficiency(const char* grade, Flow guaranteed_flow, Length guaranteed_head, Fraction guaranteed_efficiency, const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, Power power_input = unit<Power>("kW")(0))
+inline acceptance_verdict_efficiency_results acceptance_verdict_efficiency(const char* grade, Flow guaranteed_flow, Length guaranteed_head, Fraction guaranteed_efficiency, const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, Power power_input, const char* small_pump_rule = "standard")
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
@@ -84,7 +84,7 @@ inline acceptance_verdict_efficiency_results acceptance_verdict_efficiency(const
     const char* verdict_out;
     double efficiency_out;
     double flow_out;
-    detail::check(cutwater_acceptance_verdict_efficiency(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), detail::number_in(unit<Fraction>(""), guaranteed_efficiency), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), &verdict_out, &efficiency_out, &flow_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_verdict_efficiency(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), detail::number_in(unit<Fraction>(""), guaranteed_efficiency), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &verdict_out, &efficiency_out, &flow_out, &refusal), refusal);
     return {verdict_out, detail::quantity_of(unit<Fraction>(""), efficiency_out), detail::quantity_of(unit<Flow>("m3/h"), flow_out)};
 }
 
@@ -95,7 +95,7 @@ struct acceptance_verdict_power_results {
 };
 
 /// Whether measured curves keep the guaranteed power input: P(Q) <= P_G (1 + tau_P) where H(Q) = H_G Q/Q_G. Source: ISO 9906:2012, 4.4 and evaluation of efficiency and power on the line through the origin (from memory of it).
-inline acceptance_verdict_power_results acceptance_verdict_power(const char* grade, Flow guaranteed_flow, Length guaranteed_head, Power guaranteed_power, const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Power>& powers, Power power_input = unit<Power>("kW")(0))
+inline acceptance_verdict_power_results acceptance_verdict_power(const char* grade, Flow guaranteed_flow, Length guaranteed_head, Power guaranteed_power, const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Power>& powers, Power power_input, const char* small_pump_rule = "standard")
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
@@ -104,7 +104,7 @@ inline acceptance_verdict_power_results acceptance_verdict_power(const char* gra
     const char* verdict_out;
     double power_out;
     double flow_out;
-    detail::check(cutwater_acceptance_verdict_power(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), detail::number_in(unit<Power>("kW"), guaranteed_power), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), powers_numbers.data(), powers_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), &verdict_out, &power_out, &flow_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_verdict_power(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), detail::number_in(unit<Power>("kW"), guaranteed_power), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), powers_numbers.data(), powers_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &verdict_out, &power_out, &flow_out, &refusal), refusal);
     return {verdict_out, detail::quantity_of(unit<Power>("kW"), power_out), detail::quantity_of(unit<Flow>("m3/h"), flow_out)};
 }
 
@@ -113,13 +113,13 @@ struct acceptance_margin_results {
     Ratio margin;  // distance to the nearer limit; negative when outside its tolerance
 };
 
-/// Deviation of a measured value from the guaranteed one, and its margin in an acceptance grade: d = M/G - 1; m = min(d - tau_low, tau_high - d); power: m = tau_P - d; efficiency: m = d - tau_eta. Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it).
-inline acceptance_margin_results acceptance_margin(const char* grade, const char* quantity, Ratio guaranteed_value, Ratio measured_value, Power power_input = unit<Power>("kW")(0))
+/// Deviation of a measured value from the guaranteed one, and its margin in an acceptance grade: d = M/G - 1; m = min(d - tau_low, tau_high - d); power: m = tau_P - d; efficiency: m = d - tau_eta. Source: ISO 9906:2012, 4.4.1, Table 8, and 4.4.2 for pumps up to 10 kW (from memory of it; its 10 % of flow and 8 % of head read in two trade articles).
+inline acceptance_margin_results acceptance_margin(const char* grade, const char* quantity, Ratio guaranteed_value, Ratio measured_value, Power power_input, const char* small_pump_rule = "standard")
 {
     cutwater_refusal refusal;
     double deviation_out;
     double margin_out;
-    detail::check(cutwater_acceptance_margin(grade, quantity, detail::number_in(unit<Ratio>(""), guaranteed_value), detail::number_in(unit<Ratio>(""), measured_value), detail::number_in(unit<Power>("kW"), power_input), &deviation_out, &margin_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_margin(grade, quantity, detail::number_in(unit<Ratio>(""), guaranteed_value), detail::number_in(unit<Ratio>(""), measured_value), detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &deviation_out, &margin_out, &refusal), refusal);
     return {detail::quantity_of(unit<Ratio>(""), deviation_out), detail::quantity_of(unit<Ratio>(""), margin_out)};
 }
 
@@ -131,7 +131,7 @@ struct acceptance_margins_results {
 };
 
 /// Deviations of a measured head curve from the guaranteed point, and their margins in an acceptance grade: d_H = H(Q_G)/H_G - 1; d_Q = Q(H_G)/Q_G - 1; m = min(d - tau_low, tau_high - d); the guarantee is kept when either margin is not negative. Source: ISO 9906:2012, 4.4 and evaluation of flow and head (from memory of it; an excerpt on the tolerance cross read).
-inline acceptance_margins_results acceptance_margins(const char* grade, Flow guaranteed_flow, Length guaranteed_head, const std::vector<Flow>& flows, const std::vector<Length>& heads, Power power_input = unit<Power>("kW")(0))
+inline acceptance_margins_results acceptance_margins(const char* grade, Flow guaranteed_flow, Length guaranteed_head, const std::vector<Flow>& flows, const std::vector<Length>& heads, Power power_input, const char* small_pump_rule = "standard")
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
@@ -140,7 +140,7 @@ inline acceptance_margins_results acceptance_margins(const char* grade, Flow gua
     double head_margin_out;
     double flow_deviation_out;
     double flow_margin_out;
-    detail::check(cutwater_acceptance_margins(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), &head_deviation_out, &head_margin_out, &flow_deviation_out, &flow_margin_out, &refusal), refusal);
+    detail::check(cutwater_acceptance_margins(grade, detail::number_in(unit<Flow>("m3/h"), guaranteed_flow), detail::number_in(unit<Length>("m"), guaranteed_head), flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), detail::number_in(unit<Power>("kW"), power_input), small_pump_rule, &head_deviation_out, &head_margin_out, &flow_deviation_out, &flow_margin_out, &refusal), refusal);
     return {detail::quantity_of(unit<Ratio>(""), head_deviation_out), detail::quantity_of(unit<Ratio>(""), head_margin_out), detail::quantity_of(unit<Ratio>(""), flow_deviation_out), detail::quantity_of(unit<Ratio>(""), flow_margin_out)};
 }
 

@@ -239,8 +239,8 @@ CUTWATER_API cutwater_status cutwater_speed_for_duty_rows(size_t rows, const dou
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   duty_flow_m3h                flow wanted; above 0 m3/h
  *   duty_head_m                  head wanted; above 0 m
- *   trim_law                     similarity line of the cut: parabola for the exponents (1, 2, 3) of flow, head and
- *                                power, line for (2, 2, 4); "parabola" or "line"; "parabola" if left out
+ *   trim_law                     line, for the exponents (2, 2, 4) of flow, head and power, which cuts the less;
+ *                                parabola, for (1, 2, 3); "parabola" or "line"; "line" if left out
  *   -> trimmed_diameter_mm       diameter after the cut, by the trim law
  *
  *   Equation: D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d
@@ -248,14 +248,20 @@ CUTWATER_API cutwater_status cutwater_speed_for_duty_rows(size_t rows, const dou
  *   Must hold of heads: both series must have the same number of points
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
+ *   Caution: Metal does not grow back: cut to the larger of the two laws' diameters first, test, and cut again. On a
+ *            falling curve the line gives the larger; curve_at_trim goes through the duty when it is given the same law.
  *   Caution: The root of the ratio of heads at the duty's flow is not the answer: the similar point lies at another
  *            flow.
- *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
- *            by the pump maker.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
  *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
  *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
  *            predicts less flow and power after the cut.
  *   Caution: Efficiency falls a little with the trim; cut in two steps and test between them.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
  */
 CUTWATER_API cutwater_status cutwater_trim_for_duty(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
                                        size_t heads_m_count, double diameter_mm, double duty_flow_m3h,
@@ -266,6 +272,44 @@ CUTWATER_API cutwater_status cutwater_trim_for_duty_rows(size_t rows, const doub
                                             cutwater_column duty_flow_m3h, cutwater_column duty_head_m,
                                             const char *trim_law, cutwater_result_column trimmed_diameter_mm,
                                             cutwater_rows_report *report);
+
+/*
+ * Impeller diameter at which a pump gives a duty a little below its curve, by ISO 9906's relation for cuts of up to 5 %.
+ *
+ *   flows_m3h                    flows of the curve's points at full diameter, as tested; a series of at least 2 points,
+ *                                rising; each at least 0 m3/h
+ *   heads_m                      heads of the curve's points at full diameter, as tested; a series of at least 2 points;
+ *                                each a finite number
+ *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
+ *   inlet_diameter_mm            mean diameter of the vanes' leading edges, from the impeller's drawing; above 0 up to
+ *                                10000 mm
+ *   duty_flow_m3h                flow wanted; above 0 m3/h
+ *   duty_head_m                  head wanted; above 0 m
+ *   -> trimmed_diameter_mm       diameter after the cut
+ *
+ *   Equation: D' = sqrt(D_1^2 + R^2 (D^2 - D_1^2)), R = Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of inlet_diameter: the mean inlet diameter must be less than the full diameter
+ *   Source: ISO 9906:2012, reduction of the impeller diameter after a test (relation from memory of it); its limits, a
+ *           cut of 5 %, type number up to 1.5, the same vane shape after the cut, and that it takes the mean diameter of
+ *           the vanes' leading edges: read in a trade encyclopaedia (excerpt)
+ *   Caution: For a type number up to 1.5 and vanes whose angle and shape stay as they are. The efficiency may be taken
+ *            as unchanged up to a cut of 3 % and a type number of 1.
+ *   Caution: Metal does not grow back: leave a little, test, and cut again.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
+ */
+CUTWATER_API cutwater_status cutwater_small_trim_for_duty(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
+                                             size_t heads_m_count, double diameter_mm, double inlet_diameter_mm,
+                                             double duty_flow_m3h, double duty_head_m, double *trimmed_diameter_mm,
+                                             cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_small_trim_for_duty_rows(size_t rows, const double *flows_m3h, size_t flows_m3h_count,
+                                                  const double *heads_m, size_t heads_m_count,
+                                                  cutwater_column diameter_mm, cutwater_column inlet_diameter_mm,
+                                                  cutwater_column duty_flow_m3h, cutwater_column duty_head_m,
+                                                  cutwater_result_column trimmed_diameter_mm,
+                                                  cutwater_rows_report *report);
 
 /*
  * Flow at which a pump's efficiency is highest.
@@ -323,6 +367,9 @@ CUTWATER_API cutwater_status cutwater_best_efficiency_rows(size_t rows, const do
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: Above the speed at which the pump was rated its pressure grows with the square and its power with the cube
+ *            of the speed: stay within the pump maker's greatest speed, the pressure ratings of casing, seal and
+ *            flanges, the motor's rating and the rotor's limits, whatever this gives.
  *   Caution: ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from
  *            memory of it): further away the efficiency shifts and the result is an estimate.
  */
@@ -351,6 +398,9 @@ CUTWATER_API cutwater_status cutwater_curve_at_speed(const double *flows_m3h, si
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: Above the speed at which the pump was rated its pressure grows with the square and its power with the cube
+ *            of the speed: stay within the pump maker's greatest speed, the pressure ratings of casing, seal and
+ *            flanges, the motor's rating and the rotor's limits, whatever this gives.
  *   Caution: ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from
  *            memory of it): further away the efficiency shifts and the result is an estimate.
  */
@@ -382,11 +432,16 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_speed(const double *flows_m
  *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
- *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
- *            by the pump maker.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
  *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
  *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
  *            predicts less flow and power after the cut.
+ *   Caution: Efficiency falls a little with the trim; cut in two steps and test between them.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
  */
 CUTWATER_API cutwater_status cutwater_curve_at_trim(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
                                        size_t heads_m_count, double diameter_mm, double trimmed_diameter_mm,
@@ -416,11 +471,16 @@ CUTWATER_API cutwater_status cutwater_curve_at_trim(const double *flows_m3h, siz
  *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
- *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
- *            by the pump maker.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
  *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
  *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
  *            predicts less flow and power after the cut.
+ *   Caution: Efficiency falls a little with the trim; cut in two steps and test between them.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
  */
 CUTWATER_API cutwater_status cutwater_power_curve_at_trim(const double *flows_m3h, size_t flows_m3h_count, const double *powers_kW,
                                              size_t powers_kW_count, double diameter_mm, double trimmed_diameter_mm,
@@ -443,6 +503,8 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_trim(const double *flows_m3
  *   stages                       number of stages; a whole number from 1 to 100; 1 if left out
  *   water_viscosity_mm2s         kinematic viscosity of the water that the pump was tested on; from 0.2 to 2 mm2/s; 1 if
  *                                left out
+ *   near_one                     as printed: the two branches, which jump at B = 1; safe: above B = 1 no higher than the
+ *                                other branch ends there; "as printed" or "safe"; "as printed" if left out
  *   -> viscous_flows_m3h         flows on the viscous liquid
  *   -> viscous_heads_m           heads on the viscous liquid
  *   -> viscous_efficiencies      efficiencies on the viscous liquid
@@ -453,18 +515,20 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_trim(const double *flows_m3
  *   Must hold of viscosity: the liquid must not be thinner than the water of the pump's test: no correction is needed
  *                           then
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
- *   Caution: The method's two branches do not join at B = 1: the efficiency ratio jumps there by a few per cent, as the
- *            standard prints it.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
+ *   Caution: The method's two branches do not join: above B = 1 the efficiency ratio begins again at 1, higher by (1 -
+ *            eta_BEP)((nu/nu_W)^0.07 - 1)/eta_BEP, which is 3 % at eta_BEP 0.8 and 5 mm2/s, 17 % at 0.5 and 10 mm2/s.
+ *            Near B = 1 take near_one as safe, which is never above the standard's value.
  */
 CUTWATER_API cutwater_status cutwater_curve_viscous(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
                                        size_t heads_m_count, const double *efficiencies, size_t efficiencies_count,
                                        double speed_rpm, double viscosity_mm2s, double stages,
-                                       double water_viscosity_mm2s, double *viscous_flows_m3h,
+                                       double water_viscosity_mm2s, const char *near_one, double *viscous_flows_m3h,
                                        size_t viscous_flows_m3h_capacity, size_t *viscous_flows_m3h_count,
                                        double *viscous_heads_m, size_t viscous_heads_m_capacity,
                                        size_t *viscous_heads_m_count, double *viscous_efficiencies,

@@ -111,13 +111,24 @@ inline RotationalSpeed speed_for_duty(const std::vector<Flow>& flows, const std:
 }
 
 /// Impeller diameter at which a pump gives a duty: D' = D Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x; for the line D' = D sqrt(Q_d/Q_x), H = H_d Q/Q_d. Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2, 2, 4): common practice; limit of the ratio 0.7: set here.
-inline Length trim_for_duty(const std::vector<Flow>& flows, const std::vector<Length>& heads, Length diameter, Flow duty_flow, Length duty_head, const char* trim_law = "parabola")
+inline Length trim_for_duty(const std::vector<Flow>& flows, const std::vector<Length>& heads, Length diameter, Flow duty_flow, Length duty_head, const char* trim_law = "line")
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
     cutwater_refusal refusal;
     double trimmed_diameter_out;
     detail::check(cutwater_trim_for_duty(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), detail::number_in(unit<Length>("mm"), diameter), detail::number_in(unit<Flow>("m3/h"), duty_flow), detail::number_in(unit<Length>("m"), duty_head), trim_law, &trimmed_diameter_out, &refusal), refusal);
+    return detail::quantity_of(unit<Length>("mm"), trimmed_diameter_out);
+}
+
+/// Impeller diameter at which a pump gives a duty a little below its curve, by ISO 9906's relation for cuts of up to 5 %: D' = sqrt(D_1^2 + R^2 (D^2 - D_1^2)), R = Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x. Source: ISO 9906:2012, reduction of the impeller diameter after a test (relation from memory of it); its limits, a cut of 5 %, type number up to 1.5, the same vane shape after the cut, and that it takes the mean diameter of the vanes' leading edges: read in a trade encyclopaedia (excerpt).
+inline Length small_trim_for_duty(const std::vector<Flow>& flows, const std::vector<Length>& heads, Length diameter, Length inlet_diameter, Flow duty_flow, Length duty_head)
+{
+    const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
+    const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
+    cutwater_refusal refusal;
+    double trimmed_diameter_out;
+    detail::check(cutwater_small_trim_for_duty(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), detail::number_in(unit<Length>("mm"), diameter), detail::number_in(unit<Length>("mm"), inlet_diameter), detail::number_in(unit<Flow>("m3/h"), duty_flow), detail::number_in(unit<Length>("m"), duty_head), &trimmed_diameter_out, &refusal), refusal);
     return detail::quantity_of(unit<Length>("mm"), trimmed_diameter_out);
 }
 
@@ -249,8 +260,8 @@ struct curve_viscous_results {
     std::vector<Fraction> viscous_efficiencies;  // efficiencies on the viscous liquid
 };
 
-/// Curves of head and efficiency on a viscous liquid, from those on water: Q_vis = C_Q Q; H_vis = C_H(Q/Q_BEP) H; eta_vis = C_eta eta; Q_BEP and H_BEP from the curve on water. Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its two worked examples as reproduced in public literature).
-inline curve_viscous_results curve_viscous(const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, RotationalSpeed speed, KinematicViscosity viscosity, Count stages = unit<Count>("")(1), KinematicViscosity water_viscosity = unit<KinematicViscosity>("mm2/s")(1))
+/// Curves of head and efficiency on a viscous liquid, from those on water: Q_vis = C_Q Q; H_vis = C_H(Q/Q_BEP) H; eta_vis = C_eta eta; Q_BEP and H_BEP from the curve on water. Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its two worked examples as reproduced in public literature); this edition only.
+inline curve_viscous_results curve_viscous(const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, RotationalSpeed speed, KinematicViscosity viscosity, Count stages = unit<Count>("")(1), KinematicViscosity water_viscosity = unit<KinematicViscosity>("mm2/s")(1), const char* near_one = "as printed")
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
@@ -262,12 +273,12 @@ inline curve_viscous_results curve_viscous(const std::vector<Flow>& flows, const
     std::size_t viscous_heads_count = 0;
     std::vector<double> viscous_efficiencies_out;
     std::size_t viscous_efficiencies_count = 0;
-    cutwater_status status = cutwater_curve_viscous(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Count>(""), stages), detail::number_in(unit<KinematicViscosity>("mm2/s"), water_viscosity), viscous_flows_out.data(), viscous_flows_out.size(), &viscous_flows_count, viscous_heads_out.data(), viscous_heads_out.size(), &viscous_heads_count, viscous_efficiencies_out.data(), viscous_efficiencies_out.size(), &viscous_efficiencies_count, &refusal);
+    cutwater_status status = cutwater_curve_viscous(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Count>(""), stages), detail::number_in(unit<KinematicViscosity>("mm2/s"), water_viscosity), near_one, viscous_flows_out.data(), viscous_flows_out.size(), &viscous_flows_count, viscous_heads_out.data(), viscous_heads_out.size(), &viscous_heads_count, viscous_efficiencies_out.data(), viscous_efficiencies_out.size(), &viscous_efficiencies_count, &refusal);
     if (status == CUTWATER_BUFFER_TOO_SMALL) {  // the first call told the lengths
         viscous_flows_out.resize(viscous_flows_count);
         viscous_heads_out.resize(viscous_heads_count);
         viscous_efficiencies_out.resize(viscous_efficiencies_count);
-        status = cutwater_curve_viscous(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Count>(""), stages), detail::number_in(unit<KinematicViscosity>("mm2/s"), water_viscosity), viscous_flows_out.data(), viscous_flows_out.size(), &viscous_flows_count, viscous_heads_out.data(), viscous_heads_out.size(), &viscous_heads_count, viscous_efficiencies_out.data(), viscous_efficiencies_out.size(), &viscous_efficiencies_count, &refusal);
+        status = cutwater_curve_viscous(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), efficiencies_numbers.data(), efficiencies_numbers.size(), detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Count>(""), stages), detail::number_in(unit<KinematicViscosity>("mm2/s"), water_viscosity), near_one, viscous_flows_out.data(), viscous_flows_out.size(), &viscous_flows_count, viscous_heads_out.data(), viscous_heads_out.size(), &viscous_heads_count, viscous_efficiencies_out.data(), viscous_efficiencies_out.size(), &viscous_efficiencies_count, &refusal);
     }
     detail::check(status, refusal);
     return {detail::quantities(unit<Flow>("m3/h"), viscous_flows_out), detail::quantities(unit<Length>("m"), viscous_heads_out), detail::quantities(unit<Fraction>(""), viscous_efficiencies_out)};

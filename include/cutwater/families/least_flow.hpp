@@ -47,12 +47,12 @@ inline TemperatureDifference temperature_rise_at_flow(Power power_input, Flow fl
     return detail::quantity_of(unit<TemperatureDifference>("K"), temperature_rise_out);
 }
 
-/// Least flow that keeps the liquid's warming within what is allowed: Q_min = P_0/[rho (c_p dT + g H_0)]. Source: energy balance with power and head as at closed valve; the handbooks' form, without g H_0, in I. J. Karassik et al., Pump Handbook, and ANSI/HI 9.6.3 (from memory of both).
-inline Flow thermal_minimum_flow(Power shutoff_power, Length shutoff_head, Density density, SpecificHeat specific_heat, TemperatureDifference allowed_rise)
+/// Least flow that keeps the liquid's warming within what is allowed: Q_min = P_0/[rho (c_p dT + g H_0 (1 - beta T))], T in kelvin. Source: energy balance with power and head as at closed valve; the handbooks' form, without g H_0, in I. J. Karassik et al., Pump Handbook, and ANSI/HI 9.6.3 (from memory of both); heating by compression as in compression_temperature_rise.
+inline Flow thermal_minimum_flow(Power shutoff_power, Length shutoff_head, Density density, SpecificHeat specific_heat, TemperatureDifference allowed_rise, ThermalExpansion expansion = unit<ThermalExpansion>("1/K")(0), Temperature inlet_temperature = unit<Temperature>("degC")(20))
 {
     cutwater_refusal refusal;
     double flow_out;
-    detail::check(cutwater_thermal_minimum_flow(detail::number_in(unit<Power>("kW"), shutoff_power), detail::number_in(unit<Length>("m"), shutoff_head), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<SpecificHeat>("kJ/(kg K)"), specific_heat), detail::number_in(unit<TemperatureDifference>("K"), allowed_rise), &flow_out, &refusal), refusal);
+    detail::check(cutwater_thermal_minimum_flow(detail::number_in(unit<Power>("kW"), shutoff_power), detail::number_in(unit<Length>("m"), shutoff_head), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<SpecificHeat>("kJ/(kg K)"), specific_heat), detail::number_in(unit<TemperatureDifference>("K"), allowed_rise), detail::number_in(unit<ThermalExpansion>("1/K"), expansion), detail::number_in(unit<Temperature>("degC"), inlet_temperature), &flow_out, &refusal), refusal);
     return detail::quantity_of(unit<Flow>("m3/h"), flow_out);
 }
 
@@ -67,14 +67,14 @@ inline TemperatureDifference allowed_temperature_rise(Temperature inlet_temperat
     return detail::quantity_of(unit<TemperatureDifference>("K"), allowed_rise_out);
 }
 
-/// Least flow whose warming still leaves NPSH3 and a margin at the inlet: Q_min = P_0/[rho (c_p dT + g H_0)], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH). Source: NPSH available falls by the rise of vapour pressure at the inlet: common practice; ln p linear in 1/T between neighbouring points (Clausius-Clapeyron).
-inline Flow thermal_minimum_flow_from_npsh(Power shutoff_power, Length shutoff_head, SpecificHeat specific_heat, Temperature inlet_temperature, Length npsh_available, Length npsh3, Length npsh_margin, Density density, const std::vector<Temperature>& temperatures, const std::vector<AbsolutePressure>& vapour_pressures)
+/// Least flow whose warming still leaves NPSH3 and a margin at the inlet: Q_min = P_0/[rho (c_p dT + g H_0 (1 - beta T))], p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH). Source: NPSH available falls by the rise of vapour pressure at the inlet: common practice; ln p linear in 1/T between neighbouring points (Clausius-Clapeyron).
+inline Flow thermal_minimum_flow_from_npsh(Power shutoff_power, Length shutoff_head, SpecificHeat specific_heat, Temperature inlet_temperature, Length npsh_available, Length npsh3, Length npsh_margin, Density density, const std::vector<Temperature>& temperatures, const std::vector<AbsolutePressure>& vapour_pressures, ThermalExpansion expansion = unit<ThermalExpansion>("1/K")(0))
 {
     const std::vector<double> temperatures_numbers = detail::numbers(unit<Temperature>("degC"), temperatures);
     const std::vector<double> vapour_pressures_numbers = detail::numbers(unit<AbsolutePressure>("bara"), vapour_pressures);
     cutwater_refusal refusal;
     double flow_out;
-    detail::check(cutwater_thermal_minimum_flow_from_npsh(detail::number_in(unit<Power>("kW"), shutoff_power), detail::number_in(unit<Length>("m"), shutoff_head), detail::number_in(unit<SpecificHeat>("kJ/(kg K)"), specific_heat), detail::number_in(unit<Temperature>("degC"), inlet_temperature), detail::number_in(unit<Length>("m"), npsh_available), detail::number_in(unit<Length>("m"), npsh3), detail::number_in(unit<Length>("m"), npsh_margin), detail::number_in(unit<Density>("kg/m3"), density), temperatures_numbers.data(), temperatures_numbers.size(), vapour_pressures_numbers.data(), vapour_pressures_numbers.size(), &flow_out, &refusal), refusal);
+    detail::check(cutwater_thermal_minimum_flow_from_npsh(detail::number_in(unit<Power>("kW"), shutoff_power), detail::number_in(unit<Length>("m"), shutoff_head), detail::number_in(unit<SpecificHeat>("kJ/(kg K)"), specific_heat), detail::number_in(unit<Temperature>("degC"), inlet_temperature), detail::number_in(unit<Length>("m"), npsh_available), detail::number_in(unit<Length>("m"), npsh3), detail::number_in(unit<Length>("m"), npsh_margin), detail::number_in(unit<Density>("kg/m3"), density), temperatures_numbers.data(), temperatures_numbers.size(), vapour_pressures_numbers.data(), vapour_pressures_numbers.size(), detail::number_in(unit<ThermalExpansion>("1/K"), expansion), &flow_out, &refusal), refusal);
     return detail::quantity_of(unit<Flow>("m3/h"), flow_out);
 }
 
@@ -96,14 +96,14 @@ inline Time time_to_temperature(TemperatureRate heating_rate, Temperature start_
     return detail::quantity_of(unit<Time>("min"), time_out);
 }
 
-/// Flow from which the head falls all the way: below it a drooping curve, or one with a dip, is unstable: Q_st = least Q_i from which every further H is less than the one before it. Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI 9.6.3-2012 treats drooping curves and curves with a dip (notice of it read).
-inline Flow stable_minimum_flow(const std::vector<Flow>& flows, const std::vector<Length>& heads)
+/// Flow from which a pump's head falls all the way: below it a drooping curve, or one with a dip, is unstable: Q_st = least Q_i from which every further H is less than the one before it. Source: definition of a stable and an unstable curve, ISO 17769-1:2012 and EN 12723 (from memory of both); ANSI/HI 9.6.3-2012 treats drooping curves and curves with a dip (notice of it read).
+inline Flow falling_head_flow(const std::vector<Flow>& flows, const std::vector<Length>& heads)
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);
     cutwater_refusal refusal;
     double flow_out;
-    detail::check(cutwater_stable_minimum_flow(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), &flow_out, &refusal), refusal);
+    detail::check(cutwater_falling_head_flow(flows_numbers.data(), flows_numbers.size(), heads_numbers.data(), heads_numbers.size(), &flow_out, &refusal), refusal);
     return detail::quantity_of(unit<Flow>("m3/h"), flow_out);
 }
 
@@ -121,7 +121,7 @@ struct preferred_region_results {
     Flow greatest_preferred_flow;  // upper end of the preferred region
 };
 
-/// Flows between which a pump is best run: n_s <= 87.1: 0.70 Q_BEP to 1.20 Q_BEP; above: 0.80 Q_BEP to 1.15 Q_BEP. Source: ANSI/HI 9.6.3-2012, preferred operating region: 70 to 120 % of best efficiency flow, above a US specific speed of 4500 (87.1 in 1/min, m3/s, m) 80 to 115 % (from memory of it).
+/// Flows between which a pump is best run: n_s <= 87.1: 0.70 Q_BEP to 1.20 Q_BEP; above: 0.80 Q_BEP to 1.15 Q_BEP. Source: ANSI/HI 9.6.3-2012, preferred operating region: 70 to 120 % of best efficiency flow for most pumps (clause 9.6.3.1 as quoted by a trade magazine, excerpt read; the Hydraulic Institute's Engineering Data Book, read, spans 90 to 110 % up to 70 to 120 % by specific speed), above a US specific speed of 4500 (87.1 in 1/min, m3/s, m) 80 to 115 % (from memory of it).
 inline preferred_region_results preferred_region(Flow best_efficiency_flow, SpecificSpeed specific_speed)
 {
     cutwater_refusal refusal;
@@ -137,7 +137,7 @@ struct operating_region_results {
     Flow greatest_preferred_flow;  // upper end of the preferred region
 };
 
-/// Region of its curve in which a pump runs: preferred: n_s <= 87.1: 0.70 to 1.20 Q_BEP, above: 0.80 to 1.15 Q_BEP, within the allowable; allowable: Q_min to Q_max. Source: ANSI/HI 9.6.3-2012, preferred operating region: 70 to 120 % of best efficiency flow, above a US specific speed of 4500 (87.1 in 1/min, m3/s, m) 80 to 115 % (from memory of it).
+/// Region of its curve in which a pump runs: preferred: n_s <= 87.1: 0.70 to 1.20 Q_BEP, above: 0.80 to 1.15 Q_BEP, within the allowable; allowable: Q_min to Q_max. Source: ANSI/HI 9.6.3-2012, preferred operating region: 70 to 120 % of best efficiency flow for most pumps (clause 9.6.3.1 as quoted by a trade magazine, excerpt read; the Hydraulic Institute's Engineering Data Book, read, spans 90 to 110 % up to 70 to 120 % by specific speed), above a US specific speed of 4500 (87.1 in 1/min, m3/s, m) 80 to 115 % (from memory of it).
 inline operating_region_results operating_region(Flow flow, Flow best_efficiency_flow, SpecificSpeed specific_speed, Flow allowable_minimum_flow, Flow allowable_maximum_flow)
 {
     cutwater_refusal refusal;
@@ -152,35 +152,45 @@ struct bypass_flow_results {
     Flow flow;  // flow through the plate
     Ratio coefficient;  // discharge coefficient
     Ratio reynolds_number;  // Reynolds number of the pipe
+    PressureDifference limiting_pressure_drop;  // pressure lost for good from which on the flow grows no more
+    const char* choking;  // whether the liquid boils in the jet and the flow is held
 };
 
-/// Flow that an orifice plate in a bypass lets through: Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 - C^2)), b = d/D. Source: ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of the open-source library fluids 1.0.22).
-inline bypass_flow_results bypass_flow(Length orifice_bore, Length pipe_bore, PressureDifference pressure_drop, Density density, KinematicViscosity viscosity, Ratio discharge_coefficient = unit<Ratio>("")(0))
+/// Flow that an orifice plate in a bypass lets through, choked or not: Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 - C^2)), b = d/D; dp_l = p_1 - p_2, at most dp_max = (dp_l/dp)(p_1 - p_v). Source: ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of the open-source library fluids 1.0.22); choked flow: IEC 60534-2-1:2011, limiting pressure drop F_L^2 (p_1 - F_F p_v) (its worked examples read in that library's tests), F_L^2 from the plate's pressure loss, F_F taken as 1.
+inline bypass_flow_results bypass_flow(Length orifice_bore, Length pipe_bore, AbsolutePressure upstream_pressure, AbsolutePressure downstream_pressure, AbsolutePressure vapour_pressure, Density density, KinematicViscosity viscosity, Ratio discharge_coefficient = unit<Ratio>("")(0))
 {
     cutwater_refusal refusal;
     double flow_out;
     double coefficient_out;
     double reynolds_number_out;
-    detail::check(cutwater_bypass_flow(detail::number_in(unit<Length>("mm"), orifice_bore), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<PressureDifference>("bar"), pressure_drop), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Ratio>(""), discharge_coefficient), &flow_out, &coefficient_out, &reynolds_number_out, &refusal), refusal);
-    return {detail::quantity_of(unit<Flow>("m3/h"), flow_out), detail::quantity_of(unit<Ratio>(""), coefficient_out), detail::quantity_of(unit<Ratio>(""), reynolds_number_out)};
+    double limiting_pressure_drop_out;
+    const char* choking_out;
+    detail::check(cutwater_bypass_flow(detail::number_in(unit<Length>("mm"), orifice_bore), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<AbsolutePressure>("bara"), upstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), downstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), vapour_pressure), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Ratio>(""), discharge_coefficient), &flow_out, &coefficient_out, &reynolds_number_out, &limiting_pressure_drop_out, &choking_out, &refusal), refusal);
+    return {detail::quantity_of(unit<Flow>("m3/h"), flow_out), detail::quantity_of(unit<Ratio>(""), coefficient_out), detail::quantity_of(unit<Ratio>(""), reynolds_number_out), detail::quantity_of(unit<PressureDifference>("bar"), limiting_pressure_drop_out), choking_out};
 }
 
-/// Bore of an orifice plate that lets a bypass flow through: the d for which bypass_flow gives Q. Source: ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of the open-source library fluids 1.0.22).
-inline Length bypass_orifice_bore(Flow flow, Length pipe_bore, PressureDifference pressure_drop, Density density, KinematicViscosity viscosity, Ratio discharge_coefficient = unit<Ratio>("")(0))
+struct bypass_orifice_bore_results {
+    Length orifice_bore;  // bore of the plate
+    const char* choking;  // whether the liquid boils in its jet and the flow is held
+};
+
+/// Bore of an orifice plate that lets a bypass flow through, choked or not: the d for which bypass_flow gives Q. Source: ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of the open-source library fluids 1.0.22); choked flow: IEC 60534-2-1:2011, limiting pressure drop F_L^2 (p_1 - F_F p_v) (its worked examples read in that library's tests), F_L^2 from the plate's pressure loss, F_F taken as 1.
+inline bypass_orifice_bore_results bypass_orifice_bore(Flow flow, Length pipe_bore, AbsolutePressure upstream_pressure, AbsolutePressure downstream_pressure, AbsolutePressure vapour_pressure, Density density, KinematicViscosity viscosity, Ratio discharge_coefficient = unit<Ratio>("")(0))
 {
     cutwater_refusal refusal;
     double orifice_bore_out;
-    detail::check(cutwater_bypass_orifice_bore(detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<PressureDifference>("bar"), pressure_drop), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Ratio>(""), discharge_coefficient), &orifice_bore_out, &refusal), refusal);
-    return detail::quantity_of(unit<Length>("mm"), orifice_bore_out);
+    const char* choking_out;
+    detail::check(cutwater_bypass_orifice_bore(detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<AbsolutePressure>("bara"), upstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), downstream_pressure), detail::number_in(unit<AbsolutePressure>("bara"), vapour_pressure), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<KinematicViscosity>("mm2/s"), viscosity), detail::number_in(unit<Ratio>(""), discharge_coefficient), &orifice_bore_out, &choking_out, &refusal), refusal);
+    return {detail::quantity_of(unit<Length>("mm"), orifice_bore_out), choking_out};
 }
 
 struct bypass_orifice_cavitation_results {
     Ratio pressure_ratio;  // share of the pressure above vapour pressure that the plate takes
-    Ratio onset_ratio;  // that share at which cavitation is expected to begin
+    Ratio onset_ratio;  // that share at which cavitation is expected to begin, at this upstream pressure
     const char* cavitation;  // none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)
 };
 
-/// Whether a bypass's orifice plate cavitates: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fz = 0.90/sqrt(1 + 3 sqrt(Kv/(1.17 F_L))), F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v. Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test (from memory of it), with F_d = 1 for one round hole, applied to a plate with the pressure loss of ISO 5167-2:2003.
+/// Whether a bypass's orifice plate cavitates: x_F = (p_1 - p_2)/(p_1 - p_v); x_Fzp1 = x_Fz (6 bara/p_1)^0.125, x_Fz = 0.90/sqrt(1 + 3 F_d sqrt(Cv/(1.17 F_L))), F_d = 1, F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v. Source: IEC 60534-8-4:2015, estimate of the onset for a valve without test, and its correction for the inlet pressure, as read in the open-source library fluids 1.0.22, which states that it meets the standard's three examples; F_d = 1 for one round hole, applied to a plate with the pressure loss of ISO 5167-2:2003 (from memory of it).
 inline bypass_orifice_cavitation_results bypass_orifice_cavitation(Length orifice_bore, Length pipe_bore, AbsolutePressure upstream_pressure, AbsolutePressure downstream_pressure, AbsolutePressure vapour_pressure, Density density, KinematicViscosity viscosity, Ratio discharge_coefficient = unit<Ratio>("")(0))
 {
     cutwater_refusal refusal;

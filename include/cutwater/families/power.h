@@ -112,7 +112,7 @@ CUTWATER_API cutwater_status cutwater_motor_power_margin_rows(size_t rows, cutwa
  *   rule                         "ISO 13709": 1.25 below 22 kW, 1.15 from 22 to 55 kW, 1.10 above; "process": 1.20 up to
  *                                7.5 kW, 1.15 up to 40 kW, 1.10 above; "ISO 13709" or "process"; "ISO 13709" if left out
  *   series                       "primary": first series of IEC 60072-1; "secondary": both its series; "trade": ratings
- *                                kept in stock; "primary", "secondary" or "trade"; "primary" if left out
+ *                                kept in stock; "primary", "secondary" or "trade"; "trade" if left out
  *   -> motor_rating_kW           rated output of the motor
  *   -> margin_obtained           that rating over the pump power input
  *
@@ -122,6 +122,8 @@ CUTWATER_API cutwater_status cutwater_motor_power_margin_rows(size_t rows, cutwa
  *   Caution: The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.
  *   Caution: Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet,
  *            starting cold included.
+ *   Caution: What is kept in stock differs from maker to maker and by country: some list 280 kW between 250 and 315;
+ *            North American motors go by horsepower.
  */
 CUTWATER_API cutwater_status cutwater_motor_rating_needed(double power_input_kW, const char *rule, const char *series,
                                              double *motor_rating_kW, double *margin_obtained,
@@ -137,17 +139,23 @@ CUTWATER_API cutwater_status cutwater_motor_rating_needed_rows(size_t rows, cutw
  *   rated_power_kW               rated output of the motor; from 0.12 to 1000 kW
  *   poles                        number of poles: 2, 4, 6 or 8; a whole number from 2 to 8
  *   frequency_Hz                 mains frequency: 50 or 60 Hz; from 50 to 60 Hz; 50 if left out
- *   efficiency_class             efficiency class of the motor; "IE1", "IE2", "IE3" or "IE4"; "IE3" if left out
+ *   efficiency_class             efficiency class of the motor; what law asks: see motor_class_required_eu; "IE1",
+ *                                "IE2", "IE3", "IE4" or "IE5"; "IE3" if left out
  *   -> efficiency                nominal efficiency at rated output
  *
  *   Equation: 50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1,
- *             above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating
+ *             above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating; IE5: 0.8 of the losses of IE4,
+ *             eta = 1/(1 + 0.8 (1/eta_IE4 - 1)), rounded to a tenth
  *   Must hold of poles: a motor's poles come in pairs: give an even number
  *   Must hold of frequency: the classes are set for 50 Hz and 60 Hz only
  *   Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU)
  *           2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables
  *           (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25, 10 CFR 431.446 and
- *           42 U.S.C. 6313). The edition of 2025 was not read
+ *           42 U.S.C. 6313; IE2 at 0.75 kW, 1.1 kW 8 poles, 150 kW 8 poles and 185 kW 4 and 8 poles differ from the
+ *           North American table and stay unconfirmed). IE5: a fifth less loss than IE4, named as its goal (secondary);
+ *           IEC TS 60034-30-2:2016 has a table of its own, not read. The edition of 2025 was not read
+ *   Caution: IE5 is tabled by IEC TS 60034-30-2 for motors made for converters only; from memory its table lies within
+ *            0.1 points of this, for four poles from 0.75 kW on.
  *   Caution: The class's least nominal value at full load: real motors differ, are less efficient at low load, and may
  *            be off by the tolerance of IEC 60034-1.
  */
@@ -156,6 +164,37 @@ CUTWATER_API cutwater_status cutwater_motor_efficiency(double rated_power_kW, do
 CUTWATER_API cutwater_status cutwater_motor_efficiency_rows(size_t rows, cutwater_column rated_power_kW, cutwater_column poles,
                                                cutwater_column frequency_Hz, const char *efficiency_class,
                                                cutwater_result_column efficiency, cutwater_rows_report *report);
+
+/*
+ * Least efficiency class that Regulation (EU) 2019/1781 asks of a motor placed on the market.
+ *
+ *   rated_power_kW               rated output of the motor, within the regulation's 0.12 to 1000 kW; from 0.12 to 1000
+ *                                kW
+ *   poles                        number of poles: 2, 4, 6 or 8; a whole number from 2 to 8
+ *   kind                         three-phase; brake motor; Ex eb, increased safety; other Ex, other explosion-protected;
+ *                                single-phase; "three-phase", "brake motor", "Ex eb", "other Ex" or "single-phase";
+ *                                "three-phase" if left out
+ *   in_force_from                which of the regulation's steps; "1 July 2021" or "1 July 2023"; "1 July 2023" if left
+ *                                out
+ *   -> efficiency_class          least class; none: not yet asked at that step
+ *
+ *   Equation: from 1 July 2021: IE2 below 0.75 kW, IE3 from 0.75 kW, but for Ex eb and single-phase; from 1 July 2023:
+ *             IE2 for these, IE4 for three-phase motors of 75 to 200 kW with 2, 4 or 6 poles that are neither brake nor
+ *             explosion-protected motors
+ *   Must hold of poles: a motor's poles come in pairs: give an even number
+ *   Source: Commission Regulation (EU) 2019/1781, Annex I, as amended by (EU) 2021/341: its steps as told by the IEA's
+ *           Electric Motor Systems Annex and by trade notices (read); its scope, article 2 (excerpt read)
+ *   Caution: No legal finding: it holds for single-speed motors on the mains, 50 to 1000 V, continuous duty; check the
+ *            regulation in force, its exceptions, and the law of other countries: in the United States 10 CFR 431.25.
+ */
+CUTWATER_API cutwater_status cutwater_motor_class_required_eu(double rated_power_kW, double poles, const char *kind,
+                                                 const char *in_force_from, const char **efficiency_class,
+                                                 cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_motor_class_required_eu_rows(size_t rows, cutwater_column rated_power_kW,
+                                                      cutwater_column poles, const char *kind,
+                                                      const char *in_force_from,
+                                                      cutwater_result_column efficiency_class,
+                                                      cutwater_rows_report *report);
 
 /*
  * Efficiency of a motor at part load and full speed, from that at its rated output.
@@ -575,8 +614,8 @@ CUTWATER_API cutwater_status cutwater_throttling_power_loss_rows(size_t rows, co
  *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
  *   flow_m3h                     flow wanted, less than the unthrottled duty; above 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3; 998.2 if left out
- *   drive_efficiency             efficiency of the converter at that load; 1 leaves its losses out; above 0 up to 1; 1
- *                                if left out
+ *   drive_efficiency             efficiency of the converter at that load; 1 leaves its losses out; above 0 up to 1;
+ *                                0.96 if left out
  *   -> saving_kW                 power saved; negative when the converter loses more than the speed gains
  *   -> reduced_speed_rpm         speed that gives the duty with the valve open
  *   -> throttled_power_kW        shaft power at full speed, throttled
@@ -590,6 +629,8 @@ CUTWATER_API cutwater_status cutwater_throttling_power_loss_rows(size_t rows, co
  *           Department of Energy, Variable Speed Pumping, 2004 (from memory of it)
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: The default of 0.96 is a converter's efficiency at full load; at part load it loses more, see
+ *            drive_efficiency, and below about a quarter of the load much more.
  *   Caution: Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left out.
  *   Caution: Mind the least speed of the motor's cooling, the seal and the bearings, and resonances in the range.
  */

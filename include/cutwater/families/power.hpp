@@ -62,7 +62,7 @@ struct motor_rating_needed_results {
 };
 
 /// Smallest listed motor rating that leaves the margin over the pump's power input: P_N = the least rating of the series with P_N >= m(P_N) P, m the margin for that rating. Source: IEC 60072-1:1991, table 7, both series (from memory of it). Margin: "ISO 13709": ISO 13709:2009, 7.1.5 (from memory of it); "process" and "trade": common practice.
-inline motor_rating_needed_results motor_rating_needed(Power power_input, const char* rule = "ISO 13709", const char* series = "primary")
+inline motor_rating_needed_results motor_rating_needed(Power power_input, const char* rule = "ISO 13709", const char* series = "trade")
 {
     cutwater_refusal refusal;
     double motor_rating_out;
@@ -71,13 +71,22 @@ inline motor_rating_needed_results motor_rating_needed(Power power_input, const 
     return {detail::quantity_of(unit<Power>("kW"), motor_rating_out), detail::quantity_of(unit<Ratio>(""), margin_obtained_out)};
 }
 
-/// Nominal full-load efficiency that a motor of an efficiency class has at least: 50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1, above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating. Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU) 2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25, 10 CFR 431.446 and 42 U.S.C. 6313). The edition of 2025 was not read.
+/// Nominal full-load efficiency that a motor of an efficiency class has at least: 50 Hz, up to 200 kW: eta_M = A x^3 + B x^2 + C x + D per cent, x = log10(P_N/kW), rounded to a tenth; IE1, above 200 kW and 60 Hz: tables; 60 Hz between ratings: the nearer rating; IE5: 0.8 of the losses of IE4, eta = 1/(1 + 0.8 (1/eta_IE4 - 1)), rounded to a tenth. Source: IEC 60034-30-1:2014; its 50 Hz coefficients for IE2 to IE4 and the rules between ratings: Regulation (EU) 2019/1781, Annex I, read as retained in UK SI 2021/745, Schedule 16; IE1, above 200 kW, and 60 Hz tables (from memory of it, 129 of the IE2 and IE3 values at 60 Hz checked against 10 CFR 431.25, 10 CFR 431.446 and 42 U.S.C. 6313; IE2 at 0.75 kW, 1.1 kW 8 poles, 150 kW 8 poles and 185 kW 4 and 8 poles differ from the North American table and stay unconfirmed). IE5: a fifth less loss than IE4, named as its goal (secondary); IEC TS 60034-30-2:2016 has a table of its own, not read. The edition of 2025 was not read.
 inline Fraction motor_efficiency(Power rated_power, Count poles, Frequency frequency = unit<Frequency>("Hz")(50), const char* efficiency_class = "IE3")
 {
     cutwater_refusal refusal;
     double efficiency_out;
     detail::check(cutwater_motor_efficiency(detail::number_in(unit<Power>("kW"), rated_power), detail::number_in(unit<Count>(""), poles), detail::number_in(unit<Frequency>("Hz"), frequency), efficiency_class, &efficiency_out, &refusal), refusal);
     return detail::quantity_of(unit<Fraction>(""), efficiency_out);
+}
+
+/// Least efficiency class that Regulation (EU) 2019/1781 asks of a motor placed on the market: from 1 July 2021: IE2 below 0.75 kW, IE3 from 0.75 kW, but for Ex eb and single-phase; from 1 July 2023: IE2 for these, IE4 for three-phase motors of 75 to 200 kW with 2, 4 or 6 poles that are neither brake nor explosion-protected motors. Source: Commission Regulation (EU) 2019/1781, Annex I, as amended by (EU) 2021/341: its steps as told by the IEA's Electric Motor Systems Annex and by trade notices (read); its scope, article 2 (excerpt read).
+inline const char* motor_class_required_eu(Power rated_power, Count poles, const char* kind = "three-phase", const char* in_force_from = "1 July 2023")
+{
+    cutwater_refusal refusal;
+    const char* efficiency_class_out;
+    detail::check(cutwater_motor_class_required_eu(detail::number_in(unit<Power>("kW"), rated_power), detail::number_in(unit<Count>(""), poles), kind, in_force_from, &efficiency_class_out, &refusal), refusal);
+    return efficiency_class_out;
 }
 
 /// Efficiency of a motor at part load and full speed, from that at its rated output: eta_M = x/(x + (1/eta_N - 1)(c + (1 - c) x^2)). Source: motor losses a constant part and a part with the square of the load: IEC TS 60034-31, efficiency at part load (from memory of it); best efficiency near 75 % load: US Department of Energy, Determining Electric Motor Load and Efficiency (from memory of it), common practice.
@@ -279,7 +288,7 @@ struct speed_control_saving_results {
 };
 
 /// Power that speed control saves at a flow against throttling: dP = rho g Q H(Q)/eta(Q) - rho g Q H_sys/(eta(Q_x) eta_D); H_sys = H_s + k Q^2; n' = n Q/Q_x, where H = H_sys (Q_x/Q)^2 on the curve. Source: energy balance at the duty of the pump's and the system's curves; Hydraulic Institute, Europump and US Department of Energy, Variable Speed Pumping, 2004 (from memory of it).
-inline speed_control_saving_results speed_control_saving(const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, RotationalSpeed speed, Length static_head, SystemResistance resistance, Flow flow, Density density = unit<Density>("kg/m3")(998.2), Fraction drive_efficiency = unit<Fraction>("")(1))
+inline speed_control_saving_results speed_control_saving(const std::vector<Flow>& flows, const std::vector<Length>& heads, const std::vector<Fraction>& efficiencies, RotationalSpeed speed, Length static_head, SystemResistance resistance, Flow flow, Density density = unit<Density>("kg/m3")(998.2), Fraction drive_efficiency = unit<Fraction>("")(0.96))
 {
     const std::vector<double> flows_numbers = detail::numbers(unit<Flow>("m3/h"), flows);
     const std::vector<double> heads_numbers = detail::numbers(unit<Length>("m"), heads);

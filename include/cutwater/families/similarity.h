@@ -24,6 +24,9 @@ extern "C" {
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: Above the speed at which the pump was rated its pressure grows with the square and its power with the cube
+ *            of the speed: stay within the pump maker's greatest speed, the pressure ratings of casing, seal and
+ *            flanges, the motor's rating and the rotor's limits, whatever this gives.
  *   Caution: ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from
  *            memory of it): further away the efficiency shifts and the result is an estimate.
  */
@@ -49,6 +52,9 @@ CUTWATER_API cutwater_status cutwater_flow_at_speed_rows(size_t rows, cutwater_c
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: Above the speed at which the pump was rated its pressure grows with the square and its power with the cube
+ *            of the speed: stay within the pump maker's greatest speed, the pressure ratings of casing, seal and
+ *            flanges, the motor's rating and the rotor's limits, whatever this gives.
  *   Caution: ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from
  *            memory of it): further away the efficiency shifts and the result is an estimate.
  */
@@ -73,6 +79,9 @@ CUTWATER_API cutwater_status cutwater_head_at_speed_rows(size_t rows, cutwater_c
  *           to 2: set here
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: Above the speed at which the pump was rated its pressure grows with the square and its power with the cube
+ *            of the speed: stay within the pump maker's greatest speed, the pressure ratings of casing, seal and
+ *            flanges, the motor's rating and the rotor's limits, whatever this gives.
  *   Caution: ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from
  *            memory of it): further away the efficiency shifts and the result is an estimate.
  *   Caution: The losses of bearings and seals do not fall with the cube of the speed: at low speed the true power is
@@ -91,17 +100,24 @@ CUTWATER_API cutwater_status cutwater_power_at_speed_rows(size_t rows, cutwater_
  *   npsh3_m                      NPSH3 at the known speed; at least 0 m
  *   speed_rpm                    speed at which the point is known; above 0 up to 100000 1/min
  *   new_speed_rpm                speed asked about; above 0 up to 100000 1/min
- *   exponent                     2 as a first approximation; tests lie between 1.3 and 2. A smaller one is on the safe
- *                                side when slowing down; from 1 to 2; 2 if left out
+ *   exponent                     1 to 2, as agreed or tested; 0: the cautious one, 1.3 when slowing down and 2 when
+ *                                speeding up; from 0 to 2; 0 if left out
  *   -> npsh3_at_new_speed_m      NPSH3 of the similar point
  *
- *   Equation: NPSH3' = NPSH3 (n'/n)^x
+ *   Equation: NPSH3' = NPSH3 (n'/n)^x; x not given: 1.3 for n' < n, 2 for n' > n
  *   Must hold of new_speed: the new speed must be 0.25 to 2 times the speed: beyond that the affinity laws are not
  *                           relied upon here
- *   Source: ISO 9906:2012, translation of NPSH3 to the specified speed, exponent 1.3 to 2 (from memory of it); limits of
- *           the ratio: set here
+ *   Must hold of exponent: it must be 0, for the cautious one, or from 1 to 2
+ *   Source: ISO 9906:2012, translation of NPSH3 to the specified speed (from memory of it), exponent 1.3 to 2 to be
+ *           agreed (a public test procedure after it read in excerpt); 1.5 when slowing down and 2 when speeding up:
+ *           trade literature (read); limits of the ratio: set here
+ *   Caution: The square is a first approximation that flatters when slowing down; tests lie between 1.3 and 2, lower at
+ *            part load than near best efficiency.
  *   Caution: The affinity laws scale a pump's curve, not a system's duty: with static head the new duty is where the
  *            scaled curve meets the system curve.
+ *   Caution: Above the speed at which the pump was rated its pressure grows with the square and its power with the cube
+ *            of the speed: stay within the pump maker's greatest speed, the pressure ratings of casing, seal and
+ *            flanges, the motor's rating and the rotor's limits, whatever this gives.
  *   Caution: ISO 9906 converts test results within 50 to 120 % of the speed (80 to 120 % for efficiency and NPSH; from
  *            memory of it): further away the efficiency shifts and the result is an estimate.
  *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
@@ -129,12 +145,16 @@ CUTWATER_API cutwater_status cutwater_npsh3_at_speed_rows(size_t rows, cutwater_
  *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
- *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
- *            by the pump maker.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
  *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
  *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
  *            predicts less flow and power after the cut.
  *   Caution: Efficiency falls a little with the trim; cut in two steps and test between them.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
  */
 CUTWATER_API cutwater_status cutwater_flow_at_trim(double flow_m3h, double diameter_mm, double trimmed_diameter_mm,
                                       double exponent, double *trimmed_flow_m3h, cutwater_refusal *refusal);
@@ -157,12 +177,16 @@ CUTWATER_API cutwater_status cutwater_flow_at_trim_rows(size_t rows, cutwater_co
  *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
- *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
- *            by the pump maker.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
  *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
  *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
  *            predicts less flow and power after the cut.
  *   Caution: Efficiency falls a little with the trim; cut in two steps and test between them.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
  */
 CUTWATER_API cutwater_status cutwater_head_at_trim(double head_m, double diameter_mm, double trimmed_diameter_mm, double exponent,
                                       double *trimmed_head_m, cutwater_refusal *refusal);
@@ -185,18 +209,89 @@ CUTWATER_API cutwater_status cutwater_head_at_trim_rows(size_t rows, cutwater_co
  *                                  for the trim laws
  *   Source: exponents (1, 2, 3): Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.7 (excerpt read); (2,
  *           2, 4): common practice; limit of the ratio 0.7: set here
- *   Caution: Trim laws are approximate and depart further below about 80 % of the full diameter; have the trim confirmed
- *            by the pump maker.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
  *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
  *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
  *            predicts less flow and power after the cut.
  *   Caution: Efficiency falls a little with the trim; cut in two steps and test between them.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
  */
 CUTWATER_API cutwater_status cutwater_power_at_trim(double power_kW, double diameter_mm, double trimmed_diameter_mm,
                                        double exponent, double *trimmed_power_kW, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_power_at_trim_rows(size_t rows, cutwater_column power_kW, cutwater_column diameter_mm,
                                             cutwater_column trimmed_diameter_mm, cutwater_column exponent,
                                             cutwater_result_column trimmed_power_kW, cutwater_rows_report *report);
+
+/*
+ * Flow and head of a point of a pump's curve after a cut of up to 5 %, by ISO 9906.
+ *
+ *   flow_m3h                     flow at the full diameter; at least 0 m3/h
+ *   head_m                       head at the full diameter; at least 0 m
+ *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
+ *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
+ *   inlet_diameter_mm            mean diameter of the vanes' leading edges, from the impeller's drawing; above 0 up to
+ *                                10000 mm
+ *   -> trimmed_flow_m3h          flow of the corresponding point
+ *   -> trimmed_head_m            head of the corresponding point
+ *
+ *   Equation: Q' = R Q; H' = R^2 H; R = sqrt((D'^2 - D_1^2)/(D^2 - D_1^2))
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.95 of the full diameter: the relation is for
+ *                                  small trims, see curve_at_trim for larger ones
+ *   Must hold of inlet_diameter: the mean inlet diameter must be less than the trimmed diameter
+ *   Source: ISO 9906:2012, reduction of the impeller diameter after a test (relation from memory of it); its limits, a
+ *           cut of 5 %, type number up to 1.5, the same vane shape after the cut, and that it takes the mean diameter of
+ *           the vanes' leading edges: read in a trade encyclopaedia (excerpt)
+ *   Caution: For a type number up to 1.5 and vanes whose angle and shape stay as they are. The efficiency may be taken
+ *            as unchanged up to a cut of 3 % and a type number of 1.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
+ */
+CUTWATER_API cutwater_status cutwater_point_at_small_trim(double flow_m3h, double head_m, double diameter_mm,
+                                             double trimmed_diameter_mm, double inlet_diameter_mm,
+                                             double *trimmed_flow_m3h, double *trimmed_head_m,
+                                             cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_point_at_small_trim_rows(size_t rows, cutwater_column flow_m3h, cutwater_column head_m,
+                                                  cutwater_column diameter_mm, cutwater_column trimmed_diameter_mm,
+                                                  cutwater_column inlet_diameter_mm,
+                                                  cutwater_result_column trimmed_flow_m3h,
+                                                  cutwater_result_column trimmed_head_m, cutwater_rows_report *report);
+
+/*
+ * NPSH3 with a trimmed impeller at one flow, between two diameters for which the pump maker tells it.
+ *
+ *   npsh3_at_greatest_m          NPSH3 at that flow with the greatest diameter; at least 0 m
+ *   greatest_diameter_mm         greatest diameter that the maker shows; from 10 to 10000 mm
+ *   npsh3_at_least_m             NPSH3 at the same flow with the least diameter; at least 0 m
+ *   least_diameter_mm            least diameter that the maker shows; from 5 to 10000 mm
+ *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
+ *   -> npsh3_m                   NPSH3 at that flow with the trimmed impeller
+ *
+ *   Equation: NPSH3' = NPSH3_D + (NPSH3_d - NPSH3_D)(D - D')/(D - d)
+ *   Must hold of least_diameter: it must be less than the greatest diameter
+ *   Must hold of trimmed_diameter: it must lie between the two diameters for which NPSH3 is known: nothing is told
+ *                                  beyond them
+ *   Source: straight line between two tested diameters; common practice. That no rule predicts the change, and that a
+ *           smaller impeller needs more at the same flow: a trade magazine's series on NPSH (read)
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
+ *   Caution: Between the two diameters the true value may lie off the line: take the greater of the two when in doubt.
+ *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
+ *            high-energy suction, as agreed with the pump maker.
+ */
+CUTWATER_API cutwater_status cutwater_npsh3_at_trim(double npsh3_at_greatest_m, double greatest_diameter_mm,
+                                       double npsh3_at_least_m, double least_diameter_mm, double trimmed_diameter_mm,
+                                       double *npsh3_m, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_npsh3_at_trim_rows(size_t rows, cutwater_column npsh3_at_greatest_m,
+                                            cutwater_column greatest_diameter_mm, cutwater_column npsh3_at_least_m,
+                                            cutwater_column least_diameter_mm, cutwater_column trimmed_diameter_mm,
+                                            cutwater_result_column npsh3_m, cutwater_rows_report *report);
 
 /*
  * Specific speed in metric units: 1/min, m3/s, m.
@@ -526,7 +621,8 @@ CUTWATER_API cutwater_status cutwater_impeller_form_rows(size_t rows, cutwater_c
  *   Must hold of head: the regulation's formula gives no efficiency between 0 and 1 for this flow and head
  *   Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read);
  *           coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR
- *           431, subpart Y, appendix A, turned into US units)
+ *           431, subpart Y, appendix A, read in 80 FR 22939, turned into US units, the flow taken to 60 Hz by a factor
+ *           of 1.2)
  *   Caution: No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, 4 and 6 in
  *            and 90 degC for MSS, clean water of -10 to 120 degC; check the regulation in force and its exceptions.
  */
@@ -557,6 +653,8 @@ CUTWATER_API cutwater_status cutwater_minimum_efficiency_eu_rows(size_t rows, cu
  *           memory of it); limits of flow and specific speed: set here
  *   Caution: A guide to what good pumps attain: single pumps scatter by 3 to 5 points, more below a specific speed of
  *            15.
+ *   Caution: Below 18 m3/h it is not used: usual_efficiency reaches down to 11.4 m3/h, what law asks at least
+ *            (minimum_efficiency_eu) to 6 m3/h; below that only a test tells.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -565,6 +663,25 @@ CUTWATER_API cutwater_status cutwater_attainable_efficiency(double flow_m3h, dou
 CUTWATER_API cutwater_status cutwater_attainable_efficiency_rows(size_t rows, cutwater_column flow_m3h, cutwater_column head_m,
                                                     cutwater_column speed_rpm, cutwater_result_column efficiency,
                                                     cutwater_rows_report *report);
+
+/*
+ * Efficiency to be expected of a usual centrifugal pump by its flow alone: an estimate for costs.
+ *
+ *   flow_m3h                     flow at the duty; 50 to 5000 US gal/min; from 11.4 to 1135 m3/h
+ *   -> efficiency                pump efficiency to be expected
+ *
+ *   Equation: eta = -0.316 + 0.24015 ln Q - 0.01199 (ln Q)^2, Q in US gal/min
+ *   Source: A. B. Corripio, K. S. Chrien and L. B. Evans, Chemical Engineering 89 (1982), as in W. D. Seider et al.,
+ *           Product and Process Design Principles (from memory of both; read and run in the open-source library fluids
+ *           1.0.22)
+ *   Caution: An estimate for budgets, made from pumps of about 1980: head, speed and shape do not enter.
+ *            attainable_efficiency takes them, from 18 m3/h on.
+ *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
+ *            judgement go before it.
+ */
+CUTWATER_API cutwater_status cutwater_usual_efficiency(double flow_m3h, double *efficiency, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_usual_efficiency_rows(size_t rows, cutwater_column flow_m3h,
+                                               cutwater_result_column efficiency, cutwater_rows_report *report);
 
 #ifdef __cplusplus
 }

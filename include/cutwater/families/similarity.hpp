@@ -38,8 +38,8 @@ inline Power power_at_speed(Power power, RotationalSpeed speed, RotationalSpeed 
     return detail::quantity_of(unit<Power>("kW"), power_at_new_speed_out);
 }
 
-/// NPSH3 of a point of a pump's curve at another speed: NPSH3' = NPSH3 (n'/n)^x. Source: ISO 9906:2012, translation of NPSH3 to the specified speed, exponent 1.3 to 2 (from memory of it); limits of the ratio: set here.
-inline Length npsh3_at_speed(Length npsh3, RotationalSpeed speed, RotationalSpeed new_speed, Ratio exponent = unit<Ratio>("")(2))
+/// NPSH3 of a point of a pump's curve at another speed: NPSH3' = NPSH3 (n'/n)^x; x not given: 1.3 for n' < n, 2 for n' > n. Source: ISO 9906:2012, translation of NPSH3 to the specified speed (from memory of it), exponent 1.3 to 2 to be agreed (a public test procedure after it read in excerpt); 1.5 when slowing down and 2 when speeding up: trade literature (read); limits of the ratio: set here.
+inline Length npsh3_at_speed(Length npsh3, RotationalSpeed speed, RotationalSpeed new_speed, Ratio exponent = unit<Ratio>("")(0))
 {
     cutwater_refusal refusal;
     double npsh3_at_new_speed_out;
@@ -72,6 +72,30 @@ inline Power power_at_trim(Power power, Length diameter, Length trimmed_diameter
     double trimmed_power_out;
     detail::check(cutwater_power_at_trim(detail::number_in(unit<Power>("kW"), power), detail::number_in(unit<Length>("mm"), diameter), detail::number_in(unit<Length>("mm"), trimmed_diameter), detail::number_in(unit<Ratio>(""), exponent), &trimmed_power_out, &refusal), refusal);
     return detail::quantity_of(unit<Power>("kW"), trimmed_power_out);
+}
+
+struct point_at_small_trim_results {
+    Flow trimmed_flow;  // flow of the corresponding point
+    Length trimmed_head;  // head of the corresponding point
+};
+
+/// Flow and head of a point of a pump's curve after a cut of up to 5 %, by ISO 9906: Q' = R Q; H' = R^2 H; R = sqrt((D'^2 - D_1^2)/(D^2 - D_1^2)). Source: ISO 9906:2012, reduction of the impeller diameter after a test (relation from memory of it); its limits, a cut of 5 %, type number up to 1.5, the same vane shape after the cut, and that it takes the mean diameter of the vanes' leading edges: read in a trade encyclopaedia (excerpt).
+inline point_at_small_trim_results point_at_small_trim(Flow flow, Length head, Length diameter, Length trimmed_diameter, Length inlet_diameter)
+{
+    cutwater_refusal refusal;
+    double trimmed_flow_out;
+    double trimmed_head_out;
+    detail::check(cutwater_point_at_small_trim(detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Length>("m"), head), detail::number_in(unit<Length>("mm"), diameter), detail::number_in(unit<Length>("mm"), trimmed_diameter), detail::number_in(unit<Length>("mm"), inlet_diameter), &trimmed_flow_out, &trimmed_head_out, &refusal), refusal);
+    return {detail::quantity_of(unit<Flow>("m3/h"), trimmed_flow_out), detail::quantity_of(unit<Length>("m"), trimmed_head_out)};
+}
+
+/// NPSH3 with a trimmed impeller at one flow, between two diameters for which the pump maker tells it: NPSH3' = NPSH3_D + (NPSH3_d - NPSH3_D)(D - D')/(D - d). Source: straight line between two tested diameters; common practice. That no rule predicts the change, and that a smaller impeller needs more at the same flow: a trade magazine's series on NPSH (read).
+inline Length npsh3_at_trim(Length npsh3_at_greatest, Length greatest_diameter, Length npsh3_at_least, Length least_diameter, Length trimmed_diameter)
+{
+    cutwater_refusal refusal;
+    double npsh3_out;
+    detail::check(cutwater_npsh3_at_trim(detail::number_in(unit<Length>("m"), npsh3_at_greatest), detail::number_in(unit<Length>("mm"), greatest_diameter), detail::number_in(unit<Length>("m"), npsh3_at_least), detail::number_in(unit<Length>("mm"), least_diameter), detail::number_in(unit<Length>("mm"), trimmed_diameter), &npsh3_out, &refusal), refusal);
+    return detail::quantity_of(unit<Length>("m"), npsh3_out);
 }
 
 /// Specific speed in metric units: 1/min, m3/s, m: n_s = n sqrt(Q/i)/(H/z)^(3/4); n in 1/min, Q in m3/s, H in m. Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.1 to 1.D.3 (excerpt read); flow per eye as in ISO 17769-1 (from memory of it).
@@ -224,7 +248,7 @@ struct minimum_efficiency_eu_results {
     Fraction overload_limit;  // least efficiency at 110 % of that flow
 };
 
-/// Least hydraulic efficiency of a water pump under Regulation (EU) No 547/2012: eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q m3/s)/(H/z)^(3/4); y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP. Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR 431, subpart Y, appendix A, turned into US units).
+/// Least hydraulic efficiency of a water pump under Regulation (EU) No 547/2012: eta_BEP = (88.59 x + 13.46 y - 11.48 x^2 - 0.85 y^2 - 0.38 x y - C)/100; x = ln(n_s), n_s = n sqrt(Q m3/s)/(H/z)^(3/4); y = ln(Q m3/h); eta_PL = 0.947 eta_BEP; eta_OL = 0.985 eta_BEP. Source: Commission Regulation (EU) No 547/2012: constants C of Annex III and scope of Article 2 (excerpt read); coefficients of the formula, 0.947 and 0.985 (from memory of it; the coefficients agree with those of 10 CFR 431, subpart Y, appendix A, read in 80 FR 22939, turned into US units, the flow taken to 60 Hz by a factor of 1.2).
 inline minimum_efficiency_eu_results minimum_efficiency_eu(Flow flow, Length head, RotationalSpeed nominal_speed, const char* pump_type, Ratio minimum_efficiency_index = unit<Ratio>("")(0.4), Count stages = unit<Count>("")(1))
 {
     cutwater_refusal refusal;
@@ -241,6 +265,15 @@ inline Fraction attainable_efficiency(Flow flow, Length head, RotationalSpeed sp
     cutwater_refusal refusal;
     double efficiency_out;
     detail::check(cutwater_attainable_efficiency(detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Length>("m"), head), detail::number_in(unit<RotationalSpeed>("1/min"), speed), &efficiency_out, &refusal), refusal);
+    return detail::quantity_of(unit<Fraction>(""), efficiency_out);
+}
+
+/// Efficiency to be expected of a usual centrifugal pump by its flow alone: an estimate for costs: eta = -0.316 + 0.24015 ln Q - 0.01199 (ln Q)^2, Q in US gal/min. Source: A. B. Corripio, K. S. Chrien and L. B. Evans, Chemical Engineering 89 (1982), as in W. D. Seider et al., Product and Process Design Principles (from memory of both; read and run in the open-source library fluids 1.0.22).
+inline Fraction usual_efficiency(Flow flow)
+{
+    cutwater_refusal refusal;
+    double efficiency_out;
+    detail::check(cutwater_usual_efficiency(detail::number_in(unit<Flow>("m3/h"), flow), &efficiency_out, &refusal), refusal);
     return detail::quantity_of(unit<Fraction>(""), efficiency_out);
 }
 

@@ -15,7 +15,7 @@ extern "C" {
  *   solids_mass_fraction         mass of solids over mass of slurry; from 0 to 0.65
  *   solids_relative_density      density of the solids over that of the liquid; above 1 up to 6.3
  *   median_size_mm               size that half of the solids' mass lies below; above 0 up to 20 mm
- *   impeller_diameter_mm         diameter of the impeller; the tests had 150 to 850 mm; from 150 to 850 mm
+ *   impeller_diameter_mm         diameter of the impeller; Engin and Gur's tests had 150 to 850 mm; from 50 to 850 mm
  *   correlation                  whose correlation to use; "Engin and Gur" or "Cave"; "Engin and Gur" if left out
  *   -> head_ratio                head on slurry over head on water
  *
@@ -23,6 +23,8 @@ extern "C" {
  *             ln(d50/0.0227 mm)
  *   Must hold of median_size: Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker
  *                             liquid
+ *   Must hold of impeller_diameter: Engin and Gur's correlation begins at 150 mm: for a smaller impeller take Cave's,
+ *                                   which knows no pump size, or the pump maker's tests on slurry
  *   Must hold of solids_mass_fraction: more than 60 % would be lost, outside anything that was tested
  *   Source: T. Engin and M. Gur, J. Fluids Eng. 125 (2003) 149-157 (abstract read, formula from memory); I. Cave,
  *           Hydrotransport 4, BHRA 1976, paper H3 (from memory)
@@ -30,7 +32,8 @@ extern "C" {
  *            head ratio and 12 % of the efficiency ratio. Not for pastes, clays or fibres.
  *   Caution: Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 %
  *            by volume in an impeller of 625 mm it takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A.
- *            Sellgren et al. 2000, excerpt read).
+ *            Sellgren et al. 2000, excerpt read). Small pumps lose more than large ones: below 150 mm take it as the
+ *            least to expect.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -49,7 +52,7 @@ CUTWATER_API cutwater_status cutwater_slurry_head_ratio_rows(size_t rows, cutwat
  *   solids_mass_fraction         mass of solids over mass of slurry; from 0 to 0.65
  *   solids_relative_density      density of the solids over that of the liquid; above 1 up to 6.3
  *   median_size_mm               size that half of the solids' mass lies below; above 0 up to 20 mm
- *   impeller_diameter_mm         diameter of the impeller; the tests had 150 to 850 mm; from 150 to 850 mm
+ *   impeller_diameter_mm         diameter of the impeller; Engin and Gur's tests had 150 to 850 mm; from 50 to 850 mm
  *   correlation                  whose correlation to use; "Engin and Gur" or "Cave"; "Engin and Gur" if left out
  *   -> efficiency_ratio          efficiency on slurry over efficiency on water
  *
@@ -57,6 +60,8 @@ CUTWATER_API cutwater_status cutwater_slurry_head_ratio_rows(size_t rows, cutwat
  *             ln(d50/0.0227 mm)
  *   Must hold of median_size: Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker
  *                             liquid
+ *   Must hold of impeller_diameter: Engin and Gur's correlation begins at 150 mm: for a smaller impeller take Cave's,
+ *                                   which knows no pump size, or the pump maker's tests on slurry
  *   Must hold of solids_mass_fraction: more than 60 % would be lost, outside anything that was tested
  *   Source: T. Engin and M. Gur, J. Fluids Eng. 125 (2003) 149-157 (abstract read, formula from memory); I. Cave,
  *           Hydrotransport 4, BHRA 1976, paper H3 (from memory)
@@ -64,7 +69,8 @@ CUTWATER_API cutwater_status cutwater_slurry_head_ratio_rows(size_t rows, cutwat
  *            head ratio and 12 % of the efficiency ratio. Not for pastes, clays or fibres.
  *   Caution: Cave's correlation knows no pump size and gives too much loss for large pumps: with sand of 2.2 mm and 35 %
  *            by volume in an impeller of 625 mm it takes off 43 %, Engin and Gur 37 %, where up to 30 % was measured (A.
- *            Sellgren et al. 2000, excerpt read).
+ *            Sellgren et al. 2000, excerpt read). Small pumps lose more than large ones: below 150 mm take it as the
+ *            least to expect.
  *   Caution: Impellers above about 0.4 m usually lose less efficiency than head; above about 20 % by volume efficiency
  *            may fall more than head (common practice; a handbook read in excerpt).
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's

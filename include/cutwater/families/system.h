@@ -427,6 +427,9 @@ CUTWATER_API cutwater_status cutwater_greatest_suction_lift_rows(size_t rows, cu
  *   Equation: S = D (1 + 2.3 F_D), F_D = V/sqrt(g D), V = Q/(pi/4 D^2)
  *   Source: ANSI/HI 9.8, required submergence against vortices (from memory of it, after Hecker 1987); formula read in
  *           Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.E.1 and 1.E.2 (excerpt read)
+ *   Caution: Look at the velocity V at the bell too, shown in the working: about 1.7 m/s is usual (ANSI/HI 9.8, from
+ *            memory), 1.5 m/s a limit for wet wells (US Unified Facilities Criteria 4-832-01N, read). A bell too small
+ *            wants more depth and still draws vortices.
  *   Caution: Holds for even approach flow; a poor sump draws vortices at any depth. NPSH may ask for more.
  */
 CUTWATER_API cutwater_status cutwater_minimum_submergence(double flow_m3h, double inlet_diameter_mm, double *submergence_m,
@@ -495,6 +498,8 @@ CUTWATER_API cutwater_status cutwater_priming_time_rows(size_t rows, cutwater_co
  *   Caution: An upper bound for one change in a plain line, made faster than the pressure wave's return. Column
  *            separation, branches and check-valve slam can give more: have the line analysed where people or plant
  *            depend on it.
+ *   Caution: In a long line the pressure at the valve goes on rising after the wave has left, as the friction's slope
+ *            levels out: see line_packing_surge.
  *   Caution: Never exceed the pump maker's rated pressure and temperature; pressure equipment falls under local codes.
  */
 CUTWATER_API cutwater_status cutwater_pressure_surge(double velocity_change_ms, double wave_speed_ms, double density_kgm3,
@@ -510,26 +515,32 @@ CUTWATER_API cutwater_status cutwater_pressure_surge_rows(size_t rows, cutwater_
  *   pipe_modulus_GPa             elastic modulus of the pipe: steel 207, cast iron 100, PVC 2.8; above 0 up to 1000 GPa
  *   bore_mm                      inside diameter of the pipe; from 1 to 10000 mm
  *   wall_mm                      wall thickness of the pipe; above 0 mm
- *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3; 998.2 if left out
- *   restraint                    axial restraint: 1 expansion joints, 1 - mu^2 anchored throughout, 1.25 - mu anchored
- *                                upstream only; from 0.5 to 1.25; 1 if left out
+ *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
+ *   anchorage                    expansion joints, one end or throughout: c = 1, 1 - mu/2, 1 - mu^2 (Wylie and
+ *                                Streeter); expansion joints ASCE, one end ASCE: 1 - mu/2, 1.25 - mu (ASCE 1975, the
+ *                                pipe's change of length counted). The default gives the fastest wave of the first set;
+ *                                "expansion joints", "one end", "throughout", "expansion joints ASCE" or "one end ASCE";
+ *                                "one end" if left out
+ *   poisson_ratio                Poisson's ratio of the pipe: steel 0.3, cast iron 0.25, PVC 0.46; from 0 to 0.5; 0.3 if
+ *                                left out
  *   -> wave_speed_ms             speed of the pressure wave
  *
- *   Equation: a = sqrt(K/rho)/sqrt(1 + c K d/(E e))
+ *   Equation: a = sqrt(K/rho)/sqrt(1 + c K d/(E e)), c by the anchorage
  *   Must hold of wall: the wall must be at most a quarter of the bore: the formula is for thin walls
- *   Source: D. J. Korteweg (1878); restraint after Wylie and Streeter, Fluid Transients in Systems, 1993 (from memory of
- *           it)
+ *   Source: D. J. Korteweg (1878); factors c = 1, 1 - mu/2, 1 - mu^2: E. B. Wylie and V. L. Streeter, Fluid Transients
+ *           in Systems, 1993 (from memory of it; the set read in a multiphysics manual); 1.25 - mu, 1 - mu/2: ASCE 1975,
+ *           for pipes with d/e above 40 (as credited in a transients manual, excerpt read)
  *   Caution: A little free gas in the liquid lowers the wave speed greatly.
  *   Caution: The formula is for thin walls: above about a tenth of the bore the result is only near.
  */
 CUTWATER_API cutwater_status cutwater_pressure_wave_speed(double bulk_modulus_GPa, double pipe_modulus_GPa, double bore_mm,
-                                             double wall_mm, double density_kgm3, double restraint,
-                                             double *wave_speed_ms, cutwater_refusal *refusal);
+                                             double wall_mm, double density_kgm3, const char *anchorage,
+                                             double poisson_ratio, double *wave_speed_ms, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_pressure_wave_speed_rows(size_t rows, cutwater_column bulk_modulus_GPa,
                                                   cutwater_column pipe_modulus_GPa, cutwater_column bore_mm,
                                                   cutwater_column wall_mm, cutwater_column density_kgm3,
-                                                  cutwater_column restraint, cutwater_result_column wave_speed_ms,
-                                                  cutwater_rows_report *report);
+                                                  const char *anchorage, cutwater_column poisson_ratio,
+                                                  cutwater_result_column wave_speed_ms, cutwater_rows_report *report);
 
 /*
  * Time of the pressure wave to the end of a line and back: a faster closure counts as sudden.
@@ -548,6 +559,66 @@ CUTWATER_API cutwater_status cutwater_surge_period(double length_m, double wave_
                                       cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_surge_period_rows(size_t rows, cutwater_column length_m, cutwater_column wave_speed_ms,
                                            cutwater_result_column period_s, cutwater_rows_report *report);
+
+/*
+ * Pressure rise when a valve takes a flow away evenly in a given time.
+ *
+ *   velocity_change_ms           velocity taken away; negative for a flow that is started; a finite number
+ *   wave_speed_ms                speed of the pressure wave, from pressure_wave_speed; from 10 to 5000 m/s
+ *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
+ *   length_m                     length of the line to the next free surface or large vessel; above 0 m
+ *   closure_time_s               time in which the flow falls evenly; not the valve's whole stroke; above 0 s
+ *   -> pressure_rise_bar         greatest pressure rise at the valve; negative: a fall
+ *   -> closure                   sudden when the valve closes before the wave returns, else slow
+ *
+ *   Equation: dp = rho a dv for t_c <= 2 L/a; dp = 2 rho L dv/t_c above
+ *   Source: N. Joukowsky (1898) and J. Michaud (1878); K. Subramanya, 1000 Solved Problems in Fluid Mechanics, unsteady
+ *           flow (its worked examples read)
+ *   Caution: The rule takes the flow to fall evenly. A valve does most of its work in the last part of its stroke: give
+ *            that part of the time, often a fifth to a third of the stroke.
+ *   Caution: Column separation, branches and check-valve slam can give more: have the line analysed where people or
+ *            plant depend on it.
+ *   Caution: In a long line the pressure at the valve goes on rising after the wave has left, as the friction's slope
+ *            levels out: see line_packing_surge.
+ *   Caution: Never exceed the pump maker's rated pressure and temperature; pressure equipment falls under local codes.
+ */
+CUTWATER_API cutwater_status cutwater_closure_surge(double velocity_change_ms, double wave_speed_ms, double density_kgm3,
+                                       double length_m, double closure_time_s, double *pressure_rise_bar,
+                                       const char **closure, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_closure_surge_rows(size_t rows, cutwater_column velocity_change_ms,
+                                            cutwater_column wave_speed_ms, cutwater_column density_kgm3,
+                                            cutwater_column length_m, cutwater_column closure_time_s,
+                                            cutwater_result_column pressure_rise_bar, cutwater_result_column closure,
+                                            cutwater_rows_report *report);
+
+/*
+ * Greatest pressure rise at a valve that stops the flow of a long line suddenly, line packing included: an upper bound.
+ *
+ *   velocity_ms                  velocity stopped; at least 0 m/s
+ *   wave_speed_ms                speed of the pressure wave, from pressure_wave_speed; from 10 to 5000 m/s
+ *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
+ *   friction_head_m              friction of the line at that velocity, from the reservoir or pump to the valve; at
+ *                                least 0 m
+ *   -> pressure_rise_bar         rise above the pressure at the valve while the liquid flowed, at most
+ *   -> packing_bar               of which by packing: the friction's pressure comes back
+ *
+ *   Equation: dp <= rho a v + rho g h_f
+ *   Source: Joukowsky's rise above the head of the line at rest, which friction can only lower: own bound, tried by the
+ *           method of characteristics on lines of 1 to 100 km, which came to 100 to 83 % of it; E. B. Wylie and V. L.
+ *           Streeter, Fluid Transients in Systems, 1993, line packing (from memory of it)
+ *   Caution: A pump that runs on against the closed valve adds its rise towards closed valve.
+ *   Caution: Column separation, branches and check-valve slam can give more: have the line analysed where people or
+ *            plant depend on it.
+ *   Caution: Never exceed the pump maker's rated pressure and temperature; pressure equipment falls under local codes.
+ */
+CUTWATER_API cutwater_status cutwater_line_packing_surge(double velocity_ms, double wave_speed_ms, double density_kgm3,
+                                            double friction_head_m, double *pressure_rise_bar, double *packing_bar,
+                                            cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_line_packing_surge_rows(size_t rows, cutwater_column velocity_ms,
+                                                 cutwater_column wave_speed_ms, cutwater_column density_kgm3,
+                                                 cutwater_column friction_head_m,
+                                                 cutwater_result_column pressure_rise_bar,
+                                                 cutwater_result_column packing_bar, cutwater_rows_report *report);
 
 #ifdef __cplusplus
 }

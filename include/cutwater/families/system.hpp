@@ -206,12 +206,12 @@ inline PressureDifference pressure_surge(Velocity velocity_change, Velocity wave
     return detail::quantity_of(unit<PressureDifference>("bar"), pressure_rise_out);
 }
 
-/// Speed of a pressure wave in a thin-walled pipe full of liquid: a = sqrt(K/rho)/sqrt(1 + c K d/(E e)). Source: D. J. Korteweg (1878); restraint after Wylie and Streeter, Fluid Transients in Systems, 1993 (from memory of it).
-inline Velocity pressure_wave_speed(PressureDifference bulk_modulus, PressureDifference pipe_modulus, Length bore, Length wall, Density density = unit<Density>("kg/m3")(998.2), Ratio restraint = unit<Ratio>("")(1))
+/// Speed of a pressure wave in a thin-walled pipe full of liquid: a = sqrt(K/rho)/sqrt(1 + c K d/(E e)), c by the anchorage. Source: D. J. Korteweg (1878); factors c = 1, 1 - mu/2, 1 - mu^2: E. B. Wylie and V. L. Streeter, Fluid Transients in Systems, 1993 (from memory of it; the set read in a multiphysics manual); 1.25 - mu, 1 - mu/2: ASCE 1975, for pipes with d/e above 40 (as credited in a transients manual, excerpt read).
+inline Velocity pressure_wave_speed(PressureDifference bulk_modulus, PressureDifference pipe_modulus, Length bore, Length wall, Density density, const char* anchorage = "one end", Ratio poisson_ratio = unit<Ratio>("")(0.3))
 {
     cutwater_refusal refusal;
     double wave_speed_out;
-    detail::check(cutwater_pressure_wave_speed(detail::number_in(unit<PressureDifference>("GPa"), bulk_modulus), detail::number_in(unit<PressureDifference>("GPa"), pipe_modulus), detail::number_in(unit<Length>("mm"), bore), detail::number_in(unit<Length>("mm"), wall), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<Ratio>(""), restraint), &wave_speed_out, &refusal), refusal);
+    detail::check(cutwater_pressure_wave_speed(detail::number_in(unit<PressureDifference>("GPa"), bulk_modulus), detail::number_in(unit<PressureDifference>("GPa"), pipe_modulus), detail::number_in(unit<Length>("mm"), bore), detail::number_in(unit<Length>("mm"), wall), detail::number_in(unit<Density>("kg/m3"), density), anchorage, detail::number_in(unit<Ratio>(""), poisson_ratio), &wave_speed_out, &refusal), refusal);
     return detail::quantity_of(unit<Velocity>("m/s"), wave_speed_out);
 }
 
@@ -222,6 +222,36 @@ inline Time surge_period(Length length, Velocity wave_speed)
     double period_out;
     detail::check(cutwater_surge_period(detail::number_in(unit<Length>("m"), length), detail::number_in(unit<Velocity>("m/s"), wave_speed), &period_out, &refusal), refusal);
     return detail::quantity_of(unit<Time>("s"), period_out);
+}
+
+struct closure_surge_results {
+    PressureDifference pressure_rise;  // greatest pressure rise at the valve; negative: a fall
+    const char* closure;  // sudden when the valve closes before the wave returns, else slow
+};
+
+/// Pressure rise when a valve takes a flow away evenly in a given time: dp = rho a dv for t_c <= 2 L/a; dp = 2 rho L dv/t_c above. Source: N. Joukowsky (1898) and J. Michaud (1878); K. Subramanya, 1000 Solved Problems in Fluid Mechanics, unsteady flow (its worked examples read).
+inline closure_surge_results closure_surge(Velocity velocity_change, Velocity wave_speed, Density density, Length length, Time closure_time)
+{
+    cutwater_refusal refusal;
+    double pressure_rise_out;
+    const char* closure_out;
+    detail::check(cutwater_closure_surge(detail::number_in(unit<Velocity>("m/s"), velocity_change), detail::number_in(unit<Velocity>("m/s"), wave_speed), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<Length>("m"), length), detail::number_in(unit<Time>("s"), closure_time), &pressure_rise_out, &closure_out, &refusal), refusal);
+    return {detail::quantity_of(unit<PressureDifference>("bar"), pressure_rise_out), closure_out};
+}
+
+struct line_packing_surge_results {
+    PressureDifference pressure_rise;  // rise above the pressure at the valve while the liquid flowed, at most
+    PressureDifference packing;  // of which by packing: the friction's pressure comes back
+};
+
+/// Greatest pressure rise at a valve that stops the flow of a long line suddenly, line packing included: an upper bound: dp <= rho a v + rho g h_f. Source: Joukowsky's rise above the head of the line at rest, which friction can only lower: own bound, tried by the method of characteristics on lines of 1 to 100 km, which came to 100 to 83 % of it; E. B. Wylie and V. L. Streeter, Fluid Transients in Systems, 1993, line packing (from memory of it).
+inline line_packing_surge_results line_packing_surge(Velocity velocity, Velocity wave_speed, Density density, Length friction_head)
+{
+    cutwater_refusal refusal;
+    double pressure_rise_out;
+    double packing_out;
+    detail::check(cutwater_line_packing_surge(detail::number_in(unit<Velocity>("m/s"), velocity), detail::number_in(unit<Velocity>("m/s"), wave_speed), detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<Length>("m"), friction_head), &pressure_rise_out, &packing_out, &refusal), refusal);
+    return {detail::quantity_of(unit<PressureDifference>("bar"), pressure_rise_out), detail::quantity_of(unit<PressureDifference>("bar"), packing_out)};
 }
 
 }  // namespace cutwater

@@ -24,11 +24,12 @@ extern "C" {
  *   Must hold of speed: the specific speed n Q^0.5/H^0.75 (1/min, m3/s, m a stage) must not exceed 60: the method is for
  *                       impellers of radial type
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
  *   Caution: The standard's constants for m3/h and for US gal/min differ by 0.4 %: the metric one is used, whatever unit
  *            the input came in.
  */
@@ -52,11 +53,12 @@ CUTWATER_API cutwater_status cutwater_viscosity_parameter_rows(size_t rows, cutw
  *
  *   Equation: B = 2.80 nu^0.50/(Q_vis^0.25 H_vis^0.125), in mm2/s, m3/h, m
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
  *   Caution: The standard's constants for m3/h and for US gal/min differ by 0.4 %: the metric one is used, whatever unit
  *            the input came in.
  */
@@ -76,11 +78,12 @@ CUTWATER_API cutwater_status cutwater_viscosity_parameter_from_duty_rows(size_t 
  *
  *   Equation: C_Q = 2.71^(-0.165 (log10 B)^3.15) for B > 1; 1 for B <= 1
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
  */
 CUTWATER_API cutwater_status cutwater_viscous_flow_ratio(double viscosity_parameter, double *flow_ratio, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_viscous_flow_ratio_rows(size_t rows, cutwater_column viscosity_parameter,
@@ -97,11 +100,12 @@ CUTWATER_API cutwater_status cutwater_viscous_flow_ratio_rows(size_t rows, cutwa
  *
  *   Equation: C_H = 1 - (1 - C_Q)(Q_W/Q_BEP)^0.75 for B > 1; 1 for B <= 1
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
  */
 CUTWATER_API cutwater_status cutwater_viscous_head_ratio(double viscosity_parameter, double flow_ratio, double *head_ratio,
                                             cutwater_refusal *refusal);
@@ -114,14 +118,18 @@ CUTWATER_API cutwater_status cutwater_viscous_head_ratio_rows(size_t rows, cutwa
  *
  *   viscosity_parameter          viscosity parameter B; from 40 on the correction is too uncertain and the losses have
  *                                to be analysed one by one; above 0 to below 40
- *   best_efficiency              best efficiency on water; counts for B up to 1 only; above 0 to below 1
- *   viscosity_mm2s               kinematic viscosity at pumping temperature; counts for B up to 1 only; from 1 to 3000
- *                                mm2/s
+ *   best_efficiency              best efficiency on water; counts for B up to 1, and above for the safe branch; above 0
+ *                                to below 1
+ *   viscosity_mm2s               kinematic viscosity at pumping temperature; counts for B up to 1, and above for the
+ *                                safe branch; from 1 to 3000 mm2/s
  *   water_viscosity_mm2s         kinematic viscosity of the water that the pump was tested on; from 0.2 to 2 mm2/s; 1 if
  *                                left out
+ *   near_one                     as printed: the two branches, which jump at B = 1; safe: above B = 1 no higher than the
+ *                                other branch ends there; "as printed" or "safe"; "as printed" if left out
  *   -> efficiency_ratio          the same at every flow
  *
- *   Equation: C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1
+ *   Equation: C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1; safe, B > 1:
+ *             at most that value with nu/B^2, where B would be 1
  *   Must hold of viscosity: the liquid must not be thinner than the water of the pump's test: no correction is needed
  *                           then
  *   Must hold of best_efficiency: the method's formula for B up to 1 leaves no efficiency with so low a best efficiency
@@ -130,17 +138,20 @@ CUTWATER_API cutwater_status cutwater_viscous_head_ratio_rows(size_t rows, cutwa
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
- *   Caution: The method's two branches do not join at B = 1: the efficiency ratio jumps there by a few per cent, as the
- *            standard prints it.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
+ *   Caution: The method's two branches do not join: above B = 1 the efficiency ratio begins again at 1, higher by (1 -
+ *            eta_BEP)((nu/nu_W)^0.07 - 1)/eta_BEP, which is 3 % at eta_BEP 0.8 and 5 mm2/s, 17 % at 0.5 and 10 mm2/s.
+ *            Near B = 1 take near_one as safe, which is never above the standard's value.
  */
 CUTWATER_API cutwater_status cutwater_viscous_efficiency_ratio(double viscosity_parameter, double best_efficiency,
                                                   double viscosity_mm2s, double water_viscosity_mm2s,
-                                                  double *efficiency_ratio, cutwater_refusal *refusal);
+                                                  const char *near_one, double *efficiency_ratio,
+                                                  cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_viscous_efficiency_ratio_rows(size_t rows, cutwater_column viscosity_parameter,
                                                        cutwater_column best_efficiency,
                                                        cutwater_column viscosity_mm2s,
-                                                       cutwater_column water_viscosity_mm2s,
+                                                       cutwater_column water_viscosity_mm2s, const char *near_one,
                                                        cutwater_result_column efficiency_ratio,
                                                        cutwater_rows_report *report);
 
@@ -160,6 +171,8 @@ CUTWATER_API cutwater_status cutwater_viscous_efficiency_ratio_rows(size_t rows,
  *   density_kgm3                 density of the viscous liquid; from 50 to 25000 kg/m3
  *   water_viscosity_mm2s         kinematic viscosity of the water that the pump was tested on; from 0.2 to 2 mm2/s; 1 if
  *                                left out
+ *   near_one                     as printed: the two branches, which jump at B = 1; safe: above B = 1 no higher than the
+ *                                other branch ends there; "as printed" or "safe"; "as printed" if left out
  *   -> viscous_flow_m3h          flow of that point on the viscous liquid
  *   -> viscous_head_m            head of that point on the viscous liquid
  *   -> viscous_efficiency        efficiency of that point on the viscous liquid
@@ -176,22 +189,24 @@ CUTWATER_API cutwater_status cutwater_viscous_efficiency_ratio_rows(size_t rows,
  *                           then
  *   Must hold of best_efficiency: the method's formula for B up to 1 leaves no efficiency with so low a best efficiency
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
  *   Caution: The standard's constants for m3/h and for US gal/min differ by 0.4 %: the metric one is used, whatever unit
  *            the input came in.
- *   Caution: The method's two branches do not join at B = 1: the efficiency ratio jumps there by a few per cent, as the
- *            standard prints it.
+ *   Caution: The method's two branches do not join: above B = 1 the efficiency ratio begins again at 1, higher by (1 -
+ *            eta_BEP)((nu/nu_W)^0.07 - 1)/eta_BEP, which is 3 % at eta_BEP 0.8 and 5 mm2/s, 17 % at 0.5 and 10 mm2/s.
+ *            Near B = 1 take near_one as safe, which is never above the standard's value.
  *   Caution: Losses of seals, bearings and magnetic couplings rise with viscosity too and are not in it; check NPSH on
  *            the viscous liquid.
  */
 CUTWATER_API cutwater_status cutwater_viscous_performance(double flow_m3h, double head_m, double efficiency,
                                              double best_efficiency_flow_m3h, double best_efficiency_head_m,
                                              double best_efficiency, double speed_rpm, double viscosity_mm2s,
-                                             double density_kgm3, double water_viscosity_mm2s,
+                                             double density_kgm3, double water_viscosity_mm2s, const char *near_one,
                                              double *viscous_flow_m3h, double *viscous_head_m,
                                              double *viscous_efficiency, double *power_kW, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_viscous_performance_rows(size_t rows, cutwater_column flow_m3h, cutwater_column head_m,
@@ -200,7 +215,7 @@ CUTWATER_API cutwater_status cutwater_viscous_performance_rows(size_t rows, cutw
                                                   cutwater_column best_efficiency_head_m,
                                                   cutwater_column best_efficiency, cutwater_column speed_rpm,
                                                   cutwater_column viscosity_mm2s, cutwater_column density_kgm3,
-                                                  cutwater_column water_viscosity_mm2s,
+                                                  cutwater_column water_viscosity_mm2s, const char *near_one,
                                                   cutwater_result_column viscous_flow_m3h,
                                                   cutwater_result_column viscous_head_m,
                                                   cutwater_result_column viscous_efficiency,
@@ -220,13 +235,14 @@ CUTWATER_API cutwater_status cutwater_viscous_performance_rows(size_t rows, cutw
  *             viscosity_parameter_from_duty
  *   Must hold of viscosity: the viscosity parameter B must stay below 40: beyond it the correction is too uncertain
  *   Source: ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it, checked against its
- *           two worked examples as reproduced in public literature)
+ *           two worked examples as reproduced in public literature); this edition only
  *   Caution: A first choice only: check the pump found with viscous_performance at its own best efficiency point and
  *            speed.
  *   Caution: The viscosity correction is an empirical average of tests: single pumps may depart from it by several per
  *            cent.
  *   Caution: Made from tests on Newtonian liquids with 3 to 260 m3/h and 6 to 130 m a stage at best efficiency: less
- *            certain outside; not for slurries, axial or mixed flow.
+ *            certain outside; not for slurries, axial or mixed flow. Later editions of ANSI/HI 9.6.7 are reported to go
+ *            up to 4000 mm2/s and a specific speed of 58 (3000 in US units); they were not read.
  *   Caution: The standard's constants for m3/h and for US gal/min differ by 0.4 %: the metric one is used, whatever unit
  *            the input came in.
  */

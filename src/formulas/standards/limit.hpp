@@ -34,7 +34,7 @@ inline constexpr const char* conditions =
 
 constexpr auto standard()
 {
-    return choice<PumpStandard>("standard", "standard",
+    return choice<PumpStandard>("pump_standard", "standard",
                                 "ISO 5199:2002, ISO 9905:1994, ISO 9908:1993, ISO 13709:2009 (= API 610 11th edition) "
                                 "or ASME B73.1-2012");
 }
