@@ -28,7 +28,6 @@ namespace cutwater::formulas {
 
 namespace seal {
 
-inline constexpr Interval ambient_bara = between(0.5, 1.2);  // from 5500 m up to the deepest mine
 inline constexpr const char* read_on_site =
     "Read the chamber's own gauge where there is one: worn rings, a blocked balance hole or a changed gap move this "
     "pressure without moving the curve.";
@@ -39,11 +38,11 @@ inline constexpr const char* air_drawn_in =
 
 constexpr auto suction()
 {
-    return input("suction_pressure", "p_s", units::barg, limits::gauge_barg, "pressure at the pump's suction, gauge");
+    return input("suction_pressure", "p_s", units::barg, limits::suction_barg, "pressure at the pump's suction, gauge");
 }
 constexpr auto ambient()
 {
-    return input("ambient_pressure", "p_amb", units::bara, ambient_bara,
+    return input("ambient_pressure", "p_amb", units::bara, limits::ambient_bara,
                  "barometric pressure on site, for the absolute pressure", 1.01325);
 }
 

@@ -31,6 +31,7 @@ namespace cutwater::formulas {
 namespace seal {
 
 inline constexpr Interval pressures_bara = above_up_to(0, 1000);
+inline constexpr Interval vapours_bara = above_up_to(0, 300);
 inline constexpr const char* margin_source =
     "345 kPa (50 psi) over the vapour pressure: W. E. Forsthoffer, Best Practice Handbook for Rotating Machinery 2011, "
     "pp. 508 and 523 (pages read); 3.5 bar, "
@@ -55,8 +56,8 @@ constexpr auto curve_temperatures()
 }
 constexpr auto curve_pressures()
 {
-    return series("vapour_pressures", "p_v,i", units::bara, above(0), "the liquid's vapour-pressure curve: pressures",
-                  2, Order::rising);
+    return series("vapour_pressures", "p_v,i", units::bara, seal::vapours_bara,
+                  "the liquid's vapour-pressure curve: pressures", 2, Order::rising);
 }
 constexpr auto face_rise()
 {
@@ -146,7 +147,7 @@ inline constexpr auto seal_vapour_margin_record = record<&seal_vapour_margin>(
     {.name = "seal_vapour_margin",
      .meaning = "Margin of the seal chamber's pressure over the liquid's vapour pressure",
      .also = "vapor margin|vapour pressure margin|flash margin|seal chamber margin",
-     .inputs = {seal::chamber_pressure(), input("vapour_pressure", "p_v", units::bara, above(0),
+     .inputs = {seal::chamber_pressure(), input("vapour_pressure", "p_v", units::bara, seal::vapours_bara,
                                                 "vapour pressure at the chamber's temperature, absolute")},
      .results = {output("margin", "dp", units::bar, "pressure over the vapour pressure; negative: it boils"),
                  output("ratio", "r", units::number, "chamber pressure over vapour pressure, both absolute")},
