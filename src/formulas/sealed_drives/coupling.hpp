@@ -66,9 +66,10 @@ inline constexpr auto magnetic_coupling_torque_record = record<&magnetic_couplin
         "with that coefficient less than 30 % of the magnet's strength would be left: a linear change does not reach "
         "so far"));
 
-inline Torque magnetic_coupling_start_torque(Torque motor, Torque load, Fraction inertia_share)
+inline Torque magnetic_coupling_start_torque(Torque motor, Torque load, MomentOfInertia motor_inertia,
+                                             MomentOfInertia pump_inertia)
 {
-    return load + (motor - load) * inertia_share.value;
+    return load + (motor - load) * (pump_inertia / (motor_inertia + pump_inertia));
 }
 
 inline constexpr auto magnetic_coupling_start_torque_record = record<&magnetic_coupling_start_torque>(
@@ -78,16 +79,16 @@ inline constexpr auto magnetic_coupling_start_torque_record = record<&magnetic_c
      .inputs = {input("motor_torque", "T_M", units::Nm, above(0),
                       "greatest torque of the motor during the start: locked-rotor or breakdown torque"),
                 input("load_torque", "T_L", units::Nm, from(0), "torque that the pump asks for at that moment"),
-                input("inertia_share", "J_P/J", units::fraction, inside(0, 1),
-                      "moment of inertia behind the coupling (inner magnets, shaft, impeller, liquid in it) over that "
-                      "of the whole train")},
+                input("motor_inertia", "J_M", units::kgm2, above(0), "motor and outer magnets"),
+                input("pump_inertia", "J_P", units::kgm2, above(0),
+                      "inner magnets, shaft, impeller and the liquid in it")},
      .results = {output("torque", "T_C", units::Nm, "torque that the coupling must pass on")},
-     .equation = "T_C = T_L + (T_M - T_L) J_P/J",
+     .equation = "T_C = T_L + (T_M - T_L) J_P/(J_M + J_P)",
      .source = "Newton's second law for two masses on a stiff shaft; common practice",
      .cautions = {"Mean torque: a start on the mains swings, and the first peaks reach about twice the mean. Starting "
                   "direct on line decouples more drives than running does; use a soft start or a converter.",
                   magnetic::decouples},
-     .example = {"120, 10, 0.23", "35.3", "hand calculation: 10 + 110 x 0.23"}},
+     .example = {"120, 10, 0.05, 0.015", "35.385", "hand calculation: 10 + 110 x 0.015/0.065"}},
     relation<"load_torque", "motor_torque">([](Torque load, Torque motor) { return load < motor; },
                                             "it must be less than the motor's: the motor would not start the pump"));
 
