@@ -368,4 +368,16 @@ inline std::vector<SensitivityRow> sensitivity(const char* function, const Argum
     return made;
 }
 
+/// Names of functions that words of the trade point to ("suction safe", "NPSHR"), best first.
+inline std::vector<std::string> find_function(const char* words)
+{
+    std::vector<std::int32_t> positions(32);
+    std::size_t count = 0;
+    cutwater_refusal refusal;
+    detail::check(cutwater_find_function(words, positions.data(), positions.size(), &count, &refusal), refusal);
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < std::min(count, positions.size()); ++i) names.emplace_back(cutwater_function_name(positions[i]));
+    return names;
+}
+
 }  // namespace cutwater

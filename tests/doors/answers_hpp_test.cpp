@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 #include <cmath>
 #include <type_traits>
 
@@ -165,4 +167,12 @@ TEST_CASE("sensitivity by the header", "[answers.hpp]")
     CHECK(rows[2].slope == Approx(std::pow(1200.0 / 1480, 3)).epsilon(1e-7));
     CHECK_FALSE(sensitivity("npsh_available", suction(0)).back().relative);
     CHECK_THROWS_AS(sensitivity("power_at_speed", {-1, 1480, 1200}), Refused);
+}
+
+TEST_CASE("words of the trade find functions through the header")
+{
+    const auto found = cutwater::find_function("is it safe on suction");
+    REQUIRE_FALSE(found.empty());
+    CHECK(std::find(found.begin(), found.end(), "npsh_margin") != found.end());
+    CHECK(cutwater::find_function("xyzzyqq").empty());
 }

@@ -39,12 +39,12 @@ CUTWATER_API cutwater_status cutwater_seal_chamber_fraction_rows(size_t rows, co
 /*
  * Pressure in the seal chamber from suction and discharge pressure.
  *
- *   suction_pressure_barg        pressure at the pump's suction, gauge; above -1.1 up to 1000 barg
+ *   suction_pressure_barg        pressure at the pump's suction, gauge; above -1.1 up to 500 barg
  *   discharge_pressure_barg      pressure at the pump's discharge, gauge; above -1.1 up to 1000 barg
  *   fraction                     part of the differential pressure in the chamber: seal_chamber_fraction's, or measured;
  *                                below 0 for strong back vanes; from -0.5 to 1
- *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.5 to 1.2 bara; 1.01325
- *                                if left out
+ *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.3 to 2 bara; 1.01325 if
+ *                                left out
  *   -> chamber_pressure_barg     pressure in the chamber, gauge
  *   -> absolute_pressure_bara    the same, absolute
  *
@@ -75,7 +75,7 @@ CUTWATER_API cutwater_status cutwater_seal_chamber_pressure_rows(size_t rows, cu
 /*
  * Pressure behind an impeller with a back ring and balance holes, by the ring's clearance and the holes.
  *
- *   suction_pressure_barg        pressure at the pump's suction, gauge; above -1.1 up to 1000 barg
+ *   suction_pressure_barg        pressure at the pump's suction, gauge; above -1.1 up to 500 barg
  *   ring_pressure_difference_bar pressure outside the back ring over the suction pressure; at least 0 bar
  *   ring_diameter_mm             diameter of the back ring; from 1 to 10000 mm
  *   radial_clearance_mm          radial clearance of the back ring, half the difference of the diameters; above 0 up to
@@ -83,8 +83,8 @@ CUTWATER_API cutwater_status cutwater_seal_chamber_pressure_rows(size_t rows, cu
  *   holes                        number of balance holes; a whole number from 1 to 100
  *   hole_diameter_mm             diameter of each hole; above 0 up to 200 mm
  *   coefficient_ratio            discharge coefficient of the holes over that of the ring; from 0.3 to 3; 1 if left out
- *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.5 to 1.2 bara; 1.01325
- *                                if left out
+ *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.3 to 2 bara; 1.01325 if
+ *                                left out
  *   -> chamber_pressure_barg     pressure inside the back ring, gauge
  *   -> absolute_pressure_bara    the same, absolute
  *   -> area_ratio                area of the holes over that of the ring's clearance
@@ -122,7 +122,7 @@ CUTWATER_API cutwater_status cutwater_balance_hole_chamber_pressure_rows(size_t 
 /*
  * Pressure in the seal chamber behind back vanes, by their height and gap, and the force on the impeller's back.
  *
- *   suction_pressure_barg        pressure at the pump's suction, gauge; above -1.1 up to 1000 barg
+ *   suction_pressure_barg        pressure at the pump's suction, gauge; above -1.1 up to 500 barg
  *   rim_pressure_difference_bar  static pressure at the impeller's rim over the suction pressure, about 0.75 of the
  *                                total; at least 0 bar
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
@@ -136,8 +136,8 @@ CUTWATER_API cutwater_status cutwater_balance_hole_chamber_pressure_rows(size_t 
  *                                200 mm
  *   core_rotation                speed of the liquid's core before a smooth shroud over the impeller's; from 0.2 to 0.9;
  *                                0.5 if left out
- *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.5 to 1.2 bara; 1.01325
- *                                if left out
+ *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.3 to 2 bara; 1.01325 if
+ *                                left out
  *   -> chamber_pressure_barg     pressure at the inner diameter, gauge
  *   -> absolute_pressure_bara    the same, absolute
  *   -> back_force_N              force on the back shroud from the inner diameter out, over the suction pressure;
@@ -187,8 +187,8 @@ CUTWATER_API cutwater_status cutwater_back_vane_chamber_pressure_rows(size_t row
  *   chamber_pressure_barg        highest pressure that the chamber can have, gauge: closed valve and worn back ring
  *                                included; above -1.1 up to 1000 barg
  *   margin_bar                   what the barrier liquid keeps above it; above 0 up to 50 bar; 1.4 if left out
- *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.5 to 1.2 bara; 1.01325
- *                                if left out
+ *   ambient_pressure_bara        barometric pressure on site, for the absolute pressure; from 0.3 to 2 bara; 1.01325 if
+ *                                left out
  *   -> barrier_pressure_barg     least pressure of the barrier liquid, gauge; the outer seal holds it against the
  *                                ambient
  *   -> absolute_pressure_bara    the same, absolute
@@ -517,7 +517,7 @@ CUTWATER_API cutwater_status cutwater_seal_chamber_temperature_rows(size_t rows,
  *
  *   chamber_pressure_bara        lowest pressure in the chamber, absolute, as from seal_chamber_pressure; above 0 up to
  *                                1000 bara
- *   vapour_pressure_bara         vapour pressure at the chamber's temperature, absolute; above 0 bara
+ *   vapour_pressure_bara         vapour pressure at the chamber's temperature, absolute; above 0 up to 300 bara
  *   -> margin_bar                pressure over the vapour pressure; negative: it boils
  *   -> ratio                     chamber pressure over vapour pressure, both absolute
  *
@@ -550,7 +550,7 @@ CUTWATER_API cutwater_status cutwater_seal_vapour_margin_rows(size_t rows, cutwa
  *   temperatures_degC            the liquid's vapour-pressure curve: temperatures; a series of at least 2 points,
  *                                rising; each above -273.15 degC
  *   vapour_pressures_bara        the liquid's vapour-pressure curve: pressures; a series of at least 2 points, rising;
- *                                each above 0 bara
+ *                                each above 0 up to 300 bara
  *   face_rise_K                  how much warmer the film between the faces is than the chamber; from 0 to 300 K; 0 if
  *                                left out
  *   -> vapour_pressure_bara      vapour pressure at the chamber's temperature and the faces' rise
@@ -600,7 +600,7 @@ CUTWATER_API cutwater_status cutwater_seal_temperature_margin_rows(size_t rows, 
  *   temperatures_degC            the liquid's vapour-pressure curve: temperatures; a series of at least 2 points,
  *                                rising; each above -273.15 degC
  *   vapour_pressures_bara        the liquid's vapour-pressure curve: pressures; a series of at least 2 points, rising;
- *                                each above 0 bara
+ *                                each above 0 up to 300 bara
  *   criterion                    which margin decides: pressure over the vapour pressure, ratio of the two, or
  *                                temperature below boiling; "pressure", "ratio" or "temperature"
  *   face_rise_K                  how much warmer the film between the faces is than the chamber; from 0 to 300 K; 0 if
@@ -655,7 +655,7 @@ CUTWATER_API cutwater_status cutwater_seal_margin_verdict_rows(size_t rows, cutw
  *   temperatures_degC            the liquid's vapour-pressure curve: temperatures; a series of at least 2 points,
  *                                rising; each above -273.15 degC
  *   vapour_pressures_bara        the liquid's vapour-pressure curve: pressures; a series of at least 2 points, rising;
- *                                each above 0 bara
+ *                                each above 0 up to 300 bara
  *   criterion                    which margin decides: pressure over the vapour pressure, ratio of the two, or
  *                                temperature below boiling; "pressure", "ratio" or "temperature"
  *   face_rise_K                  how much warmer the film between the faces is than the chamber; from 0 to 300 K; 0 if

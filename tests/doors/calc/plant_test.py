@@ -43,6 +43,8 @@ class Plant(unittest.TestCase):
     def setUpClass(cls):
         shutil.rmtree(WORK, ignore_errors=True)
         shutil.copytree(SOURCE / "examples/plant", WORK / "plant", ignore=shutil.ignore_patterns("__pycache__"))
+        subprocess.run([sys.executable, "make_workbook.py"], cwd=WORK / "plant", check=True)
+        cls.made = (WORK / "plant/plant.fods").read_text(encoding="utf-8")
         cls.data = WORK / "plant/plant.json"
         plant = json.loads(cls.data.read_text(encoding="utf-8"))
         pumps = {pump["tag"]: pump for pump in plant["pumps"]}
@@ -57,6 +59,10 @@ class Plant(unittest.TestCase):
                                 f'macro:///PlantRunner.Runner.Run("{WORK}/plant/plant.fods","{WORK}")'])
         if not (WORK / "plant.ods").exists():
             raise RuntimeError(f"no workbook came out: {printed}")
+
+    def test_committed_workbook_is_current(self):
+        committed = (SOURCE / "examples/plant/plant.fods").read_text(encoding="utf-8")
+        self.assertTrue(committed == self.made, "run examples/plant/make_workbook.py and commit plant.fods")
 
     def lines(self, sheet):
         return [line.split("\t") for line in (WORK / f"plant-{sheet}.csv").read_text(encoding="utf-8").splitlines()]
