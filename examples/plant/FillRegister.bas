@@ -90,7 +90,7 @@ Function OnePump()
   If Word("correct_for") = "viscosity" Then
     b = Calc.VISCOSITY_PARAMETER(viscosity, Given("best_flow"), best_head, Given("speed"))
     head_ratio = Calc.VISCOUS_HEAD_RATIO(b, 1)
-    corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out)
+    corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out, left_out)
     If IsArray(corrected) Then best_flow = corrected(0)(0)
   End If
   For point = 0 To POINTS - 1
@@ -118,7 +118,7 @@ Function OnePump()
           End If
         Case "viscosity"
           corrected = left_out
-          corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out)
+          corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out, left_out)
           If IsArray(corrected) Then
             used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)
           End If
