@@ -1,6 +1,6 @@
 """Every function's array form against its relation in NumPy: nanoseconds a row and the ratio, worst first. Not a test.
 
-usage: rows_bench.py LIBRARY CATALOGUE.json [--markdown FILE] [NAME...]
+usage: rows_bench.py LIBRARY CATALOGUE.json [--document FILE] [NAME...]
 Both write into new arrays; NumPy with the widest vectors it has. A hundred thousand rows, as a column of a plant's historian has
 for a season; a call of the library through ctypes costs some microseconds, of which there then remain hundredths of a nanosecond a row.
 """
@@ -33,7 +33,7 @@ class Report(ctypes.Structure):
     _fields_ = [("bitmap", ctypes.c_void_p), ("threads", ctypes.c_int32), ("refused", ctypes.c_size_t), ("first", Refusal)]
 
 
-def least(work, rounds=25):
+def least(work, rounds=15):
     """Seconds of the quickest of many short runs, a call: the machine may have other work."""
     count = 1
     while True:
@@ -41,7 +41,7 @@ def least(work, rounds=25):
         for _ in range(count):
             work()
         took = time.perf_counter() - start
-        if took > 1e-3:
+        if took > 5e-4:
             break
         count *= 2
     best = took
@@ -66,7 +66,7 @@ def examples(function):
 class Case:
     """A function's inputs as columns, and the same as NumPy takes them."""
 
-    def __init__(self, function, relation, random):
+    def __init__(self, function, relation):
         self.function, self.relation = function, relation
         self.kept, self.arguments, self.numpy_arguments = [], [ctypes.c_size_t(ROWS)], []
         parameters = list(relation.compute.__code__.co_varnames[: relation.compute.__code__.co_argcount]) if relation else []
@@ -148,14 +148,15 @@ def measured(functions, library, names):
             continue  # no array form
         for relation in relations.RELATIONS.get(function["name"], [None]):
             once = f"; {len(relation.once)} of {len(function['inputs'])} inputs given once" if relation and relation.once else ""
-            yield function["name"] + once, *compare(Case(function, relation, None), library)
+            print(function["name"], file=sys.stderr, flush=True)
+            yield function["name"] + once, *compare(Case(function, relation), library)
 
 
 def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("library")
     parser.add_argument("catalogue")
-    parser.add_argument("--markdown")
+    parser.add_argument("--document", help="a page whose table, from its heading row to its last, is replaced")
     parser.add_argument("names", nargs="*")
     given = parser.parse_args()
     library = ctypes.CDLL(given.library)
@@ -167,9 +168,13 @@ def main():
         lines.append(f"| `{name.split(';')[0]}`{';'.join([''] + name.split(';')[1:])} | {ours:.2f} | "
                      + (f"{theirs:.2f} | {ours / theirs:.2f}" if theirs else "— | ") + f" | {note} |")
     text = "\n".join(lines) + "\n"
-    if given.markdown:
-        with open(given.markdown, "w", encoding="utf-8") as file:
-            file.write(text)
+    if given.document:
+        with open(given.document, encoding="utf-8") as file:
+            page = file.read()
+        begin = page.index(lines[0])
+        end = page.index("\n\n", begin) + 1
+        with open(given.document, "w", encoding="utf-8") as file:
+            file.write(page[:begin] + text + page[end:])
     print(text, end="")
 
 
