@@ -53,48 +53,50 @@ def least(work, rounds=15):
     return best / count
 
 
-IN_RECORDS_UNITS = {"100 degF": 37.8, "10 hp": 7.457}  # what examples give as texts
-
-
-def examples(function):
-    """The record's example as values of its inputs, what it leaves out by its default."""
-    given = function["example"]["inputs"]
-    values = [given.get(i["name"], i.get("default")) for i in function["inputs"]]
-    return [IN_RECORDS_UNITS.get(v, v) if isinstance(v, str) else v for v in values]
+def number_of(library, function, record, value):
+    """An example's number, or its text with a unit as the library reads it."""
+    if not isinstance(value, str):
+        return float(value)
+    number = ctypes.c_double()
+    name = function["name"].encode()
+    status = library.cutwater_read(library.cutwater_find(name), function["inputs"].index(record), value.encode(), ctypes.byref(number), None)
+    if status:
+        raise ValueError(f"{function['name']}: {value}")
+    return number.value
 
 
 class Case:
     """A function's inputs as columns, and the same as NumPy takes them."""
 
-    def __init__(self, function, relation):
+    def __init__(self, function, relation, library):
         self.function, self.relation = function, relation
         self.kept, self.arguments, self.numpy_arguments = [], [ctypes.c_size_t(ROWS)], []
         parameters = list(relation.compute.__code__.co_varnames[: relation.compute.__code__.co_argcount]) if relation else []
-        for record, value in zip(function["inputs"], examples(function)):
+        for record, value in ((i, function["example"]["inputs"].get(i["name"], i.get("default"))) for i in function["inputs"]):
             if record["kind"] == "series":
-                series = np.array(value, float)
+                series = np.array([number_of(library, function, record, v) for v in value])
                 self.kept.append(series)
                 self.arguments += [ctypes.c_void_p(series.ctypes.data), ctypes.c_size_t(len(series))]
             elif record["kind"] == "choice":
                 self.arguments.append(ctypes.c_char_p(str(value).encode()))
             else:
-                self.add_number(record, value, parameters.pop(0) if parameters else None)
+                self.add_number(record, number_of(library, function, record, value), parameters.pop(0) if parameters else None)
 
     def add_number(self, record, value, name):
         if self.relation:
             value = self.relation.given.get(name, value)
-        low, high = self.interval(record, float(value), name)
+        low, high = self.interval(record, value, name)
         once = self.relation is not None and name in self.relation.once
         if once:
-            column = np.array([float(value)])
+            column = np.array([value])
         elif record["kind"] == "count":
-            column = np.full(ROWS, float(value))
+            column = np.full(ROWS, value)
         else:
             column = self.random.uniform(low, high, ROWS)
         self.kept.append(column)
         self.arguments.append(Column(column.ctypes.data, 0 if once else 1))
         if name:
-            self.numpy_arguments.append(float(value) if once else column)
+            self.numpy_arguments.append(value if once else column)
 
     random = np.random.default_rng(1)
 
@@ -149,7 +151,7 @@ def measured(functions, library, names):
         for relation in relations.RELATIONS.get(function["name"], [None]):
             once = f"; {len(relation.once)} of {len(function['inputs'])} inputs given once" if relation and relation.once else ""
             print(function["name"], file=sys.stderr, flush=True)
-            yield function["name"] + once, *compare(Case(function, relation), library)
+            yield function["name"] + once, *compare(Case(function, relation, library), library)
 
 
 def main():
