@@ -42,7 +42,6 @@ std::vector<Question> questions()
             cutwater_describe_question_argument(position, k, &part);
             q.arguments.emplace_back(part.name);
             q.asked.push_back(part.asked);
-            q.optional.push_back(part.optional != 0);
             q.takes_rest = part.asked == CUTWATER_ASKED_ARGUMENTS;
         }
         for (std::int32_t k = 0; k < info.results; ++k) {

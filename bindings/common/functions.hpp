@@ -33,7 +33,6 @@ struct Question {
     std::string name;
     std::vector<std::int32_t> asked;  // cutwater_asked, an argument each
     std::vector<std::string> arguments;
-    std::vector<bool> optional;
     std::vector<std::string> results;
     std::int32_t layout = CUTWATER_ONE;
     bool takes_rest = false;          // its last argument is all the further ones

@@ -339,7 +339,7 @@ inline constexpr FunctionTypes function_types[] = {
     {"jacket_temperature_needed", "Power Temperature Area HeatTransfer", "Temperature"},
     {"jacket_steam_flow", "Power SpecificEnergy", "MassFlow"},
     {"magnetic_coupling_torque", "Torque Temperature Temperature TemperatureCoefficient TemperatureCoefficient Temperature", "Torque Ratio"},
-    {"magnetic_coupling_start_torque", "Torque Torque Fraction", "Torque"},
+    {"magnetic_coupling_start_torque", "Torque Torque MomentOfInertia MomentOfInertia", "Torque"},
     {"magnetic_coupling_margin", "Torque Power RotationalSpeed Torque", "Ratio Torque"},
     {"shell_end_factor", "Count Length Length", "Ratio"},
     {"shell_eddy_loss", "MagneticFluxDensity ElectricalConductivity RotationalSpeed Length Length Length Ratio", "Power Torque Ratio"},

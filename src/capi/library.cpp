@@ -140,7 +140,7 @@ cutwater_status cutwater_convert_unit(double value, const char* from, const char
 {
     if (!result || !from || !to) {
         if (result) *result = std::numeric_limits<double>::quiet_NaN();
-        return refuse(CUTWATER_MISSING, "convert: a pointer is null.", refusal);
+        return refuse(CUTWATER_MISSING, "convert_unit: a pointer is null.", refusal);
     }
     double converted = 0;
     const cutwater_status status = convert(value, from, to, converted, refusal);

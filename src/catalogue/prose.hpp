@@ -45,7 +45,7 @@ inline const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *
 void write_interval(Prose& to, const InputInfo& in);
 /// "\"1B\", \"1E\" or \"1U\"".
 void write_words(Prose& to, std::span<const char* const> words);
-/// What an input takes: "a number in m3/h, or a text with its unit", "one of …", "a series of at least 2 …".
+/// What an input takes: "a number in m3/h, or a text with its unit", "one of the words …", "a series: …".
 void write_kind(Prose& to, const InputInfo& in);
 /// What is permitted of it, and what stands for it when it is left out: "from 0 to 1; 0.4 if left out".
 void write_permitted(Prose& to, const InputInfo& in);

@@ -170,11 +170,8 @@ cutwater_status refuse_overflow(const FunctionText& f, std::size_t result, cutwa
 cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwater_refusal* refusal) noexcept
 {
     return refuse_input(f, input, nan, -1, CUTWATER_MISSING, refusal, [&](Writer& to, const InputInfo& in) {
-        to.add("{} was not given ({}", in.full_name, in.meaning);
-        if (in.kind != Kind::choice) {
-            to.add("; ");
-            write_interval(to, in);
-        }
+        to.add("{} was not given ({}; ", in.full_name, in.meaning);
+        write_permitted(to, in);
         to.add(").");
     });
 }

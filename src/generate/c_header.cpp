@@ -31,17 +31,9 @@ void describe(std::string& to, const FunctionInfo& f)
     put(to, " */\n");
 }
 
-std::string upper(std::string_view text)
-{
-    std::string made(text);
-    for (char& c : made)
-        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
-    return made;
-}
-
 Product family_header(const Family& family)
 {
-    const std::string guard = formatted("CUTWATER_FAMILIES_{}_H", upper(family.name));
+    const std::string guard = formatted("CUTWATER_FAMILIES_{}_H", capitals(family.name));
     std::string text;
     put(text, "/* {}. */\n/* {}. */\n#ifndef {}\n#define {}\n\n#include <cutwater/base.h>\n\n#ifdef __cplusplus\nextern \"C\" {{\n#endif\n", made_by,
         family.title, guard, guard);

@@ -43,6 +43,14 @@ std::string kind_text(const InputInfo& in) { return prose<const InputInfo&>(writ
 
 std::string words_text(std::span<const char* const> words) { return prose<std::span<const char* const>>(write_words, words); }
 
+std::string capitals(std::string_view name)
+{
+    std::string made(name);
+    for (char& c : made)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    return made;
+}
+
 std::string sentence(std::string_view text)
 {
     std::string made(text);

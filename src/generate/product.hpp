@@ -34,6 +34,8 @@ std::string permitted_text(const InputInfo& input);
 std::string kind_text(const InputInfo& input);
 std::string words_text(std::span<const char* const> words);
 
+std::string capitals(std::string_view name);
+
 /// Begins with a capital, ends with a stop.
 std::string sentence(std::string_view text);
 

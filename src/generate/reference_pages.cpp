@@ -57,14 +57,6 @@ const char* layout_text(Layout layout)
     return "one cell";
 }
 
-std::string capitals(std::string_view name)
-{
-    std::string made(name);
-    for (char& c : made)
-        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
-    return made;
-}
-
 Product questions_page()
 {
     std::string page;

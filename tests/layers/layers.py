@@ -35,7 +35,7 @@ def sources(folder):
     return [p for p in sorted((SOURCE / folder).rglob("*")) if p.suffix in (".h", ".hpp", ".cpp", ".c", ".i")]
 
 
-def layer_of(path, file):
+def layer_of(path):
     """The layer that an include belongs to; None for a file beside it, a system's or a library's header."""
     if path.startswith("cutwater/"):
         return "C API" if path in C_API else "public"
@@ -63,7 +63,7 @@ def known_without_boost(start):
 class Layers(unittest.TestCase):
     def check(self, file, allowed):
         for path in INCLUDE.findall(file.read_text(encoding="utf-8")):
-            layer = layer_of(path, file)
+            layer = layer_of(path)
             if layer == "C API" and "public" in allowed:
                 continue
             if layer is not None:

@@ -65,13 +65,6 @@ std::string camel_case(std::string_view name)
     return made;
 }
 
-std::string capitals(std::string_view name)
-{
-    std::string made(name);
-    std::transform(made.begin(), made.end(), made.begin(), upper);
-    return made;
-}
-
 std::vector<CalcMethod> calc_functions()
 {
     std::vector<CalcMethod> made;

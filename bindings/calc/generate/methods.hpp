@@ -29,6 +29,4 @@ std::vector<CalcMethod> calc_questions();
 /// "flow_m3h" as "flowM3h".
 std::string camel_case(std::string_view name);
 
-std::string capitals(std::string_view name);
-
 }  // namespace cutwater::generate

@@ -10,11 +10,6 @@ def _records():
     return {_cutwater.question_name(i): i for i in range(_cutwater.question_count())}
 
 
-def names():
-    """Every question's name."""
-    return tuple(_records())
-
-
 def question(function):
     """Puts the record's words before the function's own docstring; a function that is no question is a mistake here."""
     position = _records()[function.__name__]

@@ -206,7 +206,7 @@ def self_test() -> None:
     """Computes every worked example of the catalogue; raises Refused for the first that does not come out."""
     ...
 def catalogue() -> dict[str, Any]:
-    """All that the library knows of its functions and units; the shape is described in the reference."""
+    """All that the library knows of its functions and units; as a dictionary made from its JSON."""
     ...
 def functions() -> tuple[str, ...]:
     """Every function's name, in the catalogue's order."""

@@ -362,8 +362,8 @@ CUTWATER_API cutwater_status cutwater_back_force_with_vanes_rows(size_t rows, cu
  *
  *   Equation: dp_s = rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)/8; dF_b = pi/64 rho omega^2 (k_1^2 - k_2^2) (D_v^2 -
  *             D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k = (1 + t/s)/2
- *   Must hold of vane_height: the vanes must not be higher than the space
- *   Must hold of vane_height: the vanes must not be higher than the space
+ *   Must hold of vane_height: the vanes must not be higher than the space was before
+ *   Must hold of vane_height: the vanes must not be higher than the space is after
  *   Must hold of vane_inner_diameter: it must not exceed the vanes' outer diameter
  *   Must hold of sleeve_diameter: it must not exceed the vanes' inner diameter
  *   Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd

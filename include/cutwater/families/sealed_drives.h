@@ -59,11 +59,11 @@ CUTWATER_API cutwater_status cutwater_magnetic_coupling_torque_rows(size_t rows,
  *   motor_torque_Nm              greatest torque of the motor during the start: locked-rotor or breakdown torque; above
  *                                0 N m
  *   load_torque_Nm               torque that the pump asks for at that moment; at least 0 N m
- *   inertia_share                moment of inertia behind the coupling (inner magnets, shaft, impeller, liquid in it)
- *                                over that of the whole train; above 0 to below 1
+ *   motor_inertia_kgm2           motor and outer magnets; above 0 kg m2
+ *   pump_inertia_kgm2            inner magnets, shaft, impeller and the liquid in it; above 0 kg m2
  *   -> torque_Nm                 torque that the coupling must pass on
  *
- *   Equation: T_C = T_L + (T_M - T_L) J_P/J
+ *   Equation: T_C = T_L + (T_M - T_L) J_P/(J_M + J_P)
  *   Must hold of load_torque: it must be less than the motor's: the motor would not start the pump
  *   Source: Newton's second law for two masses on a stiff shaft; common practice
  *   Caution: Mean torque: a start on the mains swings, and the first peaks reach about twice the mean. Starting direct
@@ -72,11 +72,12 @@ CUTWATER_API cutwater_status cutwater_magnetic_coupling_torque_rows(size_t rows,
  *            pumped, shell and magnets heat within seconds. Stop it.
  */
 CUTWATER_API cutwater_status cutwater_magnetic_coupling_start_torque(double motor_torque_Nm, double load_torque_Nm,
-                                                        double inertia_share, double *torque_Nm,
-                                                        cutwater_refusal *refusal);
+                                                        double motor_inertia_kgm2, double pump_inertia_kgm2,
+                                                        double *torque_Nm, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_magnetic_coupling_start_torque_rows(size_t rows, cutwater_column motor_torque_Nm,
                                                              cutwater_column load_torque_Nm,
-                                                             cutwater_column inertia_share,
+                                                             cutwater_column motor_inertia_kgm2,
+                                                             cutwater_column pump_inertia_kgm2,
                                                              cutwater_result_column torque_Nm,
                                                              cutwater_rows_report *report);
 

@@ -26,12 +26,12 @@ inline magnetic_coupling_torque_results magnetic_coupling_torque(Torque cold_tor
     return {detail::quantity_of(unit<Torque>("N m"), torque_out), detail::quantity_of(unit<Ratio>(""), share_out)};
 }
 
-/// Torque through a coupling while the motor runs the pump up: T_C = T_L + (T_M - T_L) J_P/J. Source: Newton's second law for two masses on a stiff shaft; common practice.
-inline Torque magnetic_coupling_start_torque(Torque motor_torque, Torque load_torque, Fraction inertia_share)
+/// Torque through a coupling while the motor runs the pump up: T_C = T_L + (T_M - T_L) J_P/(J_M + J_P). Source: Newton's second law for two masses on a stiff shaft; common practice.
+inline Torque magnetic_coupling_start_torque(Torque motor_torque, Torque load_torque, MomentOfInertia motor_inertia, MomentOfInertia pump_inertia)
 {
     cutwater_refusal refusal;
     double torque_out;
-    detail::check(cutwater_magnetic_coupling_start_torque(detail::number_in(unit<Torque>("N m"), motor_torque), detail::number_in(unit<Torque>("N m"), load_torque), detail::number_in(unit<Fraction>(""), inertia_share), &torque_out, &refusal), refusal);
+    detail::check(cutwater_magnetic_coupling_start_torque(detail::number_in(unit<Torque>("N m"), motor_torque), detail::number_in(unit<Torque>("N m"), load_torque), detail::number_in(unit<MomentOfInertia>("kg m2"), motor_inertia), detail::number_in(unit<MomentOfInertia>("kg m2"), pump_inertia), &torque_out, &refusal), refusal);
     return detail::quantity_of(unit<Torque>("N m"), torque_out);
 }
 
