@@ -6,6 +6,8 @@
 #include "catalogue/record.hpp"
 #include "formulas/liquid/water_saturation.hpp"
 
+#include <algorithm>
+
 namespace cutwater::formulas {
 
 namespace water {
@@ -31,8 +33,8 @@ inline constexpr Record<&water_vapour_pressure> water_vapour_pressure_record{
 /// Equations (30) and (31) agree but for a rounding, which must not carry an end beyond what water_vapour_pressure takes back.
 inline Temperature water_boiling_temperature(AbsolutePressure pressure)
 {
-    const Temperature t = water::saturation_temperature(pressure);
-    return t < water::freezing ? water::freezing : t > water::critical ? water::critical : t;
+    const double kelvin = units::kelvin.in(water::saturation_temperature(pressure));
+    return units::kelvin(std::min(std::max(kelvin, units::kelvin.in(water::freezing)), units::kelvin.in(water::critical)));
 }
 
 inline constexpr Record<&water_boiling_temperature> water_boiling_temperature_record{

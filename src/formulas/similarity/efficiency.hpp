@@ -77,7 +77,7 @@ inline constexpr auto result_is_sensible =
     relation<"head", "flow", "nominal_speed", "pump_type", "minimum_efficiency_index", "stages">(
         [](Head h, Flow q, RotationalSpeed n, WaterPump type, Ratio index, Count z) {
             const double eta = best_efficiency(q, h, n, type, index, z).value;
-            return eta > 0 && eta < 1;
+            return (eta > 0) & (eta < 1);
         },
         "the regulation's formula gives no efficiency between 0 and 1 for this flow and head");
 

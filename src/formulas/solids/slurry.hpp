@@ -56,7 +56,7 @@ inline constexpr auto size_in_cave = relation<"median_size", "correlation">(
     "Cave's correlation begins at 0.0227 mm: finer solids do not settle and act as a thicker liquid");
 inline constexpr auto size_in_tests = relation<"impeller_diameter", "correlation">(
     [](Length diameter, SlurryCorrelation c) {
-        return c != SlurryCorrelation::engin_gur || units::mm.in(diameter) >= 150 * (1 - 1e-9);
+        return (c != SlurryCorrelation::engin_gur) | (units::mm.in(diameter) >= 150 * (1 - 1e-9));
     },
     "Engin and Gur's correlation begins at 150 mm: for a smaller impeller take Cave's, which knows no pump size, or "
     "the pump maker's tests on slurry");

@@ -26,17 +26,15 @@ namespace cutwater::formulas {
 
 namespace surge {
 
+/// a, b, c of a + b mu + c mu^2 for each anchorage in its order; a table, so that rows of an array meet no branch.
+inline constexpr double terms[][3] = {{1, 0, 0}, {1, -0.5, 0}, {1, 0, -1}, {1, -0.5, 0}, {1.25, -1, 0}};
+static_assert(std::size(terms) == words_of<Anchorage>.size());
+
 /// How much of the hoop's stretch the pipe's anchorage leaves.
 inline double restraint(Anchorage anchorage, double mu)
 {
-    switch (anchorage) {
-    case Anchorage::expansion_joints: return 1;
-    case Anchorage::one_end: return 1 - mu / 2;
-    case Anchorage::throughout: return 1 - mu * mu;
-    case Anchorage::expansion_joints_asce: return 1 - mu / 2;
-    case Anchorage::one_end_asce: return 1.25 - mu;
-    }
-    return 1;
+    const auto of = static_cast<int>(anchorage);
+    return terms[of][0] + mu * (terms[of][1] + terms[of][2] * mu);
 }
 
 constexpr auto velocity_change()

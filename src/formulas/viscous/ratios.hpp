@@ -47,13 +47,15 @@ inline double efficiency_ratio(double b, double best_efficiency, double viscosit
 {
     const double thick = elementary::positive_pow(b, -0.0547 * elementary::positive_pow(b, 0.69));
     const double joined = std::min(thick, efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio));
-    return elementary::select(b > 1, near == NearOne::safe ? joined : thick, thin_efficiency_ratio(best_efficiency, viscosity_ratio));
+    return elementary::select(b > 1, elementary::select(near == NearOne::safe, joined, thick),
+                              thin_efficiency_ratio(best_efficiency, viscosity_ratio));
 }
 
 /// Above 1, or an efficiency above 0: of two comparisons one would be the formula's own, and such a pair GCC keeps out of vectors.
 inline bool leaves_efficiency(double b, double best_efficiency, double viscosity_ratio, NearOne near)
 {
-    const double above = near == NearOne::safe ? efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio) : 1;
+    const double above =
+        elementary::select(near == NearOne::safe, efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio), 1);
     return elementary::select(b > 1, above, thin_efficiency_ratio(best_efficiency, viscosity_ratio)) > 0;
 }
 
