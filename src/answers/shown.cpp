@@ -1,6 +1,7 @@
 #include "answers/shown.hpp"
 
 #include "units/format.hpp"
+#include "units/utf8.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -80,6 +81,18 @@ std::string ascii(std::string_view text)
         for (const Spelt& spelt : spellings)
             if (spelt.character == character) found = spelt.text;
         made += found;
+    }
+    return made;
+}
+
+std::string readable(std::string_view text)
+{
+    std::string made;
+    for (std::size_t at = 0; at < text.size();) {
+        const CodePoint c = decode(text, at);
+        const bool control = c.bytes && (c.value < 0x20 || (c.value >= 0x7F && c.value < 0xA0));
+        made += !c.bytes ? "\uFFFD" : control ? " " : text.substr(at, c.bytes);
+        at += std::max<std::size_t>(1, c.bytes);
     }
     return made;
 }

@@ -22,4 +22,7 @@ std::size_t width(std::string_view text) noexcept;
 /// Plain ASCII: signs by their usual spelling, letters without their marks, anything else as '?'.
 std::string ascii(std::string_view text);
 
+/// A caller's text as it can be shown on one line: what is no UTF-8 becomes U+FFFD, what is no character a blank.
+std::string readable(std::string_view text);
+
 }  // namespace cutwater

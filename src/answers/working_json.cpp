@@ -77,7 +77,7 @@ void write_input(Json& json, const InputInfo& in, const Working::Input& input)
 {
     json.open('{').key("name").text(in.full_name).key("symbol").text(in.symbol).key("meaning").text(in.meaning);
     if (input.text)
-        json.key("given").text(input.text);
+        json.key("given").text(readable(input.text));
     else
         json.key("given").raw("null");
     json.key("default").flag(input.by_default).key("unit").text(unit_symbol(in.unit)).key("value");

@@ -50,9 +50,9 @@ std::string value_text(const InputInfo& in, const Working::Input& input)
 
 std::string given_text(const InputInfo& in, const Working::Input& input)
 {
-    if (input.state == Working::Input::State::not_read) return input.text ? input.text : "";
+    if (input.state == Working::Input::State::not_read) return input.text ? readable(input.text) : "";
     if (in.kind != Kind::quantity || !input.text || value_text(in, input) == input.text) return "";
-    return input.text;
+    return readable(input.text);
 }
 
 std::string result_text(const ResultInfo& out, const Working::Result& result, int digits)

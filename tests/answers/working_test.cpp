@@ -93,6 +93,7 @@ TEST_CASE("the working of a refused call says why and what was still looked at",
     CHECK_THAT(outside, !Contains("Result") && !Contains("Steps"));
     CHECK_THAT(shown({number(13)}), Contains("did not hold: the velocity must not be 13") && Contains("Refused"));
     CHECK_THAT(shown({text("10 kg")}), Contains("\"10 kg\" not read") && Contains("Refused") && Contains("from 0 to 100 m/s  not looked at"));
+    CHECK_THAT(shown({text("10\n\xFFkg")}), Contains("\"10 \uFFFDkg\" not read"));  // whatever was given, the page is text
     CHECK_THAT(shown({}), Contains("velocity_ms was not given"));
     CHECK_THAT(shown({number(1), number(2), number(3)}), Contains("takes 2 inputs; 3 were given"));
     CHECK_THAT(shown({number(NAN)}), Contains("NaN") && Contains("OUTSIDE"));
