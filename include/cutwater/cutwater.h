@@ -17,6 +17,7 @@
 #include <cutwater/families/solids.h>  /* Solids-bearing liquids */
 #include <cutwater/families/least_flow.h>  /* Least flow and heating */
 #include <cutwater/families/curves.h>  /* Curves */
+#include <cutwater/families/duty.h>  /* The whole duty */
 #include <cutwater/families/acceptance.h>  /* Acceptance test */
 #include <cutwater/families/rotor.h>  /* Rotor: thrusts, shaft, vibration */
 #include <cutwater/families/seal.h>  /* Shaft seal and its chamber */

@@ -13,6 +13,7 @@
 #include <cutwater/families/solids.hpp>  // Solids-bearing liquids
 #include <cutwater/families/least_flow.hpp>  // Least flow and heating
 #include <cutwater/families/curves.hpp>  // Curves
+#include <cutwater/families/duty.hpp>  // The whole duty
 #include <cutwater/families/acceptance.hpp>  // Acceptance test
 #include <cutwater/families/rotor.hpp>  // Rotor: thrusts, shaft, vibration
 #include <cutwater/families/seal.hpp>  // Shaft seal and its chamber

@@ -287,9 +287,10 @@ CUTWATER_API cutwater_status cutwater_fatigue_load_limit_rows(size_t rows, cutwa
 /*
  * Range of the contamination factor of a rolling bearing by the cleanliness of its lubricant.
  *
- *   cleanliness                  extreme: laboratory; high: fine filter or sealed for life; normal; slight, typical
- *                                (worn seals), severe or very severe contamination; "extreme", "high", "normal", "slight
- *                                contamination", "typical contamination", "severe contamination" or "very severe
+ *   cleanliness                  extreme: laboratory; high: very fine filter, or greased and sealed for life; normal:
+ *                                fine filter, or greased and shielded; slight; typical: open bearing, coarse filter,
+ *                                wear from beside; severe: dirty, poor seals; very severe; "extreme", "high", "normal",
+ *                                "slight contamination", "typical contamination", "severe contamination" or "very severe
  *                                contamination"
  *   pitch_diameter_mm            pitch diameter of the rolling elements; half the sum of bore and outside diameter will
  *                                do; from 1 to 5000 mm
@@ -301,6 +302,7 @@ CUTWATER_API cutwater_status cutwater_fatigue_load_limit_rows(size_t rows, cutwa
  *   Source: ISO 281:2007, Table 13, as quoted in public programs (excerpts read)
  *   Caution: Two neighbouring classes of cleanliness move the factor three to ten times: use it to compare, and take the
  *            least that the housing's seals and vents allow.
+ *   Caution: In a small bearing take the lower end: the same particle does more harm there.
  *   Caution: Water in the oil is not in the table and shortens life greatly: a pump's bearing housing breathes it in.
  */
 CUTWATER_API cutwater_status cutwater_contamination_factor(const char *cleanliness, double pitch_diameter_mm, double *least,
@@ -474,15 +476,15 @@ CUTWATER_API cutwater_status cutwater_bearing_frequencies_rows(size_t rows, cutw
  *   speed_rpm                    rotational speed; above 0 up to 100000 1/min
  *   bore_mm                      bore of the bearing; from 1 to 5000 mm
  *   temperature_degC             temperature of the bearing's outer ring; halved for every 15 K above 70 degC; from -30
- *                                to 120 degC; 70 if left out
+ *                                to 120 degC
  *   other_factors                contamination (1 to 0.2), moisture (1 to 0.1), vibration (1 to 0.3), vertical shaft
- *                                (0.5 to 0.3), multiplied; above 0 up to 1; 1 if left out
+ *                                (0.5 to 0.3), multiplied; above 0 up to 1
  *   -> interval_h                running hours between greasings
  *
  *   Equation: t_f = K [14e6/(n d^0.5) - 4 d] 2^(-(T - 70)/15) f, hours, 1/min, mm, degC; K: deep groove ball 10,
  *             cylindrical roller 5, spherical or taper roller 1; no bonus below 70 degC
- *   Source: rule of lubrication practice, as in guides on relubrication intervals (read); ranges of the other factors
- *           from memory of the same literature
+ *   Source: rule of lubrication practice, as in guides on relubrication intervals (excerpts read); ranges of the other
+ *           factors from memory of the same literature
  *   Caution: Good to a factor of two to three; the makers of bearing and grease go before it, and the grease's own
  *            temperature limit too.
  *   Caution: Too much grease overheats a bearing. Never mix greases that are not known to agree.
@@ -503,7 +505,7 @@ CUTWATER_API cutwater_status cutwater_relubrication_interval_rows(size_t rows, c
  *   -> quantity_g                grease through the side of the bearing
  *
  *   Equation: m = 0.005 D B, g, mm
- *   Source: rule of lubrication practice, in guides on relubrication (read)
+ *   Source: rule of lubrication practice, in guides on relubrication (excerpts read)
  *   Caution: Grease while turning where that is safe from outside the guard, and let the old grease out.
  */
 CUTWATER_API cutwater_status cutwater_grease_quantity(double outside_diameter_mm, double width_mm, double *quantity_g,

@@ -209,8 +209,8 @@ inline bearing_frequencies_results bearing_frequencies(RotationalSpeed speed, Co
     return {detail::quantity_of(unit<Frequency>("Hz"), outer_out), detail::quantity_of(unit<Frequency>("Hz"), inner_out), detail::quantity_of(unit<Frequency>("Hz"), cage_out), detail::quantity_of(unit<Frequency>("Hz"), spin_out)};
 }
 
-/// Interval for relubricating a rolling bearing with grease: t_f = K [14e6/(n d^0.5) - 4 d] 2^(-(T - 70)/15) f, hours, 1/min, mm, degC; K: deep groove ball 10, cylindrical roller 5, spherical or taper roller 1; no bonus below 70 degC. Source: rule of lubrication practice, as in guides on relubrication intervals (read); ranges of the other factors from memory of the same literature.
-inline Time relubrication_interval(const char* bearing_type, RotationalSpeed speed, Length bore, Temperature temperature = unit<Temperature>("degC")(70), Fraction other_factors = unit<Fraction>("")(1))
+/// Interval for relubricating a rolling bearing with grease: t_f = K [14e6/(n d^0.5) - 4 d] 2^(-(T - 70)/15) f, hours, 1/min, mm, degC; K: deep groove ball 10, cylindrical roller 5, spherical or taper roller 1; no bonus below 70 degC. Source: rule of lubrication practice, as in guides on relubrication intervals (excerpts read); ranges of the other factors from memory of the same literature.
+inline Time relubrication_interval(const char* bearing_type, RotationalSpeed speed, Length bore, Temperature temperature, Fraction other_factors)
 {
     cutwater_refusal refusal;
     double interval_out;
@@ -218,7 +218,7 @@ inline Time relubrication_interval(const char* bearing_type, RotationalSpeed spe
     return detail::quantity_of(unit<Time>("h"), interval_out);
 }
 
-/// Grease for one relubrication of a rolling bearing: m = 0.005 D B, g, mm. Source: rule of lubrication practice, in guides on relubrication (read).
+/// Grease for one relubrication of a rolling bearing: m = 0.005 D B, g, mm. Source: rule of lubrication practice, in guides on relubrication (excerpts read).
 inline Mass grease_quantity(Length outside_diameter, Length width)
 {
     cutwater_refusal refusal;

@@ -168,23 +168,26 @@ CUTWATER_API cutwater_status cutwater_shroud_force_rows(size_t rows, cutwater_co
  *   vane_height_mm               height of the back vanes; 0 for none; from 0 to 500 mm
  *   space_mm                     from the shroud's face to the wall behind it: vane height and running gap; above 0 up
  *                                to 500 mm
- *   -> core_rotation             turning of the liquid over that of the impeller
+ *   core_rotation                turning of the liquid over that of the impeller: 0.5 beside smooth walls with little
+ *                                leakage, more with leakage inward, less outward; from 0 to 1; 0.5 if left out
+ *   -> vane_rotation             turning of the liquid over that of the impeller
  *
- *   Equation: k_v = (1 + t/s)/2
+ *   Equation: k_v = k + (1 - k) t/s
  *   Must hold of vane_height: the vanes must not be higher than the space
- *   Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd
- *           edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2;
- *           that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346
- *           (read)
+ *   Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and
+ *           Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A
+ *           rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal
+ *           Pumps, 2nd edition, p. 346 (read)
  *   Caution: The gap decides: as an open impeller is set away from its front wall, the back gap closes or opens with it
  *            and the thrust changes.
  *   Caution: Guide: a side's force is known to about plus or minus 30 %; wall distance, roughness, ring clearance and
  *            leakage all act on it (Lobanoff and Ross, p. 343).
  */
-CUTWATER_API cutwater_status cutwater_back_vane_core_rotation(double vane_height_mm, double space_mm, double *core_rotation,
-                                                 cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_back_vane_core_rotation(double vane_height_mm, double space_mm, double core_rotation,
+                                                 double *vane_rotation, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_back_vane_core_rotation_rows(size_t rows, cutwater_column vane_height_mm,
-                                                      cutwater_column space_mm, cutwater_result_column core_rotation,
+                                                      cutwater_column space_mm, cutwater_column core_rotation,
+                                                      cutwater_result_column vane_rotation,
                                                       cutwater_rows_report *report);
 
 /*
@@ -201,13 +204,13 @@ CUTWATER_API cutwater_status cutwater_back_vane_core_rotation_rows(size_t rows, 
  *                                leakage, more with leakage inward, less outward; from 0 to 1; 0.5 if left out
  *   -> relief_N                  force taken off, over the vanes' own ring
  *
- *   Equation: dF = pi/64 rho omega^2 (k_v^2 - k^2) (D_v^2 - D_h^2)^2, k_v = (1 + t/s)/2
+ *   Equation: dF = pi/64 rho omega^2 (k_v^2 - k^2) (D_v^2 - D_h^2)^2, k_v = k + (1 - k) t/s
  *   Must hold of vane_height: the vanes must not be higher than the space
  *   Must hold of vane_inner_diameter: it must not exceed the vanes' outer diameter
- *   Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd
- *           edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2;
- *           that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346
- *           (read)
+ *   Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and
+ *           Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A
+ *           rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal
+ *           Pumps, 2nd edition, p. 346 (read)
  *   Caution: The pressure falls further inside the vanes too: back_force_with_vanes takes that in.
  *   Caution: The gap decides: as an open impeller is set away from its front wall, the back gap closes or opens with it
  *            and the thrust changes.
@@ -229,7 +232,7 @@ CUTWATER_API cutwater_status cutwater_back_vane_relief_rows(size_t rows, cutwate
  *   ring_pressure_bar            pressure outside of the back ring over the suction pressure, by shroud_pressure; from 0
  *                                to 1000 bar
  *   ring_diameter_mm             diameter of the back ring; from 1 to 5000 mm
- *   clearance_mm                 diametral running clearance of the back ring; from 0 to 20 mm
+ *   diametral_clearance_mm       running clearance of the back ring, difference of the diameters; from 0 to 20 mm
  *   hole_diameter_mm             diameter of a balance hole; from 0 to 500 mm
  *   holes                        number of balance holes; a whole number from 0 to 100
  *   coefficient_ratio            flow coefficient of the holes over that of the ring; from 0.1 to 10; 1 if left out
@@ -239,17 +242,20 @@ CUTWATER_API cutwater_status cutwater_back_vane_relief_rows(size_t rows, cutwate
  *   Must hold of hole_diameter: there must be holes or a clearance: with neither the pressure is not determined
  *   Source: ring and holes in series, each as an orifice, derived here; that the holes should have at least 4 to 5 times
  *           the ring's area: common practice
+ *   Caution: The clearance here is diametral; balance_hole_chamber_pressure asks for the radial one.
  *   Caution: The pressure grows with the square of the worn clearance: check thrust and seal chamber at the clearance at
  *            which the ring is replaced.
  *   Caution: Blocked holes put the whole ring pressure behind the impeller.
  *   Caution: Guide: a side's force is known to about plus or minus 30 %; wall distance, roughness, ring clearance and
  *            leakage all act on it (Lobanoff and Ross, p. 343).
  */
-CUTWATER_API cutwater_status cutwater_balance_hole_pressure(double ring_pressure_bar, double ring_diameter_mm, double clearance_mm,
-                                               double hole_diameter_mm, double holes, double coefficient_ratio,
-                                               double *pressure_bar, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_balance_hole_pressure(double ring_pressure_bar, double ring_diameter_mm,
+                                               double diametral_clearance_mm, double hole_diameter_mm, double holes,
+                                               double coefficient_ratio, double *pressure_bar,
+                                               cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_balance_hole_pressure_rows(size_t rows, cutwater_column ring_pressure_bar,
-                                                    cutwater_column ring_diameter_mm, cutwater_column clearance_mm,
+                                                    cutwater_column ring_diameter_mm,
+                                                    cutwater_column diametral_clearance_mm,
                                                     cutwater_column hole_diameter_mm, cutwater_column holes,
                                                     cutwater_column coefficient_ratio,
                                                     cutwater_result_column pressure_bar, cutwater_rows_report *report);
@@ -311,15 +317,15 @@ CUTWATER_API cutwater_status cutwater_back_force_with_ring_rows(size_t rows, cut
  *   -> sleeve_pressure_bar       pressure at the sleeve over the suction pressure; negative below it
  *
  *   Equation: three rings in a row, each F = pi/4 (D_o^2 - D_i^2) [dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/16] and dp_i =
- *             dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = (1 + t/s)/2, smooth with k
+ *             dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = k + (1 - k) t/s, smooth with k
  *   Must hold of vane_height: the vanes must not be higher than the space
  *   Must hold of vane_outer_diameter: it must not exceed the impeller's diameter
  *   Must hold of vane_inner_diameter: it must not exceed the vanes' outer diameter
  *   Must hold of sleeve_diameter: it must not exceed the vanes' inner diameter
- *   Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd
- *           edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2;
- *           that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346
- *           (read)
+ *   Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and
+ *           Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A
+ *           rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal
+ *           Pumps, 2nd edition, p. 346 (read)
  *   Caution: A pressure at the sleeve below the vapour pressure lets the liquid boil there and the shaft seal run dry:
  *            compare absolute pressures at the liquid's temperature.
  *   Caution: The gap decides: as an open impeller is set away from its front wall, the back gap closes or opens with it
@@ -357,19 +363,21 @@ CUTWATER_API cutwater_status cutwater_back_force_with_vanes_rows(size_t rows, cu
  *   space_before_mm              from the shroud's face to the wall behind it, before: vane height and gap; above 0 up
  *                                to 500 mm
  *   space_after_mm               the same after the change; above 0 up to 500 mm
+ *   core_rotation                turning of the liquid over that of the impeller: 0.5 beside smooth walls with little
+ *                                leakage, more with leakage inward, less outward; from 0 to 1; 0.5 if left out
  *   -> thrust_change_N           change of the force towards the suction; positive where the gap has grown
  *   -> pressure_change_bar       change of the pressure at the sleeve
  *
  *   Equation: dp_s = rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)/8; dF_b = pi/64 rho omega^2 (k_1^2 - k_2^2) (D_v^2 -
- *             D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k = (1 + t/s)/2
+ *             D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k_1, k_2 = k + (1 - k) t/s
  *   Must hold of vane_height: the vanes must not be higher than the space was before
  *   Must hold of vane_height: the vanes must not be higher than the space is after
  *   Must hold of vane_inner_diameter: it must not exceed the vanes' outer diameter
  *   Must hold of sleeve_diameter: it must not exceed the vanes' inner diameter
- *   Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd
- *           edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2;
- *           that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346
- *           (read)
+ *   Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and
+ *           Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A
+ *           rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal
+ *           Pumps, 2nd edition, p. 346 (read)
  *   Caution: With an open impeller the front gap changes too: its force on the vanes is not in this figure.
  *   Caution: Closing the back gap lowers the pressure at the seal: check that the liquid does not boil there.
  *   Caution: Guide: a side's force is known to about plus or minus 30 %; wall distance, roughness, ring clearance and
@@ -378,13 +386,14 @@ CUTWATER_API cutwater_status cutwater_back_force_with_vanes_rows(size_t rows, cu
 CUTWATER_API cutwater_status cutwater_back_vane_gap_change(double density_kgm3, double speed_rpm, double vane_outer_diameter_mm,
                                               double vane_inner_diameter_mm, double sleeve_diameter_mm,
                                               double vane_height_mm, double space_before_mm, double space_after_mm,
-                                              double *thrust_change_N, double *pressure_change_bar,
-                                              cutwater_refusal *refusal);
+                                              double core_rotation, double *thrust_change_N,
+                                              double *pressure_change_bar, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_back_vane_gap_change_rows(size_t rows, cutwater_column density_kgm3,
                                                    cutwater_column speed_rpm, cutwater_column vane_outer_diameter_mm,
                                                    cutwater_column vane_inner_diameter_mm,
                                                    cutwater_column sleeve_diameter_mm, cutwater_column vane_height_mm,
                                                    cutwater_column space_before_mm, cutwater_column space_after_mm,
+                                                   cutwater_column core_rotation,
                                                    cutwater_result_column thrust_change_N,
                                                    cutwater_result_column pressure_change_bar,
                                                    cutwater_rows_report *report);
@@ -461,10 +470,9 @@ CUTWATER_API cutwater_status cutwater_vane_side_force_rows(size_t rows, cutwater
  *                                -10000000 to 10000000 N
  *   front_force_N                force on the front, by shroud_force, or vane_side_force for an open impeller; from
  *                                -10000000 to 10000000 N
- *   momentum_force_N             force of the turned flow, by inlet_momentum_force; from -10000000 to 10000000 N; 0 if
- *                                left out
- *   shaft_end_force_N            force of the suction pressure on the shaft, by shaft_end_force; from -10000000 to
- *                                10000000 N; 0 if left out
+ *   momentum_force_N             force of the turned flow, by inlet_momentum_force; from -10000000 to 10000000 N
+ *   shaft_end_force_N            force of the suction pressure on the shaft, by shaft_end_force; 0 where the shaft
+ *                                passes through both sides; from -10000000 to 10000000 N
  *   weight_N                     part of the rotor's weight that acts along the shaft, towards the suction; 0 when
  *                                level; from -10000000 to 10000000 N; 0 if left out
  *   scatter                      how far each side's force may differ, as a part of it; from 0 to 1; 0.3 if left out
@@ -524,8 +532,8 @@ CUTWATER_API cutwater_status cutwater_thrust_row_rows(size_t rows, cutwater_colu
  *   overhang_mm                  from the impeller's middle, where the sections begin, to the bearing nearer the
  *                                impeller; the last section ends at the other one; above 0 up to 20000 mm
  *   seal_distance_mm             from the impeller's middle to the seal faces; from 0 to 20000 mm
- *   elastic_modulus_GPa          modulus of elasticity of the shaft; about 205 for carbon and 200 for stainless steel;
- *                                from 10 to 1000 GPa; 205 if left out
+ *   elastic_modulus_GPa          modulus of elasticity of the shaft; about 205 for carbon steel, 200 duplex, 193
+ *                                austenitic; from 10 to 1000 GPa; 205 if left out
  *   inboard_stiffness_Nmm1       radial stiffness of the bearing nearer the impeller with its housing; left out, rigid;
  *                                from 100 to 1e+12 N/mm; 1e+12 if left out
  *   outboard_stiffness_Nmm1      radial stiffness of the other bearing with its housing; left out, rigid; from 100 to
@@ -553,6 +561,9 @@ CUTWATER_API cutwater_status cutwater_thrust_row_rows(size_t rows, cutwater_colu
  *   Caution: Deflection that keeps the limit does not show that the shaft will not tire: see shaft_fatigue_safety.
  *   Caution: Support by wear rings, bushes and packing is left out, and so are looseness, tilt of the bearings and the
  *            pull of pipes on the casing.
+ *   Caution: Left out, bearings are rigid and shear counts for nothing, which flatters: springs of 1e5 N/mm make a
+ *            typical overhung shaft bend 2.6 times as far at the seal and cost 20 % of its critical speed, shear 3 to 5
+ *            %.
  *   Caution: A rotor that fails in service can release hot, toxic or flammable liquid at the seal: the pump maker's
  *            limits and a licensed engineer's judgement go before this figure.
  */
@@ -592,8 +603,8 @@ CUTWATER_API cutwater_status cutwater_shaft_deflection_at_seal_rows(size_t rows,
  *   first_bearing_mm             place of the first bearing; from 0 to 20000 mm
  *   second_bearing_mm            place of the second bearing; from 0 to 20000 mm
  *   place_mm                     where the deflection is wanted; from 0 to 20000 mm
- *   elastic_modulus_GPa          modulus of elasticity of the shaft; about 205 for carbon and 200 for stainless steel;
- *                                from 10 to 1000 GPa; 205 if left out
+ *   elastic_modulus_GPa          modulus of elasticity of the shaft; about 205 for carbon steel, 200 duplex, 193
+ *                                austenitic; from 10 to 1000 GPa; 205 if left out
  *   inboard_stiffness_Nmm1       radial stiffness of the bearing nearer the impeller with its housing; left out, rigid;
  *                                from 100 to 1e+12 N/mm; 1e+12 if left out
  *   outboard_stiffness_Nmm1      radial stiffness of the other bearing with its housing; left out, rigid; from 100 to
@@ -620,6 +631,9 @@ CUTWATER_API cutwater_status cutwater_shaft_deflection_at_seal_rows(size_t rows,
  *           Applied Mechanics 1966 (both from memory)
  *   Caution: Support by wear rings, bushes and packing is left out, and so are looseness, tilt of the bearings and the
  *            pull of pipes on the casing.
+ *   Caution: Left out, bearings are rigid and shear counts for nothing, which flatters: springs of 1e5 N/mm make a
+ *            typical overhung shaft bend 2.6 times as far at the seal and cost 20 % of its critical speed, shear 3 to 5
+ *            %.
  *   Caution: A rotor that fails in service can release hot, toxic or flammable liquid at the seal: the pump maker's
  *            limits and a licensed engineer's judgement go before this figure.
  */
@@ -678,16 +692,16 @@ CUTWATER_API cutwater_status cutwater_shaft_stiffness_ratio_rows(size_t rows, cu
  *   first_bearing_mm             place of the first bearing; from 0 to 20000 mm
  *   second_bearing_mm            place of the second bearing; from 0 to 20000 mm
  *   shaft_density_kgm3           density of the shaft; 0 leaves its mass out; from 0 to 25000 kg/m3; 7850 if left out
- *   elastic_modulus_GPa          modulus of elasticity of the shaft; about 205 for carbon and 200 for stainless steel;
- *                                from 10 to 1000 GPa; 205 if left out
+ *   elastic_modulus_GPa          modulus of elasticity of the shaft; about 205 for carbon steel, 200 duplex, 193
+ *                                austenitic; from 10 to 1000 GPa; 205 if left out
  *   inboard_stiffness_Nmm1       radial stiffness of the bearing nearer the impeller with its housing; left out, rigid;
  *                                from 100 to 1e+12 N/mm; 1e+12 if left out
  *   outboard_stiffness_Nmm1      radial stiffness of the other bearing with its housing; left out, rigid; from 100 to
  *                                1e+12 N/mm; 1e+12 if left out
  *   shear_modulus_GPa            shear modulus of the shaft, about 80 for steel; 0 leaves the deflection by shear out;
  *                                from 0 to 500 GPa; 0 if left out
- *   -> lower_bound_rpm           by Dunkerley: the critical speed is not below it
- *   -> upper_bound_rpm           by Rayleigh: the critical speed is not above it
+ *   -> lower_bound_rpm           of point masses by Dunkerley: their first critical speed is not below it
+ *   -> upper_bound_rpm           of point masses by Rayleigh: their first critical speed is not above it
  *
  *   Equation: n_D = 1/(2 pi) [Sum m_i a_ii + Integral mu a(x, x) dx]^-0.5; n_R = 1/(2 pi) {a_jj/[Sum m_i a_ij^2 +
  *             Integral mu a(x, x_j)^2 dx]}^0.5; a: deflection by a force of 1, j: the mass with the greatest m a
@@ -704,6 +718,9 @@ CUTWATER_API cutwater_status cutwater_shaft_stiffness_ratio_rows(size_t rows, cu
  *   Caution: Bounds of a model of point masses: the disc's own inertia lowers the frequency at rest and the gyroscopic
  *            effect raises it when turning, each by some per cent; wear rings wetted by the liquid raise it. Take plus
  *            or minus 10 %.
+ *   Caution: Left out, bearings are rigid and shear counts for nothing, which flatters: springs of 1e5 N/mm make a
+ *            typical overhung shaft bend 2.6 times as far at the seal and cost 20 % of its critical speed, shear 3 to 5
+ *            %.
  *   Caution: A rotor that may run dry has no help from its rings: judge it by the dry figure.
  *   Caution: A rotor that fails in service can release hot, toxic or flammable liquid at the seal: the pump maker's
  *            limits and a licensed engineer's judgement go before this figure.
@@ -738,14 +755,14 @@ CUTWATER_API cutwater_status cutwater_first_critical_speed_rows(size_t rows, con
  *   critical_speed_rpm           first critical speed, the lower bound; above 0 up to 100000 1/min
  *   highest_speed_rpm            highest continuous running speed, with a converter its greatest; above 0 up to 100000
  *                                1/min
- *   separation                   separation asked for: 0.10 by ISO 5199, 0.20 wet or 0.30 dry by ISO 13709; from 0 to 5;
- *                                0.1 if left out
+ *   separation                   separation asked for: 0.10 by ISO 5199, 0.20 wet or 0.30 dry by ISO 13709; from 0 to 5
  *   -> ratio                     critical speed over highest running speed
  *   -> verdict                   whether the separation is kept
  *
  *   Equation: n_c/n_max >= 1 + s
  *   Source: ISO 5199:2002, 4.3.1: 10 %; ISO 13709:2009, 6.9.1.2: 20 % for rotors that run wet, 30 % for those that may
  *           run dry (both from memory)
+ *   Caution: A calculated critical speed is good to 10 % at best: a separation of less is no proof.
  *   Caution: For rotors that run below their first critical speed; those that run above it need a full rotordynamic
  *            analysis.
  *   Caution: A rotor that fails in service can release hot, toxic or flammable liquid at the seal: the pump maker's
@@ -822,9 +839,8 @@ CUTWATER_API cutwater_status cutwater_shaft_combined_stress_rows(size_t rows, cu
  *
  *   tensile_strength_MPa         tensile strength of the steel; from 100 to 3000 MPa
  *   surface_factor               surface: about 0.8 machined, 0.5 as forged, far less where corroded; above 0 up to 1
- *   size_factor                  size: about 0.85 for 30 to 60 mm; above 0 up to 1
- *   other_factors                reliability, temperature and the rest; 0.81 for 99 % reliability; above 0 up to 1; 1 if
- *                                left out
+ *   size_factor                  size: 0.86 at 30 mm, 0.82 at 50 mm, 0.79 at 60 mm; above 0 up to 1
+ *   other_factors                reliability, temperature and the rest; 0.81 for 99 % reliability; above 0 up to 1
  *   -> endurance_limit_MPa       endurance limit of the shaft, without notches
  *
  *   Equation: S_e = k_a k_b k_c min(0.5 S_u, 700 MPa)
@@ -854,10 +870,8 @@ CUTWATER_API cutwater_status cutwater_shaft_endurance_limit_rows(size_t rows, cu
  *   endurance_limit_MPa          endurance limit, by shaft_endurance_limit; above 0 up to 5000 MPa
  *   tensile_strength_MPa         tensile strength; above 0 up to 5000 MPa
  *   yield_strength_MPa           yield strength; above 0 up to 5000 MPa
- *   bending_notch                fatigue notch factor in bending: 1 smooth, about 2 for a key seat; from 1 to 10; 1 if
- *                                left out
- *   torsion_notch                fatigue notch factor in torsion: 1 smooth, about 3 for a key seat; from 1 to 10; 1 if
- *                                left out
+ *   bending_notch                fatigue notch factor in bending: 1 smooth, about 2 for a key seat; from 1 to 10
+ *   torsion_notch                fatigue notch factor in torsion: 1 smooth, about 3 for a key seat; from 1 to 10
  *   -> fatigue_safety            safety against fatigue
  *   -> yield_safety              safety against first yield, notches counted
  *
@@ -987,6 +1001,7 @@ CUTWATER_API cutwater_status cutwater_starting_torque_rows(size_t rows, cutwater
  *   Equation: t = J Integral domega/(T_motor - T_pump); T_motor straight between points; T_pump = max[T_n (n/n_n)^2, T_b
  *             (1 - n/n_b)]
  *   Must hold of motor_torques: both series must have the same number of points
+ *   Must hold of speeds: they must begin at rest, at 0 1/min
  *   Source: moment of momentum; motor curve as IEC 60034-12 gives its least values (from memory of it)
  *   Caution: The motor's torque falls with the square of the voltage: a weak supply, a star start or a soft starter may
  *            leave too little.
@@ -1104,8 +1119,8 @@ CUTWATER_API cutwater_status cutwater_vane_passing_frequency_rows(size_t rows, c
  *   -> eccentricity_um           permissible eccentricity of the mass; in g mm/kg the same number
  *
  *   Equation: e_per = G/omega; U_per = m e_per
- *   Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega; an article on balance standards in a trade journal
- *           gives U = 6.015 G W/N oz in (excerpt read)
+ *   Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); an article on balance standards in a
+ *           trade journal gives U = 6.015 G W/N oz in (excerpt read)
  *   Caution: Split over two planes by the bearings' shares, not by halves for an overhung impeller; its grade does not
  *            hold for a rotor that bends in service.
  *   Caution: Balance with the key convention of shaft and hub; a new impeller alone does not balance the rotor.
@@ -1123,13 +1138,13 @@ CUTWATER_API cutwater_status cutwater_permissible_unbalance_rows(size_t rows, cu
  *
  *   unbalance_gmm                residual unbalance; from 0 to 1000000000 g mm
  *   mass_kg                      mass of the rotor or impeller that is balanced; above 0 up to 1000000 kg
- *   speed_rpm                    highest running speed; above 0 up to 100000 1/min
+ *   speed_rpm                    highest running speed in service; above 0 up to 100000 1/min
  *   -> grade_mms                 the residual unbalance times the angular velocity, over the mass; to compare with the
  *                                grade asked for
  *
  *   Equation: G = U omega/m
- *   Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega; an article on balance standards in a trade journal
- *           gives U = 6.015 G W/N oz in (excerpt read)
+ *   Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); an article on balance standards in a
+ *           trade journal gives U = 6.015 G W/N oz in (excerpt read)
  *   Caution: Judge it at the speed of service, not at that of the balancing machine.
  */
 CUTWATER_API cutwater_status cutwater_balance_grade(double unbalance_gmm, double mass_kg, double speed_rpm, double *grade_mms,

@@ -56,16 +56,16 @@ inline Force shroud_force(PressureDifference rim_pressure, Density density, Rota
     return detail::quantity_of(unit<Force>("N"), force_out);
 }
 
-/// Turning of the liquid between back vanes over that of the impeller: k_v = (1 + t/s)/2. Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
-inline Ratio back_vane_core_rotation(Length vane_height, Length space)
+/// Turning of the liquid between back vanes over that of the impeller: k_v = k + (1 - k) t/s. Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
+inline Ratio back_vane_core_rotation(Length vane_height, Length space, Ratio core_rotation = unit<Ratio>("")(0.5))
 {
     cutwater_refusal refusal;
-    double core_rotation_out;
-    detail::check(cutwater_back_vane_core_rotation(detail::number_in(unit<Length>("mm"), vane_height), detail::number_in(unit<Length>("mm"), space), &core_rotation_out, &refusal), refusal);
-    return detail::quantity_of(unit<Ratio>(""), core_rotation_out);
+    double vane_rotation_out;
+    detail::check(cutwater_back_vane_core_rotation(detail::number_in(unit<Length>("mm"), vane_height), detail::number_in(unit<Length>("mm"), space), detail::number_in(unit<Ratio>(""), core_rotation), &vane_rotation_out, &refusal), refusal);
+    return detail::quantity_of(unit<Ratio>(""), vane_rotation_out);
 }
 
-/// How much less the back vanes let the liquid press on the impeller's back than a smooth shroud would: dF = pi/64 rho omega^2 (k_v^2 - k^2) (D_v^2 - D_h^2)^2, k_v = (1 + t/s)/2. Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
+/// How much less the back vanes let the liquid press on the impeller's back than a smooth shroud would: dF = pi/64 rho omega^2 (k_v^2 - k^2) (D_v^2 - D_h^2)^2, k_v = k + (1 - k) t/s. Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
 inline Force back_vane_relief(Density density, RotationalSpeed speed, Length vane_outer_diameter, Length vane_inner_diameter, Length vane_height, Length space, Ratio core_rotation = unit<Ratio>("")(0.5))
 {
     cutwater_refusal refusal;
@@ -75,11 +75,11 @@ inline Force back_vane_relief(Density density, RotationalSpeed speed, Length van
 }
 
 /// Pressure between the back ring and the balance holes, over the suction pressure: dp_b = dp_r/[1 + (C_h A_h/(C_r A_r))^2], A_r = pi D_r c/2, A_h = z pi d_h^2/4. Source: ring and holes in series, each as an orifice, derived here; that the holes should have at least 4 to 5 times the ring's area: common practice.
-inline PressureDifference balance_hole_pressure(PressureDifference ring_pressure, Length ring_diameter, Length clearance, Length hole_diameter, Count holes, Ratio coefficient_ratio = unit<Ratio>("")(1))
+inline PressureDifference balance_hole_pressure(PressureDifference ring_pressure, Length ring_diameter, Length diametral_clearance, Length hole_diameter, Count holes, Ratio coefficient_ratio = unit<Ratio>("")(1))
 {
     cutwater_refusal refusal;
     double pressure_out;
-    detail::check(cutwater_balance_hole_pressure(detail::number_in(unit<PressureDifference>("bar"), ring_pressure), detail::number_in(unit<Length>("mm"), ring_diameter), detail::number_in(unit<Length>("mm"), clearance), detail::number_in(unit<Length>("mm"), hole_diameter), detail::number_in(unit<Count>(""), holes), detail::number_in(unit<Ratio>(""), coefficient_ratio), &pressure_out, &refusal), refusal);
+    detail::check(cutwater_balance_hole_pressure(detail::number_in(unit<PressureDifference>("bar"), ring_pressure), detail::number_in(unit<Length>("mm"), ring_diameter), detail::number_in(unit<Length>("mm"), diametral_clearance), detail::number_in(unit<Length>("mm"), hole_diameter), detail::number_in(unit<Count>(""), holes), detail::number_in(unit<Ratio>(""), coefficient_ratio), &pressure_out, &refusal), refusal);
     return detail::quantity_of(unit<PressureDifference>("bar"), pressure_out);
 }
 
@@ -97,7 +97,7 @@ struct back_force_with_vanes_results {
     PressureDifference sleeve_pressure;  // pressure at the sleeve over the suction pressure; negative below it
 };
 
-/// Axial force of the liquid on the back of an impeller with back vanes, over that of the suction pressure, and the pressure at the sleeve: three rings in a row, each F = pi/4 (D_o^2 - D_i^2) [dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/16] and dp_i = dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = (1 + t/s)/2, smooth with k. Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
+/// Axial force of the liquid on the back of an impeller with back vanes, over that of the suction pressure, and the pressure at the sleeve: three rings in a row, each F = pi/4 (D_o^2 - D_i^2) [dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/16] and dp_i = dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = k + (1 - k) t/s, smooth with k. Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
 inline back_force_with_vanes_results back_force_with_vanes(PressureDifference rim_pressure, Density density, RotationalSpeed speed, Length impeller_diameter, Length vane_outer_diameter, Length vane_inner_diameter, Length sleeve_diameter, Length vane_height, Length space, Ratio core_rotation = unit<Ratio>("")(0.5))
 {
     cutwater_refusal refusal;
@@ -112,13 +112,13 @@ struct back_vane_gap_change_results {
     PressureDifference pressure_change;  // change of the pressure at the sleeve
 };
 
-/// How thrust and pressure at the sleeve change when the gap behind the back vanes changes, as by wear or by resetting an open impeller: dp_s = rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)/8; dF_b = pi/64 rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k = (1 + t/s)/2. Source: core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
-inline back_vane_gap_change_results back_vane_gap_change(Density density, RotationalSpeed speed, Length vane_outer_diameter, Length vane_inner_diameter, Length sleeve_diameter, Length vane_height, Length space_before, Length space_after)
+/// How thrust and pressure at the sleeve change when the gap behind the back vanes changes, as by wear or by resetting an open impeller: dp_s = rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)/8; dF_b = pi/64 rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k_1, k_2 = k + (1 - k) t/s. Source: core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read).
+inline back_vane_gap_change_results back_vane_gap_change(Density density, RotationalSpeed speed, Length vane_outer_diameter, Length vane_inner_diameter, Length sleeve_diameter, Length vane_height, Length space_before, Length space_after, Ratio core_rotation = unit<Ratio>("")(0.5))
 {
     cutwater_refusal refusal;
     double thrust_change_out;
     double pressure_change_out;
-    detail::check(cutwater_back_vane_gap_change(detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<Length>("mm"), vane_outer_diameter), detail::number_in(unit<Length>("mm"), vane_inner_diameter), detail::number_in(unit<Length>("mm"), sleeve_diameter), detail::number_in(unit<Length>("mm"), vane_height), detail::number_in(unit<Length>("mm"), space_before), detail::number_in(unit<Length>("mm"), space_after), &thrust_change_out, &pressure_change_out, &refusal), refusal);
+    detail::check(cutwater_back_vane_gap_change(detail::number_in(unit<Density>("kg/m3"), density), detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<Length>("mm"), vane_outer_diameter), detail::number_in(unit<Length>("mm"), vane_inner_diameter), detail::number_in(unit<Length>("mm"), sleeve_diameter), detail::number_in(unit<Length>("mm"), vane_height), detail::number_in(unit<Length>("mm"), space_before), detail::number_in(unit<Length>("mm"), space_after), detail::number_in(unit<Ratio>(""), core_rotation), &thrust_change_out, &pressure_change_out, &refusal), refusal);
     return {detail::quantity_of(unit<Force>("N"), thrust_change_out), detail::quantity_of(unit<PressureDifference>("bar"), pressure_change_out)};
 }
 
@@ -157,7 +157,7 @@ struct axial_thrust_results {
 };
 
 /// Axial thrust that is left on a single-stage rotor, how far it may differ, and its direction: F_ax = F_b - F_f - F_m - F_s + W; F_ax- and F_ax+: F_ax -+ u (|F_b| + |F_f|). Source: sum of forces; scatter of 30 % a side: judgement from V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 343 (read), which calls calculated thrust approximate at best.
-inline axial_thrust_results axial_thrust(Force back_force, Force front_force, Force momentum_force = unit<Force>("N")(0), Force shaft_end_force = unit<Force>("N")(0), Force weight = unit<Force>("N")(0), Fraction scatter = unit<Fraction>("")(0.3))
+inline axial_thrust_results axial_thrust(Force back_force, Force front_force, Force momentum_force, Force shaft_end_force, Force weight = unit<Force>("N")(0), Fraction scatter = unit<Fraction>("")(0.3))
 {
     cutwater_refusal refusal;
     double thrust_out;
@@ -231,8 +231,8 @@ inline InverseLength shaft_stiffness_ratio(Length overhang, Length diameter)
 }
 
 struct first_critical_speed_results {
-    RotationalSpeed lower_bound;  // by Dunkerley: the critical speed is not below it
-    RotationalSpeed upper_bound;  // by Rayleigh: the critical speed is not above it
+    RotationalSpeed lower_bound;  // of point masses by Dunkerley: their first critical speed is not below it
+    RotationalSpeed upper_bound;  // of point masses by Rayleigh: their first critical speed is not above it
 };
 
 /// Bounds of a rotor's first critical speed in bending, dry and undamped, from its masses and stepped shaft: n_D = 1/(2 pi) [Sum m_i a_ii + Integral mu a(x, x) dx]^-0.5; n_R = 1/(2 pi) {a_jj/[Sum m_i a_ij^2 + Integral mu a(x, x_j)^2 dx]}^0.5; a: deflection by a force of 1, j: the mass with the greatest m a. Source: S. Dunkerley, Phil. Trans. Royal Society A 185 (1894); Lord Rayleigh, The Theory of Sound; S. P. Timoshenko, Vibration Problems in Engineering (all from memory); deflections by virtual work.
@@ -255,7 +255,7 @@ struct critical_speed_separation_results {
 };
 
 /// How far the first critical speed lies above the highest running speed, and whether that is enough: n_c/n_max >= 1 + s. Source: ISO 5199:2002, 4.3.1: 10 %; ISO 13709:2009, 6.9.1.2: 20 % for rotors that run wet, 30 % for those that may run dry (both from memory).
-inline critical_speed_separation_results critical_speed_separation(RotationalSpeed critical_speed, RotationalSpeed highest_speed, Fraction separation = unit<Fraction>("")(0.1))
+inline critical_speed_separation_results critical_speed_separation(RotationalSpeed critical_speed, RotationalSpeed highest_speed, Fraction separation)
 {
     cutwater_refusal refusal;
     double ratio_out;
@@ -293,7 +293,7 @@ inline shaft_combined_stress_results shaft_combined_stress(Torque bending_moment
 }
 
 /// Endurance limit of a steel shaft in rotating bending, estimated from its tensile strength: S_e = k_a k_b k_c min(0.5 S_u, 700 MPa). Source: J. E. Shigley, Mechanical Engineering Design (from memory of it): half the tensile strength, at most 700 MPa, times Marin's factors; T. H. Wentzell, Machine Design, ex. 17.4, in a published companion (read).
-inline PressureDifference shaft_endurance_limit(PressureDifference tensile_strength, Fraction surface_factor, Fraction size_factor, Fraction other_factors = unit<Fraction>("")(1))
+inline PressureDifference shaft_endurance_limit(PressureDifference tensile_strength, Fraction surface_factor, Fraction size_factor, Fraction other_factors)
 {
     cutwater_refusal refusal;
     double endurance_limit_out;
@@ -307,7 +307,7 @@ struct shaft_fatigue_safety_results {
 };
 
 /// Safety of a turning solid shaft against fatigue and against yield, under a bending moment that stands still and a torque: 1/n_f = 16/(pi d^3) {[4 (K_f M_a)^2 + 3 (K_fs T_a)^2]^0.5/S_e + 3^0.5 K_fs T_m/S_u}; 1/n_y = 16/(pi d^3) {4 (K_f M_a)^2 + 3 [K_fs (T_m + T_a)]^2}^0.5/S_y. Source: distortion energy with Goodman's line, J. E. Shigley and others, Mechanical Engineering Design, 9th edition, eq. 7-7 and 7-15 (from memory of it).
-inline shaft_fatigue_safety_results shaft_fatigue_safety(Torque bending_moment, Torque torque, Torque torque_swing, Length diameter, PressureDifference endurance_limit, PressureDifference tensile_strength, PressureDifference yield_strength, Ratio bending_notch = unit<Ratio>("")(1), Ratio torsion_notch = unit<Ratio>("")(1))
+inline shaft_fatigue_safety_results shaft_fatigue_safety(Torque bending_moment, Torque torque, Torque torque_swing, Length diameter, PressureDifference endurance_limit, PressureDifference tensile_strength, PressureDifference yield_strength, Ratio bending_notch, Ratio torsion_notch)
 {
     cutwater_refusal refusal;
     double fatigue_safety_out;
@@ -412,7 +412,7 @@ struct permissible_unbalance_results {
     Length eccentricity;  // permissible eccentricity of the mass; in g mm/kg the same number
 };
 
-/// Residual unbalance that a balance quality grade permits: e_per = G/omega; U_per = m e_per. Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega; an article on balance standards in a trade journal gives U = 6.015 G W/N oz in (excerpt read).
+/// Residual unbalance that a balance quality grade permits: e_per = G/omega; U_per = m e_per. Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); an article on balance standards in a trade journal gives U = 6.015 G W/N oz in (excerpt read).
 inline permissible_unbalance_results permissible_unbalance(Velocity grade, Mass mass, RotationalSpeed speed)
 {
     cutwater_refusal refusal;
@@ -422,7 +422,7 @@ inline permissible_unbalance_results permissible_unbalance(Velocity grade, Mass 
     return {detail::quantity_of(unit<Unbalance>("g mm"), unbalance_out), detail::quantity_of(unit<Length>("um"), eccentricity_out)};
 }
 
-/// Balance quality grade that a residual unbalance amounts to: G = U omega/m. Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega; an article on balance standards in a trade journal gives U = 6.015 G W/N oz in (excerpt read).
+/// Balance quality grade that a residual unbalance amounts to: G = U omega/m. Source: ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); an article on balance standards in a trade journal gives U = 6.015 G W/N oz in (excerpt read).
 inline Velocity balance_grade(Unbalance unbalance, Mass mass, RotationalSpeed speed)
 {
     cutwater_refusal refusal;

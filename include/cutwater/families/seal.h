@@ -19,12 +19,14 @@ extern "C" {
  *   -> low                       low end of its scatter, for the margin to boiling
  *   -> high                      high end of its scatter, for the seal's rating
  *
- *   Equation: C = 0.15 balance holes, 0.10 back vanes, 1 no back ring, 0 double suction; each +-0.1, from 0 to 1
+ *   Equation: C, C_low to C_high = 0.15, 0.05 to 0.25 balance holes; 0.10, -0.10 to 0.30 back vanes; 1, 0.50 to 1 no
+ *             back ring; 0, 0 to 0.10 double suction
  *   Source: arrangements: J. E. Pope (ed.), Rules of Thumb for Mechanical Engineers, Gulf 1997, p. 82 (page read; its
- *           numbers stand in pictures, 0.15 and 0.10 from memory of it and as training texts repeat them); the scatter
- *           is an estimate
- *   Caution: Back vanes: up to 0.3 at the least impeller diameter and near 0 at closed valve; with known sizes use
- *            back_vane_chamber_pressure.
+ *           numbers stand in pictures, 0.15 and 0.10 from memory of it); the ends of the ranges are estimates
+ *   Caution: Back vanes: up to 0.3 at the least impeller diameter, near 0 and below suction at closed valve; with known
+ *            sizes use back_vane_chamber_pressure.
+ *   Caution: Blocked holes or a missing ring put far more than C_high behind the impeller. Without a back ring the
+ *            turning liquid takes off part of the discharge pressure: 1 is its upper end.
  *   Caution: Balance holes: with known ring and holes use balance_hole_chamber_pressure. Vertical multistage pumps have
  *            no such rule.
  *   Caution: Read the chamber's own gauge where there is one: worn rings, a blocked balance hole or a changed gap move
@@ -92,6 +94,7 @@ CUTWATER_API cutwater_status cutwater_seal_chamber_pressure_rows(size_t rows, cu
  *   Equation: p_c = p_s + dp_r/(1 + (c A_h/A_r)^2), A_h = z (pi/4) d_h^2, A_r = pi D_r s
  *   Must hold of suction_pressure: it must lie above vacuum at this ambient pressure
  *   Source: ring and holes as orifices in series: continuity and Bernoulli's equation; common practice
+ *   Caution: The clearance here is radial; balance_hole_pressure asks for the diametral one.
  *   Caution: As the back ring wears its area grows and with it the chamber's pressure and the axial thrust; the holes
  *            should have 4 to 5 times the ring's area (common practice).
  *   Caution: Swirl before the holes and the throttling of a long ring are left out: +-30 % of the difference.
@@ -465,7 +468,7 @@ CUTWATER_API cutwater_status cutwater_seal_heat_soak_rows(size_t rows, cutwater_
  *   face_heat_kW                 heat of all pairs of faces in the chamber, as from seal_face_heat; from 0 to 1000 kW
  *   pump_temperature_degC        temperature of the pumped liquid; above -273.15 to below 1000 degC
  *   exchange_flow_lmin           liquid that the chamber and the pump exchange of themselves; 0 for a closed throat
- *                                bush; from 0 to 10000 l/min
+ *                                bush, or where the pump is the cooler; from 0 to 10000 l/min
  *   soak_conductance_WK          conductance between chamber and pump through the metal, as from seal_heat_soak; from 0
  *                                to 100000 W/K
  *   flush_flow_lmin              flush led into the chamber; 0 without; from 0 to 10000 l/min
@@ -704,7 +707,7 @@ CUTWATER_API cutwater_status cutwater_seal_allowed_temperature_rows(size_t rows,
  *   face_heat_kW                 heat of all pairs of faces in the chamber, as from seal_face_heat; from 0 to 1000 kW
  *   pump_temperature_degC        temperature of the pumped liquid; above -273.15 to below 1000 degC
  *   exchange_flow_lmin           liquid that the chamber and the pump exchange of themselves; 0 for a closed throat
- *                                bush; from 0 to 10000 l/min
+ *                                bush, or where the pump is the cooler; from 0 to 10000 l/min
  *   soak_conductance_WK          conductance between chamber and pump through the metal, as from seal_heat_soak; from 0
  *                                to 100000 W/K
  *   allowed_temperature_degC     highest temperature allowed in the chamber, as from seal_allowed_temperature; above

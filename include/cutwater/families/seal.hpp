@@ -17,7 +17,7 @@ struct seal_chamber_fraction_results {
     Ratio high;  // high end of its scatter, for the seal's rating
 };
 
-/// Part of the differential pressure that stands in the seal chamber, by the pump's arrangement: C = 0.15 balance holes, 0.10 back vanes, 1 no back ring, 0 double suction; each +-0.1, from 0 to 1. Source: arrangements: J. E. Pope (ed.), Rules of Thumb for Mechanical Engineers, Gulf 1997, p. 82 (page read; its numbers stand in pictures, 0.15 and 0.10 from memory of it and as training texts repeat them); the scatter is an estimate.
+/// Part of the differential pressure that stands in the seal chamber, by the pump's arrangement: C, C_low to C_high = 0.15, 0.05 to 0.25 balance holes; 0.10, -0.10 to 0.30 back vanes; 1, 0.50 to 1 no back ring; 0, 0 to 0.10 double suction. Source: arrangements: J. E. Pope (ed.), Rules of Thumb for Mechanical Engineers, Gulf 1997, p. 82 (page read; its numbers stand in pictures, 0.15 and 0.10 from memory of it); the ends of the ranges are estimates.
 inline seal_chamber_fraction_results seal_chamber_fraction(const char* arrangement)
 {
     cutwater_refusal refusal;

@@ -150,20 +150,19 @@ inline constexpr Record<&relubrication_interval> relubrication_interval_record{
                    "type of bearing; take an angular contact ball bearing as deep groove, with a factor of its own"),
                bearings::speed(), input("bore", "d", units::mm, bearings::diameter_mm, "bore of the bearing"),
                input("temperature", "T", units::degC, between(-30, 120),
-                     "temperature of the bearing's outer ring; halved for every 15 K above 70 degC", 70),
+                     "temperature of the bearing's outer ring; halved for every 15 K above 70 degC"),
                input("other_factors", "f", units::fraction, above_up_to(0, 1),
                      "contamination (1 to 0.2), moisture (1 to 0.1), vibration (1 to 0.3), vertical shaft (0.5 to "
-                     "0.3), multiplied",
-                     1)},
+                     "0.3), multiplied")},
     .results = {output("interval", "t_f", units::hour, "running hours between greasings")},
     .equation = "t_f = K [14e6/(n d^0.5) - 4 d] 2^(-(T - 70)/15) f, hours, 1/min, mm, degC; K: deep groove ball 10, "
                 "cylindrical roller 5, spherical or taper roller 1; no bonus below 70 degC",
-    .source = "rule of lubrication practice, as in guides on relubrication intervals (read); ranges of the other "
+    .source = "rule of lubrication practice, as in guides on relubrication intervals (excerpts read); ranges of the other "
               "factors from memory of the same literature",
     .cautions = {"Good to a factor of two to three; the makers of bearing and grease go before it, and the grease's "
                  "own temperature limit too.",
                  "Too much grease overheats a bearing. Never mix greases that are not known to agree."},
-    .example = {"\"deep groove ball\", 1450, 50", "11654.5", "hand calculation"}};
+    .example = {"\"deep groove ball\", 1450, 50, 70, 1", "11654.5", "hand calculation"}};
 
 inline Mass grease_quantity(Length outside, Length width)
 {
@@ -178,7 +177,7 @@ inline constexpr Record<&grease_quantity> grease_quantity_record{
                input("width", "B", units::mm, bearings::diameter_mm, "width of the bearing")},
     .results = {output("quantity", "m", units::gram, "grease through the side of the bearing")},
     .equation = "m = 0.005 D B, g, mm",
-    .source = "rule of lubrication practice, in guides on relubrication (read)",
+    .source = "rule of lubrication practice, in guides on relubrication (excerpts read)",
     .cautions = {"Grease while turning where that is safe from outside the guard, and let the old grease out."},
     .example = {"110, 27", "14.85", "hand calculation"}};
 

@@ -10,13 +10,17 @@ namespace cutwater::formulas {
 namespace rotor {
 
 inline constexpr const char* vane_source =
-    "core rotation between back vanes k_v = (1 + t/s)/2: A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd "
+    "core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd "
     "edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that "
     "the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read)";
 inline constexpr const char* vane_gap = "The gap decides: as an open impeller is set away from its front wall, the "
                                         "back gap closes or opens with it and the thrust changes.";
 
-inline Ratio turning_between_vanes(Length height, Length space) { return 0.5 * (1 + height / space); }
+/// From the smooth shroud's turning without vanes to the impeller's own without a gap.
+inline Ratio turning_between_vanes(Length height, Length space, Ratio smooth)
+{
+    return smooth + (1 - smooth.value()) * (height / space);
+}
 
 constexpr auto vane_height()
 {
@@ -35,18 +39,18 @@ constexpr auto vanes_fit()
 
 }  // namespace rotor
 
-inline Ratio back_vane_core_rotation(Length height, Length space)
+inline Ratio back_vane_core_rotation(Length height, Length space, Ratio smooth)
 {
-    return rotor::turning_between_vanes(height, space);
+    return rotor::turning_between_vanes(height, space, smooth);
 }
 
 inline constexpr auto back_vane_core_rotation_record = record<&back_vane_core_rotation>(
     {.name = "back_vane_core_rotation",
      .meaning = "Turning of the liquid between back vanes over that of the impeller",
      .also = "pump-out vane rotation|back rib rotation|rotation factor of expelling vanes",
-     .inputs = {rotor::vane_height(), rotor::vane_space()},
-     .results = {output("core_rotation", "k_v", units::number, "turning of the liquid over that of the impeller")},
-     .equation = "k_v = (1 + t/s)/2",
+     .inputs = {rotor::vane_height(), rotor::vane_space(), rotor::core_rotation()},
+     .results = {output("vane_rotation", "k_v", units::number, "turning of the liquid over that of the impeller")},
+     .equation = "k_v = k + (1 - k) t/s",
      .source = rotor::vane_source,
      .cautions = {rotor::vane_gap, rotor::side_scatter},
      .example = {"4, 5", "0.9", "hand calculation"}},
@@ -57,7 +61,7 @@ inline Force back_vane_relief(Density density, RotationalSpeed speed, Length out
 {
     const rotor::Ring ring{0.5 * outer, 0.5 * inner};
     const Force with_smooth = ring.force({}, density, speed, smooth);
-    return with_smooth - ring.force({}, density, speed, rotor::turning_between_vanes(height, space));
+    return with_smooth - ring.force({}, density, speed, rotor::turning_between_vanes(height, space, smooth));
 }
 
 inline constexpr auto back_vane_relief_record = record<&back_vane_relief>(
@@ -69,7 +73,7 @@ inline constexpr auto back_vane_relief_record = record<&back_vane_relief>(
                 input("vane_inner_diameter", "D_h", units::mm, between(0, 5000), "inner diameter of the back vanes"),
                 rotor::vane_height(), rotor::vane_space(), rotor::core_rotation()},
      .results = {output("relief", "dF", units::newton, "force taken off, over the vanes' own ring")},
-     .equation = "dF = pi/64 rho omega^2 (k_v^2 - k^2) (D_v^2 - D_h^2)^2, k_v = (1 + t/s)/2",
+     .equation = "dF = pi/64 rho omega^2 (k_v^2 - k^2) (D_v^2 - D_h^2)^2, k_v = k + (1 - k) t/s",
      .source = rotor::vane_source,
      .cautions = {"The pressure falls further inside the vanes too: back_force_with_vanes takes that in.",
                   rotor::vane_gap, rotor::side_scatter},
@@ -94,7 +98,8 @@ inline constexpr auto balance_hole_pressure_record = record<&balance_hole_pressu
      .inputs = {input("ring_pressure", "dp_r", units::bar, between(0, 1000),
                       "pressure outside of the back ring over the suction pressure, by shroud_pressure"),
                 input("ring_diameter", "D_r", units::mm, rotor::size_mm, "diameter of the back ring"),
-                input("clearance", "c", units::mm, rotor::clearance_mm, "diametral running clearance of the back ring"),
+                input("diametral_clearance", "c", units::mm, rotor::clearance_mm,
+                      "running clearance of the back ring, difference of the diameters"),
                 input("hole_diameter", "d_h", units::mm, between(0, 500), "diameter of a balance hole"),
                 input("holes", "z", units::count, between(0, 100), "number of balance holes"),
                 input("coefficient_ratio", "C_h/C_r", units::number, between(0.1, 10),
@@ -104,11 +109,12 @@ inline constexpr auto balance_hole_pressure_record = record<&balance_hole_pressu
      .equation = "dp_b = dp_r/[1 + (C_h A_h/(C_r A_r))^2], A_r = pi D_r c/2, A_h = z pi d_h^2/4",
      .source = "ring and holes in series, each as an orifice, derived here; that the holes should have at least 4 to 5 "
                "times the ring's area: common practice",
-     .cautions = {"The pressure grows with the square of the worn clearance: check thrust and seal chamber at the "
+     .cautions = {"The clearance here is diametral; balance_hole_chamber_pressure asks for the radial one.",
+                  "The pressure grows with the square of the worn clearance: check thrust and seal chamber at the "
                   "clearance at which the ring is replaced.",
                   "Blocked holes put the whole ring pressure behind the impeller.", rotor::side_scatter},
      .example = {"3, 100, 0.4, 8, 5", "0.17647", "hand calculation: areas 251.33 and 62.83 mm2, 3/17"}},
-    relation<"hole_diameter", "clearance", "holes">(
+    relation<"hole_diameter", "diametral_clearance", "holes">(
         [](Length hole, Length clearance, Count holes) {
             return (hole > Length{} && holes.value > 0) || clearance > Length{};
         },
@@ -149,7 +155,7 @@ inline std::tuple<Force, PressureDifference> back_force_with_vanes(PressureDiffe
                                                                    Length height, Length space, Ratio smooth,
                                                                    Steps steps)
 {
-    const Ratio between = rotor::turning_between_vanes(height, space);
+    const Ratio between = rotor::turning_between_vanes(height, space, smooth);
     const rotor::Ring rings[] = {
         {0.5 * outer, 0.5 * vane_outer}, {0.5 * vane_outer, 0.5 * vane_inner}, {0.5 * vane_inner, 0.5 * sleeve}};
     const Ratio turning[] = {smooth, between, smooth};
@@ -161,7 +167,7 @@ inline std::tuple<Force, PressureDifference> back_force_with_vanes(PressureDiffe
         if (i == 0) steps("dp_v", "at the vanes' outer diameter", pressure, units::bar);
         if (i == 1) steps("dp_h", "at the vanes' inner diameter", pressure, units::bar);
     }
-    steps("k_v", "(1 + t/s)/2", between, units::number);
+    steps("k_v", "k + (1 - k) t/s", between, units::number);
     return {force, pressure};
 }
 
@@ -181,7 +187,7 @@ inline constexpr auto back_force_with_vanes_record = record<&back_force_with_van
                         "pressure at the sleeve over the suction pressure; negative below it")},
      .equation =
          "three rings in a row, each F = pi/4 (D_o^2 - D_i^2) [dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/16] and dp_i = "
-         "dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = (1 + t/s)/2, smooth with k",
+         "dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = k + (1 - k) t/s, smooth with k",
      .source = rotor::vane_source,
      .cautions = {"A pressure at the sleeve below the vapour pressure lets the liquid boil there and the shaft seal "
                   "run dry: compare absolute pressures at the liquid's temperature.",
@@ -197,11 +203,11 @@ inline constexpr auto back_force_with_vanes_record = record<&back_force_with_van
 
 inline std::tuple<Force, PressureDifference> back_vane_gap_change(Density density, RotationalSpeed speed, Length outer,
                                                                   Length inner, Length sleeve, Length height,
-                                                                  Length before, Length after)
+                                                                  Length before, Length after, Ratio smooth)
 {
     const rotor::Ring vanes{0.5 * outer, 0.5 * inner};
-    const Ratio first = rotor::turning_between_vanes(height, before),
-                second = rotor::turning_between_vanes(height, after);
+    const Ratio first = rotor::turning_between_vanes(height, before, smooth),
+                second = rotor::turning_between_vanes(height, after, smooth);
     const PressureDifference pressure = vanes.drop(density, speed, first) - vanes.drop(density, speed, second);
     const Force force = vanes.force({}, density, speed, second) - vanes.force({}, density, speed, first);
     return {force + pressure * (rotor::circle(inner) - rotor::circle(sleeve)), pressure};
@@ -220,12 +226,13 @@ inline constexpr auto back_vane_gap_change_record = record<&back_vane_gap_change
                 rotor::vane_height(),
                 input("space_before", "s_1", units::mm, above_up_to(0, 500),
                       "from the shroud's face to the wall behind it, before: vane height and gap"),
-                input("space_after", "s_2", units::mm, above_up_to(0, 500), "the same after the change")},
+                input("space_after", "s_2", units::mm, above_up_to(0, 500), "the same after the change"),
+                rotor::core_rotation()},
      .results = {output("thrust_change", "dF_b", units::newton,
                         "change of the force towards the suction; positive where the gap has grown"),
                  output("pressure_change", "dp_s", units::bar, "change of the pressure at the sleeve")},
      .equation = "dp_s = rho omega^2 (k_1^2 - k_2^2) (D_v^2 - D_h^2)/8; dF_b = pi/64 rho omega^2 (k_1^2 - k_2^2) "
-                 "(D_v^2 - D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k = (1 + t/s)/2",
+                 "(D_v^2 - D_h^2)^2 + pi/4 (D_h^2 - d_s^2) dp_s; k_1, k_2 = k + (1 - k) t/s",
      .source = rotor::vane_source,
      .cautions = {"With an open impeller the front gap changes too: its force on the vanes is not in this figure.",
                   "Closing the back gap lowers the pressure at the seal: check that the liquid does not boil there.",

@@ -67,8 +67,8 @@ inline constexpr auto first_critical_speed_record = record<&first_critical_speed
                       "density of the shaft; 0 leaves its mass out", 7850),
                 rotor::elastic_modulus(205), rotor::inboard_stiffness(), rotor::outboard_stiffness(),
                 rotor::shear_modulus()},
-     .results = {output("lower_bound", "n_D", units::rpm, "by Dunkerley: the critical speed is not below it"),
-                 output("upper_bound", "n_R", units::rpm, "by Rayleigh: the critical speed is not above it")},
+     .results = {output("lower_bound", "n_D", units::rpm, "of point masses by Dunkerley: their first critical speed is not below it"),
+                 output("upper_bound", "n_R", units::rpm, "of point masses by Rayleigh: their first critical speed is not above it")},
      .equation = "n_D = 1/(2 pi) [Sum m_i a_ii + Integral mu a(x, x) dx]^-0.5; n_R = 1/(2 pi) {a_jj/[Sum m_i a_ij^2 + "
                  "Integral mu a(x, x_j)^2 dx]}^0.5; a: deflection by a force of 1, j: the mass with the greatest m a",
      .source = "S. Dunkerley, Phil. Trans. Royal Society A 185 (1894); Lord Rayleigh, The Theory of Sound; S. P. "
@@ -76,6 +76,7 @@ inline constexpr auto first_critical_speed_record = record<&first_critical_speed
      .cautions = {"Bounds of a model of point masses: the disc's own inertia lowers the frequency at rest and the "
                   "gyroscopic effect raises it when turning, each by some per cent; wear rings wetted by the liquid "
                   "raise it. Take plus or minus 10 %.",
+                  rotor::beam_defaults,
                   "A rotor that may run dry has no help from its rings: judge it by the dry figure.", rotor::release},
      .example = {"[51.525], [1500], [1500], [50], 0, 1000, 7810, 211, 10000, 10000", "865.15, 877.46",
                  "overhung rotor of Friswell and others, Dynamics of Rotating Machines, 2010, ex. 5.9.9; beam elements "
@@ -111,15 +112,16 @@ inline constexpr Record<&critical_speed_separation> critical_speed_separation_re
                input("highest_speed", "n_max", units::rpm, limits::speed_rpm,
                      "highest continuous running speed, with a converter its greatest"),
                input("separation", "s", units::fraction, between(0, 5),
-                     "separation asked for: 0.10 by ISO 5199, 0.20 wet or 0.30 dry by ISO 13709", 0.1)},
+                     "separation asked for: 0.10 by ISO 5199, 0.20 wet or 0.30 dry by ISO 13709")},
     .results = {output("ratio", "n_c/n_max", units::number, "critical speed over highest running speed"),
                 output_word<Kept>("verdict", "verdict", "whether the separation is kept")},
     .equation = "n_c/n_max >= 1 + s",
     .source = "ISO 5199:2002, 4.3.1: 10 %; ISO 13709:2009, 6.9.1.2: 20 % for rotors that run wet, 30 % for those that "
               "may run dry (both from memory)",
-    .cautions = {"For rotors that run below their first critical speed; those that run above it need a full "
+    .cautions = {"A calculated critical speed is good to 10 % at best: a separation of less is no proof.",
+                 "For rotors that run below their first critical speed; those that run above it need a full "
                  "rotordynamic analysis.",
                  rotor::release},
-    .example = {"3500, 2950", "1.18644, \"within\"", "hand calculation"}};
+    .example = {"3500, 2950, 0.1", "1.18644, \"within\"", "hand calculation"}};
 
 }  // namespace cutwater::formulas

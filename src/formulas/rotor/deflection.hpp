@@ -55,7 +55,7 @@ inline constexpr auto shaft_deflection_at_seal_record = record<&shaft_deflection
          {"The limit holds for the worst radial force in the allowable range of flow, at the seal: the handbooks' "
           "formula for the impeller reads two to six times more.",
           "Deflection that keeps the limit does not show that the shaft will not tire: see shaft_fatigue_safety.",
-          rotor::beam_limits, rotor::release},
+          rotor::beam_limits, rotor::beam_defaults, rotor::release},
      .example = {"1000, [200, 150], [40, 40], 200, 100", "0.07117, 0.18115, 2333.3, -1333.3, \"beyond\"",
                  "closed form F z^2 (3 a - z)/(6 E I) + F a b z/(3 E I) of a uniform shaft, by hand"}},
     pairs::equal_length<"lengths", "diameters">(),
@@ -108,7 +108,7 @@ inline constexpr auto shaft_deflection_record =
          .equation = "y = Sum F_i [Integral M_i m/(E I) dx + Integral V_i v/(kappa G A) dx + R_1i r_1/k_1 + R_2i "
                      "r_2/k_2], m, v, r of a force of 1 at x",
          .source = rotor::beam_source,
-         .cautions = {rotor::beam_limits, rotor::release},
+         .cautions = {rotor::beam_limits, rotor::beam_defaults, rotor::release},
          .example = {"[1000], [500], [1000], [50], 0, 1000, 500", "0.33125, 500, 500", "F L^3/(48 E I), by hand"}},
         rotor::few_enough<"forces">(), rotor::few_enough<"lengths">(), pairs::equal_length<"places", "forces">(),
         pairs::equal_length<"lengths", "diameters">(),

@@ -159,6 +159,8 @@ inline constexpr auto run_up_time_record = record<&run_up_time>(
                   rotor::vibrating},
      .example = {"[0, 2900], [100, 100], 50, 0, 0.5", "1.8927",
                  "closed form J omega/(T_m T_n)^0.5 artanh (T_n/T_m)^0.5"}},
-    pairs::equal_length<"motor_torques", "speeds">());
+    pairs::equal_length<"motor_torques", "speeds">(),
+    relation<"speeds">([](Series<RotationalSpeed> speeds) { return speeds[0] == RotationalSpeed{}; },
+                       "they must begin at rest, at 0 1/min"));
 
 }  // namespace cutwater::formulas

@@ -146,7 +146,7 @@ constexpr auto rotor_mass()
     return input("mass", "m", units::kg, above_up_to(0, 1e6), "mass of the rotor or impeller that is balanced");
 }
 inline constexpr const char* balance_source =
-    "ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega; an article on balance standards in a trade journal gives "
+    "ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); an article on balance standards in a trade journal gives "
     "U = 6.015 G W/N oz in (excerpt read)";
 
 }  // namespace rotor
@@ -184,7 +184,7 @@ inline constexpr Record<&balance_grade> balance_grade_record{
     .meaning = "Balance quality grade that a residual unbalance amounts to",
     .also = "balance quality|achieved balance grade|G grade",
     .inputs = {input("unbalance", "U", units::gmm, between(0, 1e9), "residual unbalance"), rotor::rotor_mass(),
-               input("speed", "n", units::rpm, limits::speed_rpm, "highest running speed")},
+               input("speed", "n", units::rpm, limits::speed_rpm, "highest running speed in service")},
     .results = {output(
         "grade", "G", units::mms,
         "the residual unbalance times the angular velocity, over the mass; to compare with the grade asked for")},

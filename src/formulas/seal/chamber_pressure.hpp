@@ -66,10 +66,9 @@ inline NoValue below_vacuum(GaugePressure chamber, const char* argument)
 
 inline std::tuple<Ratio, Ratio, Ratio> seal_chamber_fraction(ChamberArrangement arrangement)
 {
-    constexpr double scatter = 0.1;
-    constexpr double share[] = {0.15, 0.10, 1, 0};
-    const double c = share[static_cast<int>(arrangement)];
-    return {Ratio(c), Ratio(std::max(c - scatter, 0.0)), Ratio(std::min(c + scatter, 1.0))};
+    constexpr double share[][3] = {{0.15, 0.05, 0.25}, {0.10, -0.10, 0.30}, {1, 0.50, 1}, {0, 0, 0.10}};
+    const auto& c = share[static_cast<int>(arrangement)];
+    return {Ratio(c[0]), Ratio(c[1]), Ratio(c[2])};
 }
 
 inline constexpr auto seal_chamber_fraction_record = record<&seal_chamber_fraction>(
@@ -83,12 +82,15 @@ inline constexpr auto seal_chamber_fraction_record = record<&seal_chamber_fracti
      .results = {output("fraction", "C", units::number, "part of the differential pressure"),
                  output("low", "C_low", units::number, "low end of its scatter, for the margin to boiling"),
                  output("high", "C_high", units::number, "high end of its scatter, for the seal's rating")},
-     .equation = "C = 0.15 balance holes, 0.10 back vanes, 1 no back ring, 0 double suction; each +-0.1, from 0 to 1",
+     .equation = "C, C_low to C_high = 0.15, 0.05 to 0.25 balance holes; 0.10, -0.10 to 0.30 back vanes; 1, 0.50 to 1 no back "
+                 "ring; 0, 0 to 0.10 double suction",
      .source = "arrangements: J. E. Pope (ed.), Rules of Thumb for Mechanical Engineers, Gulf 1997, p. 82 (page read; "
                "its numbers stand in pictures, "
-               "0.15 and 0.10 from memory of it and as training texts repeat them); the scatter is an estimate",
-     .cautions = {"Back vanes: up to 0.3 at the least impeller diameter and near 0 at closed valve; with known sizes "
-                  "use back_vane_chamber_pressure.",
+               "0.15 and 0.10 from memory of it); the ends of the ranges are estimates",
+     .cautions = {"Back vanes: up to 0.3 at the least impeller diameter, near 0 and below suction at closed valve; with known "
+                  "sizes use back_vane_chamber_pressure.",
+                  "Blocked holes or a missing ring put far more than C_high behind the impeller. Without a back ring "
+                  "the turning liquid takes off part of the discharge pressure: 1 is its upper end.",
                   "Balance holes: with known ring and holes use balance_hole_chamber_pressure. Vertical multistage "
                   "pumps have no such rule.",
                   seal::read_on_site},
@@ -158,7 +160,8 @@ inline constexpr auto balance_hole_chamber_pressure_record = record<&balance_hol
                  output("area_ratio", "A_h/A_r", units::number, "area of the holes over that of the ring's clearance")},
      .equation = "p_c = p_s + dp_r/(1 + (c A_h/A_r)^2), A_h = z (pi/4) d_h^2, A_r = pi D_r s",
      .source = "ring and holes as orifices in series: continuity and Bernoulli's equation; common practice",
-     .cautions = {"As the back ring wears its area grows and with it the chamber's pressure and the axial thrust; the "
+     .cautions = {"The clearance here is radial; balance_hole_pressure asks for the diametral one.",
+                  "As the back ring wears its area grows and with it the chamber's pressure and the axial thrust; the "
                   "holes should have 4 to 5 times the ring's area "
                   "(common practice).",
                   "Swirl before the holes and the throttling of a long ring are left out: +-30 % of the difference.",

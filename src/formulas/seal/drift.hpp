@@ -22,7 +22,7 @@ namespace cutwater {
 template <>
 inline constexpr Words<3> words_of<formulas::ChamberDrift>{"outwards to the wall", "inwards to the shaft", "neither"};
 template <>
-inline constexpr Words<6> words_of<formulas::ChamberFate>{"clears to the impeller",         "held at the wall",
+inline constexpr Words<6> words_of<formulas::ChamberFate>{"may clear to the impeller",         "held at the wall",
                                                           "trapped behind the throat",      "carried to the faces",
                                                           "gathers at the shaft and faces", "drifts with the liquid"};
 
@@ -180,7 +180,7 @@ inline constexpr auto seal_chamber_clearing_record = record<&seal_chamber_cleari
                   "At standstill gas leaves a chamber that opens towards the impeller upwards along its roof; running, "
                   "it gathers at the shaft.",
                   caution::guide_only},
-     .example = {"50, 2650, 998, 1, 2900, 80, 100, 60", "\"clears to the impeller\", 144.526, 31.5125, 0.166667",
+     .example = {"50, 2650, 998, 1, 2900, 80, 100, 60", "\"may clear to the impeller\", 144.526, 31.5125, 0.166667",
                  "independent computation"}});
 
 }  // namespace cutwater::formulas
