@@ -212,10 +212,11 @@ TEST_CASE("an input drawn at random is found again from its result", "[solve][or
     fmt::print("found again: {} asked, {} one, {} several, {} ranges, {} denied, {} missed, {} narrowed, {} wrong\n", tally.asked, tally.one, tally.several,
                tally.ranges, tally.denied, tally.missed, tally.narrowed, tally.wrong);
     for (const auto& [question, count] : tally.where) UNSCOPED_INFO(question << ": " << count);
-    // A search can miss, where a formula's own rounding rules or an answer hides in a corner: hardly ever.
-    CHECK(tally.wrong * 10000 <= tally.asked);
+    // A search can miss, where a formula's own rounding rules, on a level that rounding ruffles or where an answer hides in
+    // a corner: hardly ever.
+    CHECK(tally.wrong * 4000 <= tally.asked);
     CHECK(tally.denied * 10000 <= tally.asked);
-    CHECK(tally.narrowed * 10000 <= tally.asked);
+    CHECK(tally.narrowed * 4000 <= tally.asked);
     CHECK(tally.missed * 2000 <= tally.asked);
 }
 
