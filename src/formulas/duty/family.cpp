@@ -17,6 +17,7 @@ constexpr const FunctionInfo* duty_functions[] = {
     entry<greatest_flow_by_suction_record>,
     entry<greatest_speed_by_suction_record>,
     entry<npsh3_expected_record>,
+    entry<npsh_in_pressure_decay_record>,
     entry<npsh3_curve_at_speed_record>,
     entry<efficiency_curve_at_speed_record>,
     entry<npsh3_from_test_record>,

@@ -4,6 +4,7 @@
 #include "formulas/duty/at_speed.hpp"
 #include "formulas/duty/npsh_test.hpp"
 #include "formulas/duty/offers.hpp"
+#include "formulas/duty/pressure_decay.hpp"
 #include "formulas/duty/profile_points.hpp"
 #include "formulas/duty/suction_limit.hpp"
 #include "formulas/duty/system_points.hpp"

@@ -1,5 +1,5 @@
-// Every meeting of two curves that are both given by points: on each stretch between neighbouring points of either, their
-// difference is one cubic, and the walk that meets a curve with a parabola meets the difference with nought.
+// Every meeting of two curves that are both given by points: on each stretch between neighbouring points of either,
+// their difference is one cubic, and the walk that meets a curve with a parabola meets the difference with nought.
 #pragma once
 
 #include "formulas/curves/meeting.hpp"
@@ -60,7 +60,8 @@ curves::Meetings meetings_of(const One& one, const Other& other)
         const double to = std::min({one.x(i), other.x(j), last});
         const curves::Piece a = part(one, from, to);
         const curves::Piece b = part(other, from, to);
-        finder.walk({from, to - from, a.y0 - b.y0 + level, a.y1 - b.y1 + level, a.slope0 - b.slope0, a.slope1 - b.slope1});
+        finder.walk(
+            {from, to - from, a.y0 - b.y0 + level, a.y1 - b.y1 + level, a.slope0 - b.slope0, a.slope1 - b.slope1});
         if (one.x(i) <= to) ++i;
         if (other.x(j) <= to) ++j;
         from = to;

@@ -13,7 +13,8 @@ enum class Glycol { ethylene, propylene };
 }  // namespace cutwater::formulas
 
 template <>
-inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::Glycol>{"ethylene glycol", "propylene glycol"};
+inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::Glycol>{"ethylene glycol",
+                                                                                   "propylene glycol"};
 
 namespace cutwater::formulas {
 
@@ -28,7 +29,8 @@ struct Constants {
 };
 
 inline constexpr Constants table[] = {
-    {30.8462, 31.728,
+    {30.8462,
+     31.728,
      {-1.5250e+01, -1.5660e-06, -2.2780e-07, 2.1690e-09, -8.0800e-01, -1.3390e-06, 2.0470e-08, -2.7170e-11, -1.3340e-02,
       6.3220e-08, 2.3730e-10, -2.1830e-12, -7.2930e-05, 1.7640e-09, -2.4420e-11, 1.0060e-06, -7.6620e-11, 1.1400e-09},
      {1.0340e+03, -4.7810e-01, -2.6920e-03, 4.7250e-06, 1.3110e+00, -6.8760e-03, 4.8050e-05, 1.6900e-08, 7.4900e-05,
@@ -37,7 +39,8 @@ inline constexpr Constants table[] = {
       1.0860e-06, 1.0510e-08, -6.4750e-10, 1.6590e-06, 3.1570e-09, 4.0630e-10, 3.0890e-08, 1.8310e-10, -1.8650e-09},
      {3.7370e+03, 2.9300e+00, -4.6750e-03, -1.3890e-05, -1.7990e+01, 1.0460e-01, -4.1470e-04, 1.8470e-07, -9.9330e-02,
       3.5160e-04, 5.1090e-06, -7.1380e-08, 2.6100e-03, -1.1890e-06, -1.6430e-07, 1.5370e-05, -4.2720e-07, -1.6180e-06}},
-    {30.7031, 32.7083,
+    {30.7031,
+     32.7083,
      {-1.3250e+01, -3.8200e-05, 7.8650e-07, -1.7330e-09, -6.6310e-01, 6.7740e-06, -6.2420e-08, -7.8190e-10, -1.0940e-02,
       5.3320e-08, -4.1690e-09, 3.2880e-11, -2.2830e-04, -1.1310e-08, 1.9180e-10, -3.4090e-06, 8.0350e-11, 1.4650e-08},
      {1.0180e+03, -5.4060e-01, -2.6660e-03, 1.3470e-05, 7.6040e-01, -9.4500e-03, 5.5410e-05, -1.3430e-07, -2.4980e-03,
@@ -78,24 +81,33 @@ inline bool liquid(const Constants& of, double share, double celsius) { return c
 
 [[gnu::cold]] inline NoValue frozen(const Constants& of, Fraction share, Temperature t)
 {
-    return {CUTWATER_OUT_OF_INTERVAL, "temperature", "{0} lies below {1}, where crystals begin to form in the mixture",
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "temperature",
+            "{0} lies below {1}, where crystals begin to form in the mixture",
             {number_in(t, units::degC), {freezing_celsius(of, share.value), units::degC.info->symbol}}};
 }
 
 constexpr auto glycol() { return choice<Glycol>("glycol", "glycol", "which glycol is in the water"); }
-constexpr auto mass_fraction() { return input("mass_fraction", "x", units::fraction, between(0, 0.6), "the glycol's share by mass"); }
+constexpr auto mass_fraction()
+{
+    return input("mass_fraction", "x", units::fraction, between(0, 0.6), "the glycol's share by mass");
+}
 constexpr auto temperature()
 {
-    return input("temperature", "t", units::degC, between(-60, 100), "temperature of the mixture; not below its freezing point");
+    return input("temperature", "t", units::degC, between(-60, 100),
+                 "temperature of the mixture; not below its freezing point");
 }
 
 inline constexpr const char* source =
-    "A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, 2nd edition, International Institute of Refrigeration, 2010 (not "
+    "A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, 2nd edition, International Institute of "
+    "Refrigeration, 2010 (not "
     "read; polynomials and constants as the open library SecondaryCoolantProps carries them, read and run)";
-inline constexpr const char* by_mass =
-    "By mass: trade names its mixtures by volume as often. 30 % by volume of ethylene glycol is about 32 % by mass, by the densities of the two.";
-inline constexpr const char* inhibited = "Inhibitors of technical grades change density and viscosity a little: ask their maker.";
-inline constexpr const char* cold_start = "Size for the coldest start: glycol mixtures thicken many times over before they freeze.";
+inline constexpr const char* by_mass = "By mass: trade names its mixtures by volume as often. 30 % by volume of "
+                                       "ethylene glycol is about 32 % by mass, by the densities of the two.";
+inline constexpr const char* inhibited =
+    "Inhibitors of technical grades change density and viscosity a little: ask their maker.";
+inline constexpr const char* cold_start =
+    "Size for the coldest start: glycol mixtures thicken many times over before they freeze.";
 
 }  // namespace glycols
 
@@ -112,7 +124,8 @@ inline constexpr Record<&glycol_freezing_point> glycol_freezing_point_record{
     .results = {output("freezing_point", "t_f", units::degC, "temperature at which the first crystals form")},
     .equation = "polynomial in x - x_m and t - t_m, up to the fifth power, with the constants of the source",
     .source = glycols::source,
-    .cautions = {glycols::by_mass, "Keep a margin of several kelvins: slush blocks small passages, seal flushing lines first."},
+    .cautions = {glycols::by_mass,
+                 "Keep a margin of several kelvins: slush blocks small passages, seal flushing lines first."},
     .example = {"\"ethylene glycol\", 0.3", "-14.576", "the library's printed test value"}};
 
 inline Outcome<Density> glycol_density(Glycol glycol, Fraction mass_fraction, Temperature temperature)
@@ -134,7 +147,8 @@ inline constexpr Record<&glycol_density> glycol_density_record{
     .cautions = {glycols::by_mass, glycols::inhibited},
     .example = {"\"ethylene glycol\", 0.3, 20", "1038.0455", "the open library, run"}};
 
-inline Outcome<DynamicViscosity> glycol_dynamic_viscosity(Glycol glycol, Fraction mass_fraction, Temperature temperature)
+inline Outcome<DynamicViscosity> glycol_dynamic_viscosity(Glycol glycol, Fraction mass_fraction,
+                                                          Temperature temperature)
 {
     const glycols::Constants& of = glycols::constants(glycol);
     const double t = units::degC.in(temperature);
