@@ -9,6 +9,7 @@
 #include <cutwater/library.h>
 
 #include <cutwater/families/liquid.h>  /* Liquid properties, pressure and head */
+#include <cutwater/families/process_liquids.h>  /* Process liquids */
 #include <cutwater/families/system.h>  /* System and suction */
 #include <cutwater/families/piping.h>  /* Pipes, fittings and tanks */
 #include <cutwater/families/similarity.h>  /* Similarity and shape */

@@ -5,6 +5,7 @@
 #include <cutwater/cutwater.h>
 
 #include <cutwater/families/liquid.hpp>  // Liquid properties, pressure and head
+#include <cutwater/families/process_liquids.hpp>  // Process liquids
 #include <cutwater/families/system.hpp>  // System and suction
 #include <cutwater/families/piping.hpp>  // Pipes, fittings and tanks
 #include <cutwater/families/similarity.hpp>  // Similarity and shape

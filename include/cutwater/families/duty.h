@@ -442,6 +442,55 @@ CUTWATER_API cutwater_status cutwater_npsh3_expected_rows(size_t rows, cutwater_
                                              cutwater_result_column npsh3_m, cutwater_rows_report *report);
 
 /*
+ * Least NPSH available while a boiling vessel loses its pressure and the suction line still holds hot liquid.
+ *
+ *   times_s                      times of the vessel's pressures, from the beginning of the fall on; a series of at
+ *                                least 2 points, rising; each at least 0 s
+ *   vessel_pressures_bara        pressures in the vessel, its liquid boiling all the while; a series of at least 2
+ *                                points; each above 0 up to 500 bara
+ *   liquid_level_m               lowest surface above the pump's NPSH datum; a finite number
+ *   friction_head_m              losses of the suction line at that flow; at least 0 m
+ *   line_volume_m3               volume of the suction line from the vessel to the pump; above 0 m3
+ *   flow_m3h                     flow through the line meanwhile: the least of it keeps the hot liquid longest; above 0
+ *                                m3/h
+ *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
+ *   -> least_npsh_m              least net positive suction head available
+ *   -> at_time_s                 when it is least
+ *   -> line_time_s               time that the liquid takes from the vessel to the pump
+ *
+ *   Equation: NPSHA(t) = z - h_f + [p(t) - p(t - tau)]/(rho g), tau = V/Q; p straight between the points
+ *   Must hold of vessel_pressures: both series must have the same number of points
+ *   Source: the liquid at the pump has the vapour pressure of the vessel a line's time ago: articles of a power
+ *           engineers' magazine on deaerators (excerpts read); definition of NPSH as in npsh_available
+ *   Caution: Flow that stops or falls meanwhile leaves hot liquid in the line for longer: take the least flow of the
+ *            event.
+ *   Caution: The vessel's pressure over time comes from a heat balance or a measurement; a relief valve or cold make-up
+ *            makes it fall faster.
+ *   Caution: Heat held by the pipe's wall and mixing in the line are left out.
+ *   Caution: A negative result is a true answer: the liquid boils before it reaches the pump, and nothing can be pumped
+ *            as drawn.
+ *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
+ *            high-energy suction, as agreed with the pump maker.
+ *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
+ *            rules and the pump maker's limits.
+ */
+CUTWATER_API cutwater_status cutwater_npsh_in_pressure_decay(const double *times_s, size_t times_s_count,
+                                                const double *vessel_pressures_bara,
+                                                size_t vessel_pressures_bara_count, double liquid_level_m,
+                                                double friction_head_m, double line_volume_m3, double flow_m3h,
+                                                double density_kgm3, double *least_npsh_m, double *at_time_s,
+                                                double *line_time_s, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_npsh_in_pressure_decay_rows(size_t rows, const double *times_s, size_t times_s_count,
+                                                     const double *vessel_pressures_bara,
+                                                     size_t vessel_pressures_bara_count,
+                                                     cutwater_column liquid_level_m, cutwater_column friction_head_m,
+                                                     cutwater_column line_volume_m3, cutwater_column flow_m3h,
+                                                     cutwater_column density_kgm3,
+                                                     cutwater_result_column least_npsh_m,
+                                                     cutwater_result_column at_time_s,
+                                                     cutwater_result_column line_time_s, cutwater_rows_report *report);
+
+/*
  * NPSH3 curve of a pump at another speed.
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0

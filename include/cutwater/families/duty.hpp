@@ -205,6 +205,25 @@ inline Length npsh3_expected(RotationalSpeed speed, Flow flow, SpecificSpeed suc
     return detail::quantity_of(unit<Length>("m"), npsh3_out);
 }
 
+struct npsh_in_pressure_decay_results {
+    Length least_npsh;  // least net positive suction head available
+    Time at_time;  // when it is least
+    Time line_time;  // time that the liquid takes from the vessel to the pump
+};
+
+/// Least NPSH available while a boiling vessel loses its pressure and the suction line still holds hot liquid: NPSHA(t) = z - h_f + [p(t) - p(t - tau)]/(rho g), tau = V/Q; p straight between the points. Source: the liquid at the pump has the vapour pressure of the vessel a line's time ago: articles of a power engineers' magazine on deaerators (excerpts read); definition of NPSH as in npsh_available.
+inline npsh_in_pressure_decay_results npsh_in_pressure_decay(const std::vector<Time>& times, const std::vector<AbsolutePressure>& vessel_pressures, Length liquid_level, Length friction_head, Volume line_volume, Flow flow, Density density)
+{
+    const std::vector<double> times_numbers = detail::numbers(unit<Time>("s"), times);
+    const std::vector<double> vessel_pressures_numbers = detail::numbers(unit<AbsolutePressure>("bara"), vessel_pressures);
+    cutwater_refusal refusal;
+    double least_npsh_out;
+    double at_time_out;
+    double line_time_out;
+    detail::check(cutwater_npsh_in_pressure_decay(times_numbers.data(), times_numbers.size(), vessel_pressures_numbers.data(), vessel_pressures_numbers.size(), detail::number_in(unit<Length>("m"), liquid_level), detail::number_in(unit<Length>("m"), friction_head), detail::number_in(unit<Volume>("m3"), line_volume), detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Density>("kg/m3"), density), &least_npsh_out, &at_time_out, &line_time_out, &refusal), refusal);
+    return {detail::quantity_of(unit<Length>("m"), least_npsh_out), detail::quantity_of(unit<Time>("s"), at_time_out), detail::quantity_of(unit<Time>("s"), line_time_out)};
+}
+
 struct npsh3_curve_at_speed_results {
     std::vector<Flow> new_flows;  // flows at the new speed
     std::vector<Length> new_npsh3_values;  // NPSH3 at the new speed
