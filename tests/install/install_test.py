@@ -42,7 +42,7 @@ def installed():
 
 def by_cmake(prefix, language, wanted, fails=False):
     place = folder / f"{language} by cmake {wanted}"
-    said = run(cmake, "-S", source / "tests" / "install" / language, "-B", place, f"-DCMAKE_PREFIX_PATH={prefix}", f"-DEXAMPLES={examples}",
+    said = run(cmake, "-G", "Ninja", "-S", source / "tests" / "install" / language, "-B", place, f"-DCMAKE_PREFIX_PATH={prefix}", f"-DEXAMPLES={examples}",
                f"-DWANTED={wanted}", f"-DCMAKE_C_COMPILER={cc}", f"-DCMAKE_CXX_COMPILER={cxx}", fails=fails)
     if fails:
         return said
