@@ -77,6 +77,11 @@ class Documents(unittest.TestCase):
         counts = {language: sum(where.startswith("README.md") for where, _ in blocks(language)) for language in ("c", "cpp", "python")}
         self.assertGreaterEqual(min(counts.values()), 1, counts)
 
+    def test_every_family_is_named(self):
+        page = (source / "README.md").read_text(encoding="utf-8")
+        for family in sorted(path.parent.name for path in (source / "src" / "formulas").glob("*/family.cpp")):
+            self.assertIn(f"(docs/functions/{family}.md)", page)
+
     def test_c(self):
         printed = [run_compiled(given.cc, ".c", code) for _, code in blocks("c")]
         self.shown(printed[0], README_C)
