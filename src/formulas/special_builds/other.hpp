@@ -51,6 +51,8 @@ inline constexpr auto self_priming_lift_record = record<&self_priming_lift>(
      .cautions = {special::while_priming,
                   "Drawing up is not pumping: at the duty the lift must also leave NPSH3 and a margin, see "
                   "greatest_suction_lift. The time it takes: see priming_time.",
+                  "A hot or volatile charge reaches less than the cold test: take off its vapour pressure less that of "
+                  "the test's liquid.",
                   caution::hot_or_toxic},
      .example = {"1.013, 0.0234, 0.7, 998.2, 0.5", "6.651, 7.151, 10.109", "hand calculation: 70000/9789.0 - 0.5"}},
     relation<"vapour_pressure", "surface_pressure">(

@@ -68,8 +68,8 @@ constexpr auto shaft_diameter()
 constexpr auto liquid_density()
 {
     return input("liquid_density", "rho_l", units::kgm3, between(0, 25000),
-                 "density of the liquid round the shaft, which moves with it; 0 for a shaft in air or in an oil tube",
-                 0);
+                 "density of the liquid round the shaft, which moves with it; 0 for a shaft in air; the oil's in a full "
+                 "tube");
 }
 
 inline constexpr const char* pinned_source =
@@ -130,7 +130,8 @@ inline constexpr auto column_stretch_record = record<&column_stretch>(
      .equation = "dl = (F + W_c/2) L/(A E), A = pi (D^2 - (D - 2 w)^2)/4, W_c = rho_s g A L",
      .source = vertical::source,
      .cautions = {vertical::set_warm,
-                  "What counts for the impeller is the shaft's stretch less the column's: see line_shaft_clearance."},
+                  "For line_shaft_clearance only what comes after the lift was set counts: metal_density 0, and of the "
+                  "load liquid and pressure alone."},
      .example = {"30000, 5, 219.1, 6.35", "0.17624", "hand calculation: (30000 + 816.8) x 5/(4.2442e-3 x 206e9)"}},
     relation<"wall", "outside_diameter">([](Length wall, Length outside) { return 2.0 * wall <= outside; },
                                          "it must be at most half the outside diameter"));
@@ -148,7 +149,9 @@ inline constexpr Record<&line_shaft_clearance> line_shaft_clearance_record{
     .inputs = {input("lift", "s_0", units::mm, from(0),
                      "height that the impeller was raised from its lowest place, unloaded"),
                input("shaft_stretch", "dl_s", units::mm, from(0), "as from line_shaft_stretch"),
-               input("column_stretch", "dl_c", units::mm, from(0), "as from column_stretch; 0 is the safe side", 0),
+               input("column_stretch", "dl_c", units::mm, from(0), "only what comes after the lift was set: liquid and discharge pressure, as from column_stretch with "
+                     "metal_density 0 and no hanging weight; 0 is the safe side",
+                     0),
                input("differential_expansion", "dl_t", units::mm, any,
                      "by how much more heat lengthens the shaft than the column", 0)},
     .results = {output_word<ClearanceVerdict>("verdict", "verdict", "clear, or touches when nothing is left"),
@@ -156,11 +159,12 @@ inline constexpr Record<&line_shaft_clearance> line_shaft_clearance_record{
     .equation = "s = s_0 - (dl_s - dl_c) - dl_t",
     .source = "geometry",
     .cautions = {vertical::set_warm,
+                 "The weight of column and bowls has stretched the column before the lift is set: never credit it.",
                  "Check the way up too: upthrust at run-out and at start must not lift the impeller into the casing."},
-    .example = {"1.5, 0.20161, 0.17624", R"("clear", 1.47463)", "hand calculation: 1.5 - 0.02537"}};
+    .example = {"1.5, 0.20161, 0.08578", R"("clear", 1.38417)", "hand calculation: 1.5 - 0.11583"}};
 
-inline RotationalSpeed line_shaft_critical_speed(Length span, Length diameter, Stress modulus, Density metal,
-                                                 Density liquid, Force tension)
+inline RotationalSpeed line_shaft_critical_speed(Length span, Length diameter, Density liquid, Stress modulus,
+                                                 Density metal, Force tension)
 {
     return vertical::pinned(span, diameter, modulus, metal, liquid, tension);
 }
@@ -170,18 +174,18 @@ inline constexpr Record<&line_shaft_critical_speed> line_shaft_critical_speed_re
     .meaning = "First bending critical speed of a line shaft between two guide bearings",
     .also = "critical speed|line shaft bearing spacing|whirl speed|lateral critical|guide bearing span",
     .inputs = {input("span", "l", units::mm, between(50, 20000), "distance between guide bearings"),
-               vertical::shaft_diameter(), vertical::modulus(),
+               vertical::shaft_diameter(), vertical::liquid_density(), vertical::modulus(),
                input("metal_density", "rho_s", units::kgm3, between(500, 25000), "density of the shaft", 7850),
-               vertical::liquid_density(), input("tension", "F", units::newton, from(0), "pull in the shaft", 0)},
+               input("tension", "F", units::newton, from(0), "pull in the shaft", 0)},
     .results = {output("critical_speed", "n_c", units::rpm, "first critical speed")},
     .equation = "n_c = (pi/(2 l^2)) sqrt(E I/((rho_s + rho_l) A)) sqrt(1 + F l^2/(pi^2 E I)), in revolutions",
     .source = vertical::pinned_source,
     .cautions = {vertical::pins,
                  "Keep the first critical at least 10 to 30 % above the greatest speed: see standard_limit."},
-    .example = {"1500, 40", "2145.8", "hand calculation: 35.763 revolutions a second"}};
+    .example = {"1500, 40, 1000", "2020.9", "hand calculation: 35.763 x sqrt(7850/8850) revolutions a second"}};
 
-inline Length line_shaft_bearing_span(RotationalSpeed speed, Ratio separation, Length diameter, Stress modulus,
-                                      Density metal, Density liquid)
+inline Length line_shaft_bearing_span(RotationalSpeed speed, Ratio separation, Length diameter, Density liquid,
+                                      Stress modulus, Density metal)
 {
     const Length metre = Length::from_value(1);
     const Ratio over = vertical::pinned(metre, diameter, modulus, metal, liquid, Force{}) / (speed * separation);
@@ -195,16 +199,15 @@ inline constexpr Record<&line_shaft_bearing_span> line_shaft_bearing_span_record
     .inputs = {input("speed", "n", units::rpm, limits::speed_rpm, "greatest speed"),
                input("separation", "n_c/n", units::number, between(1, 5),
                      "critical speed over greatest speed; 1.1 to 1.3 is asked for"),
-               vertical::shaft_diameter(), vertical::modulus(),
-               input("metal_density", "rho_s", units::kgm3, between(500, 25000), "density of the shaft", 7850),
-               vertical::liquid_density()},
+               vertical::shaft_diameter(), vertical::liquid_density(), vertical::modulus(),
+               input("metal_density", "rho_s", units::kgm3, between(500, 25000), "density of the shaft", 7850)},
     .results = {output("span", "l", units::mm, "greatest distance between guide bearings")},
     .equation = "l = sqrt((pi/2) sqrt(E I/((rho_s + rho_l) A))/(n n_c/n)), the tension left out",
     .source = vertical::pinned_source,
     .cautions = {vertical::pins,
                  "ISO 13709 gives a largest spacing by diameter and speed in a figure that could not be read: the "
                  "lesser of both counts."},
-    .example = {"1450, 1.3, 40", "1600.4", "hand calculation: 1500 x sqrt(2145.79/1885)"}};
+    .example = {"1450, 1.3, 40, 1000", "1553.1", "hand calculation: 1500 x sqrt(2020.93/1885)"}};
 
 inline AbsolutePressure pressure_at_inlet(AbsolutePressure surface, Length submergence, Density density, Head losses)
 {
