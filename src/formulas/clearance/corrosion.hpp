@@ -92,19 +92,19 @@ inline constexpr auto wall_needed_record = record<&wall_needed>(
                 input("outside_diameter", "D", units::mm, above_up_to(0, 10000), "outside diameter"),
                 input("allowable_stress", "S", units::MPa, between(1, 2000),
                       "of the material at the temperature, from the code that applies"),
-                input("joint_factor", "E", units::fraction, between(0.3, 1), "quality of casting or weld", 1),
+                input("joint_factor", "E", units::fraction, between(0.3, 1), "quality of casting or weld: 0.80 for an ordinary steel casting by ASME B31.3, 1 for seamless pipe", 0.8),
                 input("coefficient", "Y", units::number, between(0, 0.7), "0.4 for ductile metals up to 482 degC", 0.4),
                 input("corrosion_allowance", "c", units::mm, between(0, 100), "thickness to be left for corrosion", 0),
                 input("under_tolerance", "u", units::fraction, between(0, 0.5),
                       "part by which the wall may come out thin; 0.125 for most pipe", 0)},
      .results = {output("pressure_wall", "t", units::mm, "thickness for the pressure alone"),
-                 output("ordered_wall", "t_m", units::mm, "thickness to order, allowance and tolerance in")},
-     .equation = "t = P D/(2 (S E + P Y)); t_m = (t + c)/(1 - u); for t < D/6 and P <= 0.385 S E",
+                 output("ordered_wall", "t_n", units::mm, "thickness to order, allowance and tolerance in")},
+     .equation = "t = P D/(2 (S E + P Y)); t_n = (t + c)/(1 - u); for t < D/6 and P <= 0.385 S E",
      .source =
          "ASME B31.3, 304.1.2, equation 3a, W = 1 (excerpts read in plant calculations of the 2008 and 2012 editions)",
      .cautions = {"For straight cylinders: a volute's cut-water, flanges, nozzles and flat covers need the pump "
                   "maker's design or a stress analysis.",
                   "The test pressure can ask for more than the hot case: check both.", caution::pressure_containment},
-     .example = {"45.1, 762, 142.7215", "11.8893, 11.8893", "a plant sheet to B31.3-2008: printed 11.889"}});
+     .example = {"45.1, 762, 142.7215, 1", "11.8893, 11.8893", "a plant sheet to B31.3-2008: printed 11.889"}});
 
 }  // namespace cutwater::formulas

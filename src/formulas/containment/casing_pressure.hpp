@@ -39,7 +39,9 @@ constexpr auto greatest_density()
 constexpr auto head_tolerance()
 {
     return input("head_tolerance", "t", units::fraction, between(0, 0.3),
-                 "head by which the curve may exceed the published one; ISO 9906 grade 2B: 5 %", 0);
+                 "head by which the curve may exceed the published one; ISO 9906 (from memory): 2B 5 %, 1U 6 %, 3B 7 %, "
+                 "2U 10 %, up to 10 kW 8 %",
+                 0.05);
 }
 constexpr auto speed_ratio()
 {
@@ -90,7 +92,7 @@ inline constexpr Record<&casing_pressure> casing_pressure_record{
                containment::shutoff_head(), containment::greatest_density(), containment::head_tolerance(),
                containment::speed_ratio(),
                input("rating_margin", "m", units::fraction, between(0, 1),
-                     "part of the rise to be kept below the rating: ISO 13709 10 %, others leave it open", 0)},
+                     "part of the rise to be kept below the rating: ISO 13709 10 %, others leave it open", 0.1)},
     .results = {output("casing_pressure", "p_c", units::barg, "greatest gauge pressure in the casing"),
                 output("rating_needed", "p_R", units::barg, "rating that the casing needs at its temperature")},
     .equation = "p_c = p_1 + dp_0, p_R = p_1 + (1 + m) dp_0, dp_0 = rho g H_0 (1 + t)(n/n_0)^2",
@@ -111,7 +113,9 @@ inline constexpr Record<&hydrostatic_test_pressure> hydrostatic_test_pressure_re
     .inputs = {input("allowable_pressure", "p", units::barg, above_up_to(0, 1000),
                      "allowable working pressure, at the temperature the strength ratio belongs to"),
                input("factor", "f", units::number, between(1, 2),
-                     "1.5 by the pump standards; 1.3 by ASME VIII-1, 1.43 by 2014/68/EU for vessels", 1.5),
+                     "1.5 by the pump standards; for vessels 1.3 by ASME VIII-1; 2014/68/EU: the greater of 1.43 with ratio "
+                     "1 and 1.25 with the ratio",
+                     1.5),
                input("strength_ratio", "S_T/S", units::number, between(1, 6.5),
                      "allowable stress at the test's temperature over that at the working temperature", 1)},
     .results = {output("test_pressure", "p_T", units::barg, "least gauge pressure of the test")},
@@ -122,6 +126,7 @@ inline constexpr Record<&hydrostatic_test_pressure> hydrostatic_test_pressure_re
         "(excerpts of plant calculations read, the limit from memory)",
     .cautions = {"Water below 7 degC or a brittle casing is no test medium; austenitic steel wants water low in "
                  "chloride. Vent all air: compressed air makes the test dangerous.",
+                 "Do not pass the yield of casing or bolts at the test.",
                  "Weaker parts joined to the casing (seal, cooling jacket, shell of a sealed drive) have limits of "
                  "their own.",
                  caution::pressure_containment},

@@ -47,8 +47,8 @@ inline constexpr const char* no_such_class = "the classes held are 150, 300 and 
 constexpr auto material()
 {
     return choice<FlangeMaterial>("material_group", "group",
-                                  "1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3; 2.2: "
-                                  "316, CF8M; 2.3: 304L, 316L");
+                                  "1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3 (to 425 "
+                                  "degC); 2.2: 316, CF8M; 2.3: 304L (to 425 degC), 316L");
 }
 constexpr auto pressure_class()
 {
@@ -111,7 +111,9 @@ inline constexpr auto flange_rating_record = record<&flange_rating>(
      .equation = "p_F = table 2 of the standard by group and class, linear between its temperatures; from -29 to 38 "
                  "degC the first row",
      .source = flange::source,
-     .cautions = {flange::shell_temperature, flange::which_group, flange::leakage, flange::flange_only,
+     .cautions = {flange::shell_temperature,
+                  "-29 degC is where the table begins, not how cold the steel stays tough.", flange::which_group,
+                  flange::leakage, flange::flange_only,
                   caution::pressure_containment},
      .example = {R"(120, "group 2.2", 300)", "40.72", "hand calculation: 42.2 - 0.4 x 3.7"}},
     relation<"pressure_class">([](Count c) { return flange::is_class(c); }, flange::no_such_class));
@@ -157,7 +159,7 @@ inline constexpr auto flange_test_pressure_record = record<&flange_test_pressure
      .meaning = "Pressure of a system's hydrostatic test that a flange's class stands for",
      .also = "flange hydrotest pressure|system hydrostatic test|shell test pressure",
      .inputs = {flange::material(), flange::pressure_class()},
-     .results = {output("test_pressure", "p_T", units::barg, "gauge pressure of the test, a whole number of bar")},
+     .results = {output("test_pressure", "p_T", units::barg, "greatest gauge pressure of a system test, a whole number of bar")},
      .equation = "p_T = 1.5 p_F(38 degC), rounded up to the next whole bar",
      .source = "ASME B16.5-2009, 2.6 (quoted in engineers' articles, excerpts read); ratings as for flange_rating",
      .cautions = {flange::which_group, flange::flange_only, caution::pressure_containment},

@@ -4,7 +4,7 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
-#include "formulas/containment/flange.hpp"
+#include "formulas/limits.hpp"
 #include "formulas/pairs.hpp"
 
 #include <algorithm>
@@ -15,6 +15,7 @@ namespace cutwater::formulas {
 
 enum class NozzlePosition { top, side, end };
 enum class NozzleRule { iso_5199, iso_13709 };
+enum class NozzleVerdict { within, open, exceeded };
 
 }  // namespace cutwater::formulas
 
@@ -22,6 +23,9 @@ template <>
 inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::NozzlePosition>{"top", "side", "end"};
 template <>
 inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::NozzleRule>{"ISO 5199", "ISO 13709"};
+template <>
+inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::NozzleVerdict>{"within", "open",
+                                                                                          "exceeded"};
 
 namespace cutwater::formulas {
 
@@ -56,7 +60,6 @@ struct Sums {
     Ratio largest;     // of the components' ratios
     Ratio components;  // sum of magnitudes over sum of allowables
     Ratio resultants;  // the same of each branch's resultant
-    Ratio greatest_resultant;
 };
 
 template <class Q>
@@ -76,11 +79,35 @@ Sums<Q> sums(const Series<Q>& applied, const Series<Q>& allowed)
         }
         resultants += std::sqrt(square);
         resultants_allowed += std::sqrt(square_allowed);
-        s.greatest_resultant = std::max(s.greatest_resultant, Ratio(std::sqrt(square / square_allowed)));
     }
     s.components = sum / sum_allowed;
     s.resultants = resultants / resultants_allowed;
     return s;
+}
+
+/// Of one branch, which begins at i.
+template <class Q>
+Ratio resultant_share(const Series<Q>& applied, const Series<Q>& allowed, std::size_t i)
+{
+    double square = 0, square_allowed = 0;
+    for (std::size_t k = i; k < i + 3; ++k) {
+        const double a = Si<Q>::value(applied[k]), m = Si<Q>::value(allowed[k]);
+        square += a * a;
+        square_allowed += m * m;
+    }
+    return Ratio(std::sqrt(square / square_allowed));
+}
+
+/// F.1.2.2 is asked of each flange, its force with its own moment.
+inline Ratio worst_branch(const Series<Force>& forces, const Series<Force>& allowed_forces,
+                          const Series<Torque>& moments, const Series<Torque>& allowed_moments)
+{
+    Ratio worst{};
+    for (std::size_t i = 0; i < forces.size(); i += 3)
+        worst = std::max(worst, (resultant_share(forces, allowed_forces, i) +
+                                 resultant_share(moments, allowed_moments, i)) /
+                                    1.5);
+    return worst;
 }
 
 inline constexpr const char* three_each =
@@ -94,15 +121,12 @@ bool in_threes(Series<Q> s)
 
 constexpr double most_component(NozzleRule rule) { return rule == NozzleRule::iso_5199 ? 1.4 : 2.0; }
 
-/// What must be at most 2 by the rule.
-inline Ratio combined(NozzleRule rule, const Sums<Force>& f, const Sums<Torque>& m)
+/// Of ISO 5199: components or resultants, the stricter.
+inline Ratio squares(const Sums<Force>& f, const Sums<Torque>& m)
 {
-    if (rule == NozzleRule::iso_5199) {
-        const Ratio by_components = f.components * f.components + m.components * m.components;
-        const Ratio by_resultants = f.resultants * f.resultants + m.resultants * m.resultants;
-        return std::max(by_components, by_resultants);
-    }
-    return (f.greatest_resultant + m.greatest_resultant) / 1.5;
+    const Ratio by_components = f.components * f.components + m.components * m.components;
+    const Ratio by_resultants = f.resultants * f.resultants + m.resultants * m.resultants;
+    return std::max(by_components, by_resultants);
 }
 
 }  // namespace nozzle
@@ -140,6 +164,8 @@ inline constexpr auto nozzle_load_limits_record = record<&nozzle_load_limits>(
                "(read); SI moments from memory, agree with the US ones",
      .cautions = {"For steel and alloy steel pumps built to that standard. ISO 5199 and ASME B73.1 pumps bear less, "
                   "and other materials less again: ask the pump maker.",
+                  "The axes are those of horizontal pumps. Vertical in-line pumps (twice the values of a side nozzle) and "
+                  "vertical suspended ones differ (from memory).",
                   "A pump is no pipe support: check alignment with the pipes bolted and unbolted, cold and hot.",
                   caution::guide_only},
      .example = {R"(100, "end")", "1780, 1420, 1160, 1330, 680, 1000",
@@ -147,18 +173,24 @@ inline constexpr auto nozzle_load_limits_record = record<&nozzle_load_limits>(
     relation<"nominal_size">([](Count dn) { return nozzle::is_size(dn); },
                              "the table has the sizes 50, 80, 100, 150, 200, 250, 300, 350 and 400"));
 
-inline std::tuple<RatingVerdict, Ratio, Ratio, Ratio> nozzle_load_check(NozzleRule rule, Series<Force> forces,
+inline std::tuple<NozzleVerdict, Ratio, Ratio, Ratio> nozzle_load_check(NozzleRule rule, Series<Force> forces,
                                                                         Series<Force> allowed_forces,
                                                                         Series<Torque> moments,
                                                                         Series<Torque> allowed_moments)
 {
     const nozzle::Sums<Force> f = nozzle::sums(forces, allowed_forces);
     const nozzle::Sums<Torque> m = nozzle::sums(moments, allowed_moments);
-    const Ratio combined = nozzle::combined(rule, f, m);
+    const bool iso_13709 = rule == NozzleRule::iso_13709;
+    const Ratio combined =
+        iso_13709 ? nozzle::worst_branch(forces, allowed_forces, moments, allowed_moments) : nozzle::squares(f, m);
     constexpr double rounding = 1 + 1e-9;  // loads equal to the limits are within
-    const double most = nozzle::most_component(rule) * rounding;
-    const bool within = f.largest <= most && m.largest <= most && combined <= 2 * rounding;
-    return {within ? RatingVerdict::within : RatingVerdict::exceeded, combined, f.largest, m.largest};
+    const Ratio largest = std::max(f.largest, m.largest);
+    const bool kept = largest <= nozzle::most_component(rule) * rounding && combined <= 2 * rounding;
+    const bool in_table = !iso_13709 || largest <= rounding;
+    const NozzleVerdict verdict = !kept      ? NozzleVerdict::exceeded
+                                  : in_table ? NozzleVerdict::within
+                                             : NozzleVerdict::open;
+    return {verdict, combined, f.largest, m.largest};
 }
 
 inline constexpr auto nozzle_load_check_record = record<&nozzle_load_check>(
@@ -174,20 +206,22 @@ inline constexpr auto nozzle_load_check_record = record<&nozzle_load_check>(
                        "allowable forces in the same order, as the pump maker or the standard states", 3),
                 series("moments", "M_i", units::Nm, any, "applied moments in the same order", 3),
                 series("allowed_moments", "M_max,i", units::Nm, above(0), "allowable moments in the same order", 3)},
-     .results = {output_word<RatingVerdict>("verdict", "verdict",
-                                            "within: every part of the rule holds; exceeded: one does not"),
+     .results = {output_word<NozzleVerdict>("verdict", "verdict",
+                                            "within: the rule holds; exceeded: it does not; open: ISO 13709 F.1.2.1 and "
+                                            "F.1.2.2 hold, F.1.2.3 (all loads at the pump's centre) is still to be "
+                                            "shown"),
                  output("combined", "U", units::number, "combined load; may be 2"),
                  output("largest_force", "max F/F_max", units::number,
                         "largest component's share; may be 1.4 (ISO 5199) or 2 (ISO 13709)"),
                  output("largest_moment", "max M/M_max", units::number, "the same of the moments")},
      .equation = "ISO 5199: U = (sum|F|/sum F_max)^2 + (sum|M|/sum M_max)^2, of components or of resultants, the "
                  "greater, all branches together; "
-                 "ISO 13709: U = max F_R/(1.5 F_R,max) + max M_R/(1.5 M_R,max) of the branches",
+                 "ISO 13709: U = (F_R/F_R,max + M_R/M_R,max)/1.5 of each branch, the greatest",
      .source = "ISO 5199:2002 Annex B (place of it read, rule from memory; whether it sums components or resultants "
                "could not be read, the stricter is taken); "
                "ISO 13709:2009 Annex F, F.1.2.1 and F.1.2.2 (from memory of it)",
-     .cautions = {"The second rule of ISO 13709 also asks for all loads moved to the pump's centre (F.1.2.3), and for "
-                  "a baseplate that was tested: this is not that check.",
+     .cautions = {"Above its table ISO 13709 also asks for all loads moved to the pump's centre (F.1.2.3), and for a "
+                  "baseplate that was tested: this is not that check.",
                   "A load within the rule still misaligns: the shaft's displacement at the coupling decides.",
                   caution::guide_only},
      .example = {R"("ISO 5199", [1000, 500, 800], [1350, 1500, 1650], [600, 500, 400], [900, 1050, 1300])",
