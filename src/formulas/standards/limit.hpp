@@ -24,13 +24,14 @@ namespace standards {
 inline constexpr const char* source =
     "ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 "
     "(excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), "
-    "bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says "
+    "bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the clause of the 11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says "
     "which";
 inline constexpr const char* editions =
     "Each number belongs to the edition named; newer editions (API 610 of 2021 and after) renumber and change. Read "
     "the clause itself before it goes into a contract: the answer tells how the number was come by.";
 inline constexpr const char* conditions =
-    "A clause carries conditions that a number leaves out: at which flows, loads and place it holds.";
+    "A clause carries conditions that a number leaves out: at which flows, loads and place it holds. The vibration of "
+    "ISO 13709 held here is for horizontal pumps up to 300 kW a stage.";
 
 constexpr auto standard()
 {
@@ -39,6 +40,14 @@ constexpr auto standard()
                                 "or ASME B73.1-2012");
 }
 constexpr auto item() { return choice<LimitItem>("item", "item", "what the limit is about"); }
+
+/// A per cent typed as a number meets every "at least" and would pass unseen.
+inline const char* no_such_value(LimitUnit unit, Ratio value)
+{
+    if (unit == LimitUnit::share && value > 2) return "{0} is no share: give a part of one, 0.65 for 65 %";
+    if (unit == LimitUnit::ratio && value > 10) return "{0} is no ratio to be held against this: give 1.3 for 130 %";
+    return nullptr;
+}
 
 inline NoValue no_number(PumpStandard standard, LimitItem item)
 {
@@ -81,6 +90,8 @@ inline Outcome<std::tuple<LimitVerdict, Ratio, LimitUnit, LimitSide, LimitClause
 {
     const standards::Row* row = standards::find(standard, item);
     if (!row) return standards::no_number(standard, item);
+    if (const char* why = standards::no_such_value(row->unit, value))
+        return NoValue{CUTWATER_OUT_OF_INTERVAL, "value", why, {number_in(value, units::number)}};
     const bool met = row->side == LimitSide::at_most ? value <= row->limit : value >= row->limit;
     return std::tuple{met ? LimitVerdict::met : LimitVerdict::not_met,
                       Ratio(row->limit),
@@ -96,7 +107,7 @@ inline constexpr Record<&standard_check> standard_check_record{
     .also = "compliance check|meets API 610|meets ISO 5199|specification check|limit check",
     .inputs = {standards::standard(), standards::item(),
                input("value", "x", units::number, from(0),
-                     "the figure, as a bare number in the unit that standard_limit tells")},
+                     "the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a ratio up to 10")},
     .results = {output_word<LimitVerdict>("verdict", "verdict", "met or not met; a figure equal to the limit meets it"),
                 output("limit", "limit", units::number, "the number that is set"),
                 output_word<LimitUnit>("limit_unit", "unit",

@@ -19,8 +19,9 @@ enum class LimitItem {
     runout_above_100,
     bearing_life_rated,
     bearing_life_worst,
-    critical_wet,
-    critical_dry,
+    critical_running,
+    critical_dry_if_wet,
+    critical_dry_if_dry,
     balance_grade,
     vibration_preferred,
     vibration_allowable,
@@ -51,13 +52,16 @@ template <>
 inline constexpr Words<5> words_of<formulas::PumpStandard>{"ISO 5199", "ISO 9905", "ISO 9908", "ISO 13709",
                                                            "ASME B73.1"};
 template <>
-inline constexpr Words<24> words_of<formulas::LimitItem>{
+inline constexpr Words<25> words_of<formulas::LimitItem>{
     "shaft deflection at the seal", "shaft deflection at the impeller",
     "shaft runout, below 50 mm",    "shaft runout, 50 to 100 mm",
     "shaft runout, above 100 mm",   "bearing life, rated",
-    "bearing life, worst load",     "critical speed ratio, wet",
-    "critical speed ratio, dry",    "balance grade",
-    "vibration, preferred region",  "vibration, allowable region",
+    "bearing life, worst load",     "critical speed ratio, running",
+    "dry critical speed ratio, wet running",
+    "dry critical speed ratio, may run dry",
+    "balance grade",
+    "vibration, horizontal, preferred region",
+    "vibration, horizontal, allowable region",
     "hydrostatic test factor",      "hydrostatic test time",
     "corrosion allowance",          "rated flow, least",
     "rated flow, greatest",         "preferred region, least",
@@ -106,7 +110,7 @@ using enum LimitBasis;
 inline constexpr Row rows[] = {
     {iso_5199, deflection_at_seal, 0.05, LimitUnit::mm, at_most, clause("4.11"), from_memory},
     {iso_5199, bearing_life_rated, 17500, LimitUnit::hours, at_least, clause("4.12.2"), from_memory},
-    {iso_5199, critical_wet, 1.10, LimitUnit::ratio, at_least, clause("4.3.1"), from_memory},
+    {iso_5199, critical_running, 1.10, LimitUnit::ratio, at_least, clause("4.3.1"), from_memory},
     {iso_5199, balance_grade, 6.3, LimitUnit::mm_per_s, at_most, clause("4.3.2.1"), from_memory},
     {iso_5199, test_factor, 1.5, LimitUnit::ratio, at_least, clause("6.3"), from_memory},
     {iso_5199, test_time, 10, LimitUnit::minutes, at_least, clause("6.3"), from_memory},
@@ -122,9 +126,11 @@ inline constexpr Row rows[] = {
     {iso_13709, deflection_at_seal, 0.05, LimitUnit::mm, at_most, clause("6.9.1.3"), from_memory},
     {iso_13709, bearing_life_rated, 25000, LimitUnit::hours, at_least, clause("6.10.1"), second_hand},
     {iso_13709, bearing_life_worst, 16000, LimitUnit::hours, at_least, clause("6.10.1"), second_hand},
-    {iso_13709, critical_wet, 1.2, LimitUnit::ratio, at_least, clause("6.9.1.2"), from_memory},
-    {iso_13709, critical_dry, 1.3, LimitUnit::ratio, at_least, clause("6.9.1.2"), from_memory},
+    // Both of the dry critical speed: 1.2 where the rotor only runs wet, 1.3 where it may run dry.
+    {iso_13709, critical_dry_if_wet, 1.2, LimitUnit::ratio, at_least, clause("6.9.1.2"), second_hand},
+    {iso_13709, critical_dry_if_dry, 1.3, LimitUnit::ratio, at_least, clause("6.9.1.2"), second_hand},
     {iso_13709, balance_grade, 2.5, LimitUnit::mm_per_s, at_most, clause("6.9.4"), from_memory},
+    // Up to 300 kW a stage, horizontal.
     {iso_13709, vibration_preferred, 3.0, LimitUnit::mm_per_s, at_most, clause("Table 8"), second_hand},
     {iso_13709, vibration_allowable, 3.9, LimitUnit::mm_per_s, at_most, clause("Table 8"), second_hand},
     {iso_13709, test_factor, 1.5, LimitUnit::ratio, at_least, clause("8.3.2"), from_memory},
@@ -166,6 +172,8 @@ inline constexpr None none[] = {
      "ISO 5199 4.3.2.2 sets vibration by a table that could not be read; see vibration_zone for ISO 10816-7"},
     {iso_5199, vibration_allowable,
      "ISO 5199 4.3.2.2 sets vibration by a table that could not be read; see vibration_zone for ISO 10816-7"},
+    {iso_13709, critical_running,
+     "ISO 13709 sets ratios of the dry critical speed (digest read); ask for those items"},
     {iso_13709, deflection_at_impeller,
      "ISO 13709 sets the shaft's deflection at the seal faces, not at the impeller (from memory of it)"},
 };
