@@ -107,7 +107,7 @@ inline Outcome<std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, A
     const AbsolutePressure vapour =
         AbsolutePressure::at(PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
     const PressureDifference margin = lowest - vapour;
-    return std::tuple{margin >= wanted ? ShellMargin::kept : ShellMargin::lost, margin,
+    return std::tuple{margin >= wanted && margin > PressureDifference{} ? ShellMargin::kept : ShellMargin::lost, margin,
                       lowest.above_zero() / vapour.above_zero(), outlet, vapour};
 }
 
@@ -128,14 +128,16 @@ inline constexpr auto shell_vapour_margin_record = record<&shell_vapour_margin>(
                 series("vapour_pressures", "p_v,i", units::bara, above_up_to(0, 300), "vapour pressures at them", 2,
                        Order::rising)},
      .results = {output_word<ShellMargin>("verdict", "verdict",
-                                            "kept: the margin is at least the one wanted; lost: it is less"),
+                                            "kept: the margin is at least the one wanted and more than none; lost: it is not"),
                  output("margin", "p - p_v", units::bar, "pressure above the vapour pressure; negative: it boils"),
                  output("pressure_ratio", "p/p_v", units::number, "of the absolute pressures"),
                  output("outlet_temperature", "T_2", units::degC, "temperature of the warmed liquid"),
                  output("vapour_pressure", "p_v", units::bara, "vapour pressure there")},
      .equation = "T_2 = T_1 + P/(q rho c_p), margin = p - p_v(T_2), ln p_v linear in 1/T between the points",
      .source = "balance of heat; Clausius-Clapeyron between neighbouring points; common practice",
-     .cautions = {"After a stop the heat in magnets and shell goes on into liquid that stands: a hot restart is the "
+     .cautions = {"Judged at the stream's mean: the shell's wall is hotter by shell_temperature_rise; add that to the "
+                  "inlet temperature for the wall.",
+                  "After a stop the heat in magnets and shell goes on into liquid that stands: a hot restart is the "
                   "worst case.",
                   sealed::no_monitor, caution::hot_or_toxic, caution::guide_only},
      .example = {"85, 1500, 3, 968, 4.2, 1.2, 0.35, [80, 90, 100], [0.4741472, 0.7018236, 1.01418]",

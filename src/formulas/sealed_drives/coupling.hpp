@@ -111,13 +111,13 @@ inline constexpr Record<&magnetic_coupling_margin> magnetic_coupling_margin_reco
                      "coupling"),
                input("speed", "n", units::rpm, limits::speed_rpm, "speed at that power"),
                input("start_torque", "T_C", units::Nm, from(0),
-                     "torque during the start, as from magnetic_coupling_start_torque; 0 for none", 0)},
+                     "torque during the start, as from magnetic_coupling_start_torque; 0 for none")},
     .results = {output("margin", "T/T_max", units::number,
                        "coupling torque over the greater of running and starting torque; must exceed 1 with a margin"),
                 output("running_torque", "T_R", units::Nm, "torque at the greatest power")},
     .equation = "T_R = P/(2 pi n), margin = T/max(T_R, T_C)",
     .source = "mechanics; the margin itself is for user and pump maker to agree",
-    .cautions = {magnetic::decouples, magnetic::irreversible,
+    .cautions = {magnetic::decouples, magnetic::irreversible, "T_C is a mean: on a direct start double it.",
                  "Solids, crystals, ice and worn plain bearings raise the torque without notice.", caution::guide_only},
     .example = {"83.776, 15, 2900, 35.385", "1.6961, 49.393", "hand calculation: 15000/303.687"}};
 
