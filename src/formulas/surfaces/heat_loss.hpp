@@ -67,6 +67,9 @@ inline constexpr const char* still_air =
 inline constexpr const char* burns =
     "Bare metal above about 60 degC burns the hand that touches it: guard or insulate it.";
 
+inline constexpr const char* cladding =
+    "Bright cladding gives off about half: take 5 for its temperature, 10 and more for the loss.";
+
 constexpr auto hot(const char* meaning)
 {
     return input("hot_temperature", "T_1", units::degC, between(-100, 1000), meaning);
@@ -209,7 +212,7 @@ inline constexpr Record<&insulated_casing_heat_loss> insulated_casing_heat_loss_
     .source = heat::conduction,
     .cautions = {"Feet, nozzles, bolts and the bearing bracket are bridges through the insulation: add for them. Never "
                  "insulate bearing housings or what the pump maker leaves bare.",
-                 heat::still_air, "Wet insulation hardly insulates, and hides corrosion."},
+                 heat::still_air, heat::burns, heat::cladding, "Wet insulation hardly insulates, and hides corrosion."},
     .example = {"140, 10, 1.2, 50, 0.05, 10", "0.14182, 21.818", "hand calculation: 130/(1 + 0.1) x 1.2 W"}};
 
 inline std::tuple<HeatPerLength, Temperature> pipe_heat_loss(Temperature hot, Temperature ambient, Length outside,
@@ -231,7 +234,7 @@ inline constexpr Record<&pipe_heat_loss> pipe_heat_loss_record{
     .equation = "q = (T_1 - T_a)/(ln((D + 2 s)/D)/(2 pi k) + 1/(h pi (D + 2 s))), T_s = T_a + q/(h pi (D + 2 s))",
     .source = heat::conduction,
     .cautions = {"Valves, flanges and supports lose as much as some metres of pipe each: add them.", heat::still_air,
-                 "Wet insulation hardly insulates, and hides corrosion."},
+                 heat::burns, heat::cladding, "Wet insulation hardly insulates, and hides corrosion."},
     .example = {"180, 28, 88.9, 50, 0.0598535265, 22.697193", "73.13, 33.43",
                 "open library ht, printed example with the pipe wall's 5.5 mm counted: 73.12 W/m, 33.43 degC"}};
 

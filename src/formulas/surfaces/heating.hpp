@@ -27,12 +27,20 @@ inline Time time_constant(HeatCapacity capacity, Area surface, HeatTransfer coef
 
 constexpr auto capacity(const char* meaning) { return input("heat_capacity", "C", units::kJK, above(0), meaning); }
 constexpr auto surface(const char* meaning) { return input("surface", "A", units::m2, above_up_to(0, 1000), meaning); }
-constexpr auto coefficient(double fallback)
+constexpr auto coefficient()
 {
     return input("surface_coefficient", "h", units::Wm2K, above_up_to(0, 1000),
                  "heat given to still air, radiation included: about 10 bare, less when insulated; see "
                  "surface_coefficient",
-                 fallback);
+                 10);
+}
+/// Cooling is feared, so the default is a windy one.
+constexpr auto coefficient_outdoors()
+{
+    return input("surface_coefficient", "h", units::Wm2K, above_up_to(0, 1000),
+                 "heat given to the air, radiation included: bare about 10 in still air, 25 in wind (judgement), less "
+                 "when insulated; the greater is the safe side",
+                 25);
 }
 constexpr auto ambient()
 {
@@ -70,7 +78,9 @@ inline constexpr Record<&pump_heat_capacity> pump_heat_capacity_record{
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
                input("specific_heat", "c_p", units::kJkgK, between(0.1, 20),
                      "specific heat of the liquid: water 4.18, oils about 2, 98 % sulphuric acid 1.4"),
-               input("metal_mass", "m", units::kg, from(0), "metal that warms with it; 0 is the safe side", 0),
+               input("metal_mass", "m", units::kg, from(0), "metal that warms with it; 0 is the safe side for heating and freezing times, not for "
+                     "jacket_heat_duty",
+                     0),
                input("metal_specific_heat", "c_m", units::kJkgK, between(0.1, 2),
                      "specific heat of the metal; iron and steel 0.46 to 0.50", 0.46)},
     .results = {output("heat_capacity", "C", units::kJK, "of liquid and metal together")},
@@ -94,7 +104,7 @@ inline constexpr Record<&dead_headed_temperature> dead_headed_temperature_record
     .inputs = {input("shutoff_power", "P_0", units::kW, from(0), "pump power input at closed valve"),
                lump::capacity("liquid and metal, as from pump_heat_capacity"), lump::start(),
                input("time", "t", units::minute, from(0), "time at closed valve"),
-               lump::surface("outside surface of the casing and cover"), lump::ambient(), lump::coefficient(10)},
+               lump::surface("outside surface of the casing and cover"), lump::ambient(), lump::coefficient()},
     .results = {output("temperature", "T", units::degC, "temperature after that time"),
                 output("settled_temperature", "T_e", units::degC, "temperature in the end, if nothing stops it"),
                 output("time_constant", "tau", units::minute, "time in which 63 % of the change is done")},
@@ -112,7 +122,9 @@ inline Outcome<std::tuple<Time, Temperature>> dead_headed_time(Power heat, HeatC
     if (settled <= limit)
         return NoValue{CUTWATER_NO_ANSWER,
                        "limit_temperature",
-                       "it is never reached: the pump settles at {0}, where it loses all the heat it makes",
+                       "by this balance the pump settles at {0}, below the limit; that hangs on the surface coefficient: "
+                       "give a smaller one (3 when insulated) before relying on it, and never run against a closed "
+                       "valve",
                        {number_in(settled, units::degC)}};
     const Ratio left = (settled - start) / (settled - limit);
     return std::tuple{lump::time_constant(capacity, surface, coefficient) * elementary::log(left.value()), settled};
@@ -126,7 +138,7 @@ inline constexpr auto dead_headed_time_record = record<&dead_headed_time>(
                 lump::capacity("liquid and metal, as from pump_heat_capacity"), lump::start(),
                 input("limit_temperature", "T_1", units::degC, between(-273.15, 1000),
                       "temperature to be reached: the boiling temperature, a lining's limit, a class's"),
-                lump::surface("outside surface of the casing and cover"), lump::ambient(), lump::coefficient(10)},
+                lump::surface("outside surface of the casing and cover"), lump::ambient(), lump::coefficient()},
      .results = {output("time", "t", units::minute, "time until then"),
                  output("settled_temperature", "T_e", units::degC, "temperature in the end, if nothing stops it")},
      .equation = "t = tau ln((T_e - T_0)/(T_e - T_1)), T_e = T_a + P_0/(h A), tau = C/(h A)",
@@ -152,7 +164,7 @@ inline constexpr Record<&dry_running_temperature> dry_running_temperature_record
                      "several times the wet ones"),
                lump::capacity("metal that warms with it; the parts next to the rubbing alone are the safe side"),
                lump::start(), input("time", "t", units::minute, from(0), "time of running dry"),
-               lump::surface("surface that gives heat to the air"), lump::ambient(), lump::coefficient(10)},
+               lump::surface("surface that gives heat to the air"), lump::ambient(), lump::coefficient()},
     .results = {output("temperature", "T", units::degC, "mean temperature after that time"),
                 output("settled_temperature", "T_e", units::degC, "mean temperature in the end"),
                 output("time_constant", "tau", units::minute, "time in which 63 % of the change is done")},
@@ -185,7 +197,7 @@ inline constexpr auto cooling_time_record = record<&cooling_time>(
      .inputs = {lump::capacity("liquid and metal, as from pump_heat_capacity"), lump::start(),
                 input("limit_temperature", "T_1", units::degC, between(-273.15, 1000),
                       "temperature not to be reached: freezing, crystallising, greatest viscosity"),
-                lump::surface("outside surface"), lump::ambient(), lump::coefficient(10)},
+                lump::surface("outside surface"), lump::ambient(), lump::coefficient_outdoors()},
      .results = {output("time", "t", units::hour, "time until then")},
      .equation = "t = tau ln((T_0 - T_a)/(T_1 - T_a)), tau = C/(h A)",
      .source = "Newton's law of cooling, one body; common practice, checked against a numerical integration",
