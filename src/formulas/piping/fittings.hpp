@@ -6,6 +6,7 @@
 #include "catalogue/record.hpp"
 #include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
+#include "formulas/piping/nominal.hpp"
 
 #include <tuple>
 
@@ -143,12 +144,12 @@ inline constexpr Record<&fitting_loss_coefficient> fitting_loss_coefficient_reco
     .cautions = {fittings::spread, fittings::one_velocity},
     .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 102.26", "0.32010", "hand calculation: 0.008 + 0.25 (1 + 1/4.02598)"}};
 
-/// The nominal size in inches is taken as the bore in inches, as the open library does for bores between the sizes.
-inline Ratio fitting_loss_coefficient_by_size(ThreeConstantFitting fitting, Ratio reynolds_number, Length nominal_size)
+inline Outcome<Ratio> fitting_loss_coefficient_by_size(ThreeConstantFitting fitting, Ratio reynolds_number, Count nominal_diameter)
 {
+    if (!nominal::find(nominal_diameter)) return nominal::no_such_size(nominal_diameter);
     const fittings::ThreeConstants k = fittings::three_constants[static_cast<int>(fitting)];
     return Ratio(k.laminar / reynolds_number.value() +
-                 k.turbulent * (1 + k.size * elementary::pow(units::in.in(nominal_size), -0.3)));
+                 k.turbulent * (1 + k.size * elementary::pow(nominal::inches(nominal_diameter), -0.3)));
 }
 
 inline constexpr Record<&fitting_loss_coefficient_by_size> fitting_loss_coefficient_by_size_record{
@@ -156,11 +157,11 @@ inline constexpr Record<&fitting_loss_coefficient_by_size> fitting_loss_coeffici
     .meaning = "Loss coefficient of a fitting or valve by the method of three constants, which follows the size better",
     .also = "3-K method|Darby|K factor|resistance coefficient|elbow|tee|globe valve|minor loss",
     .inputs = {choice<ThreeConstantFitting>("fitting", "fitting", "kind of fitting or valve, fully open"), fittings::reynolds(),
-               input("nominal_size", "D_n", units::in, between(0.5, 60), "nominal size: 4 for NPS 4, DN 100")},
+               input("nominal_diameter", "DN", units::count, between(15, 1200), "nominal size DN: 100 for NPS 4, 50 for NPS 2, 25 for NPS 1")},
     .results = {output("loss_coefficient", "K", units::number, "times the velocity head gives the head lost")},
-    .equation = "K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n in inches",
+    .equation = "K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n the NPS of that DN, in inches",
     .source = "R. Darby, Chem. Eng. 108 (2001) no. 4, 127-130 (constants as the open library fluids 1.0.22 carries them, read)",
     .cautions = {fittings::spread, fittings::one_velocity},
-    .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 4", "0.33915", "hand calculation: 0.008 + 0.091 (1 + 4/1.51572)"}};
+    .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 100", "0.33915", "hand calculation: 0.008 + 0.091 (1 + 4/1.51572)"}};
 
 }  // namespace cutwater::formulas

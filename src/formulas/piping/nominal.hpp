@@ -76,16 +76,23 @@ inline const Size* find(Count dn)
     return nullptr;
 }
 
+inline NoValue no_such_size(Count dn)
+{
+    return {CUTWATER_NO_ANSWER, "nominal_diameter",
+            "DN {0} is no nominal size of the standard: 6, 8, 10, 15, 20, 25, 32, 40, 50, 65, 80, 90, 100, 125, 150, 200, "
+            "250, 300, then by 50 to 1200",
+            {{dn.value, ""}}};
+}
+
+/// NPS of a DN from 15 on: DN 65 is NPS 2 1/2, DN 100 is NPS 4.
+inline double inches(Count dn) { return std::floor(4 * dn.value / 25) / 4; }
+
 }  // namespace nominal
 
 inline Outcome<std::tuple<Length, Length, Length>> nominal_pipe_bore(Count nominal_diameter, PipeSchedule schedule)
 {
     const nominal::Size* size = nominal::find(nominal_diameter);
-    if (!size)
-        return NoValue{CUTWATER_NO_ANSWER, "nominal_diameter",
-                       "DN {0} is no nominal size of the standard: 6, 8, 10, 15, 20, 25, 32, 40, 50, 65, 80, 90, 100, 125, 150, 200, "
-                       "250, 300, then by 50 to 1200",
-                       {{nominal_diameter.value, ""}}};
+    if (!size) return nominal::no_such_size(nominal_diameter);
     const double wall = size->wall[static_cast<int>(schedule)];
     if (wall == 0)
         return NoValue{CUTWATER_NO_ANSWER, "schedule", "the standard has no wall of that schedule for DN {0}", {{nominal_diameter.value, ""}}};
