@@ -72,7 +72,8 @@ inline constexpr auto test_to_rated_speed_record = record<&test_to_rated_speed>(
                 output("rated_npsh3", "NPSH3_T", units::metre, "NPSH3 at the rated speed")},
     .equation = "Q_T = Q n_sp/n; H_T = H (n_sp/n)^2; P_T = P (n_sp/n)^3 rho_sp/rho; NPSH3_T = NPSH3 (n_sp/n)^x; the efficiency stays",
     .source = "ISO 9906:2012, 6.1.2, translation of the test results (from memory of it)",
-    .cautions = {acceptance::thin_liquids, acceptance::near_speed},
+    .cautions = {acceptance::thin_liquids, acceptance::near_speed,
+                 "The square flatters NPSH3 when the test ran faster than rated: agree the exponent, see npsh3_at_speed."},
     .example = {"100, 50, 20, 3, 1480, 1450, 998, 998", "97.973, 47.994, 18.808, 2.8796", "independent computation"}},
     relation<"test_speed", "rated_speed">(
         [](RotationalSpeed n, RotationalSpeed rated) { return acceptance::speed_within(n, rated, 0.5); },

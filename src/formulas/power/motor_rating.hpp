@@ -75,12 +75,12 @@ inline Ratio motor_power_margin(Power motor_rating, MarginRule rule) { return Ra
 inline constexpr Record<&motor_power_margin> motor_power_margin_record{
     .name = "motor_power_margin",
     .meaning = "Least ratio of a motor's rating to the pump's power input",
-    .also = "driver margin|motor oversize|service factor|ISO 5199 margin",
+    .also = "driver margin|motor oversize|service factor",
     .inputs = {input("motor_rating", "P_N", units::kW, above_up_to(0, 100000), "rated output of the motor"), rating::rule()},
     .results = {output("margin", "P_N/P", units::number, "rated motor output over pump power input at the rated duty, at least")},
     .equation = "ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above",
     .source = rating::source_margin,
-    .cautions = {rating::by_rating, rating::whole_range},
+    .cautions = {rating::by_rating, rating::whole_range, "ISO 5199's own curve asks more of small motors (from memory)."},
     .example = {"30", "1.15", "the bracket as stated"}};
 
 inline Outcome<std::tuple<Power, Ratio>> motor_rating_needed(Power power_input, MarginRule rule, RatingSeries series)
