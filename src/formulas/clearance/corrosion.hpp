@@ -92,7 +92,10 @@ inline constexpr auto wall_needed_record = record<&wall_needed>(
                 input("outside_diameter", "D", units::mm, above_up_to(0, 10000), "outside diameter"),
                 input("allowable_stress", "S", units::MPa, between(1, 2000),
                       "of the material at the temperature, from the code that applies"),
-                input("joint_factor", "E", units::fraction, between(0.3, 1), "quality of casting or weld: 0.80 for an ordinary steel casting by ASME B31.3, 1 for seamless pipe", 0.8),
+                input(
+                    "joint_factor", "E", units::fraction, between(0.3, 1),
+                    "quality of casting or weld: 0.80 for an ordinary steel casting by ASME B31.3, 1 for seamless pipe",
+                    0.8),
                 input("coefficient", "Y", units::number, between(0, 0.7), "0.4 for ductile metals up to 482 degC", 0.4),
                 input("corrosion_allowance", "c", units::mm, between(0, 100), "thickness to be left for corrosion", 0),
                 input("under_tolerance", "u", units::fraction, between(0, 0.5),

@@ -38,10 +38,11 @@ constexpr auto greatest_density()
 }
 constexpr auto head_tolerance()
 {
-    return input("head_tolerance", "t", units::fraction, between(0, 0.3),
-                 "head by which the curve may exceed the published one; ISO 9906 (from memory): 2B 5 %, 1U 6 %, 3B 7 %, "
-                 "2U 10 %, up to 10 kW 8 %",
-                 0.05);
+    return input(
+        "head_tolerance", "t", units::fraction, between(0, 0.3),
+        "head by which the curve may exceed the published one; ISO 9906 (from memory): 2B 5 %, 1U 6 %, 3B 7 %, "
+        "2U 10 %, up to 10 kW 8 %",
+        0.05);
 }
 constexpr auto speed_ratio()
 {
@@ -110,14 +111,15 @@ inline constexpr Record<&hydrostatic_test_pressure> hydrostatic_test_pressure_re
     .name = "hydrostatic_test_pressure",
     .meaning = "Pressure of the hydrostatic test of a casing",
     .also = "hydrotest pressure|hydro test|proof pressure|strength test",
-    .inputs = {input("allowable_pressure", "p", units::barg, above_up_to(0, 1000),
-                     "allowable working pressure, at the temperature the strength ratio belongs to"),
-               input("factor", "f", units::number, between(1, 2),
-                     "1.5 by the pump standards; for vessels 1.3 by ASME VIII-1; 2014/68/EU: the greater of 1.43 with ratio "
-                     "1 and 1.25 with the ratio",
-                     1.5),
-               input("strength_ratio", "S_T/S", units::number, between(1, 6.5),
-                     "allowable stress at the test's temperature over that at the working temperature", 1)},
+    .inputs =
+        {input("allowable_pressure", "p", units::barg, above_up_to(0, 1000),
+               "allowable working pressure, at the temperature the strength ratio belongs to"),
+         input("factor", "f", units::number, between(1, 2),
+               "1.5 by the pump standards; for vessels 1.3 by ASME VIII-1; 2014/68/EU: the greater of 1.43 with ratio "
+               "1 and 1.25 with the ratio",
+               1.5),
+         input("strength_ratio", "S_T/S", units::number, between(1, 6.5),
+               "allowable stress at the test's temperature over that at the working temperature", 1)},
     .results = {output("test_pressure", "p_T", units::barg, "least gauge pressure of the test")},
     .equation = "p_T = f p (S_T/S)",
     .source =

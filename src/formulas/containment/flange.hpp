@@ -111,10 +111,8 @@ inline constexpr auto flange_rating_record = record<&flange_rating>(
      .equation = "p_F = table 2 of the standard by group and class, linear between its temperatures; from -29 to 38 "
                  "degC the first row",
      .source = flange::source,
-     .cautions = {flange::shell_temperature,
-                  "-29 degC is where the table begins, not how cold the steel stays tough.", flange::which_group,
-                  flange::leakage, flange::flange_only,
-                  caution::pressure_containment},
+     .cautions = {flange::shell_temperature, "-29 degC is where the table begins, not how cold the steel stays tough.",
+                  flange::which_group, flange::leakage, flange::flange_only, caution::pressure_containment},
      .example = {R"(120, "group 2.2", 300)", "40.72", "hand calculation: 42.2 - 0.4 x 3.7"}},
     relation<"pressure_class">([](Count c) { return flange::is_class(c); }, flange::no_such_class));
 
@@ -159,7 +157,8 @@ inline constexpr auto flange_test_pressure_record = record<&flange_test_pressure
      .meaning = "Pressure of a system's hydrostatic test that a flange's class stands for",
      .also = "flange hydrotest pressure|system hydrostatic test|shell test pressure",
      .inputs = {flange::material(), flange::pressure_class()},
-     .results = {output("test_pressure", "p_T", units::barg, "greatest gauge pressure of a system test, a whole number of bar")},
+     .results = {output("test_pressure", "p_T", units::barg,
+                        "greatest gauge pressure of a system test, a whole number of bar")},
      .equation = "p_T = 1.5 p_F(38 degC), rounded up to the next whole bar",
      .source = "ASME B16.5-2009, 2.6 (quoted in engineers' articles, excerpts read); ratings as for flange_rating",
      .cautions = {flange::which_group, flange::flange_only, caution::pressure_containment},

@@ -24,8 +24,7 @@ inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::Nozzl
 template <>
 inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::NozzleRule>{"ISO 5199", "ISO 13709"};
 template <>
-inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::NozzleVerdict>{"within", "open",
-                                                                                          "exceeded"};
+inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::NozzleVerdict>{"within", "open", "exceeded"};
 
 namespace cutwater::formulas {
 
@@ -104,9 +103,8 @@ inline Ratio worst_branch(const Series<Force>& forces, const Series<Force>& allo
 {
     Ratio worst{};
     for (std::size_t i = 0; i < forces.size(); i += 3)
-        worst = std::max(worst, (resultant_share(forces, allowed_forces, i) +
-                                 resultant_share(moments, allowed_moments, i)) /
-                                    1.5);
+        worst = std::max(
+            worst, (resultant_share(forces, allowed_forces, i) + resultant_share(moments, allowed_moments, i)) / 1.5);
     return worst;
 }
 
@@ -162,12 +160,13 @@ inline constexpr auto nozzle_load_limits_record = record<&nozzle_load_limits>(
                "forces and US moments as printed in "
                "W. E. Forsthoffer, Best Practice Handbook for Rotating Machinery, 2011, tables 2.20.1 and 2.20.2 "
                "(read); SI moments from memory, agree with the US ones",
-     .cautions = {"For steel and alloy steel pumps built to that standard. ISO 5199 and ASME B73.1 pumps bear less, "
-                  "and other materials less again: ask the pump maker.",
-                  "The axes are those of horizontal pumps. Vertical in-line pumps (twice the values of a side nozzle) and "
-                  "vertical suspended ones differ (from memory).",
-                  "A pump is no pipe support: check alignment with the pipes bolted and unbolted, cold and hot.",
-                  caution::guide_only},
+     .cautions =
+         {"For steel and alloy steel pumps built to that standard. ISO 5199 and ASME B73.1 pumps bear less, "
+          "and other materials less again: ask the pump maker.",
+          "The axes are those of horizontal pumps. Vertical in-line pumps (twice the values of a side nozzle) and "
+          "vertical suspended ones differ (from memory).",
+          "A pump is no pipe support: check alignment with the pipes bolted and unbolted, cold and hot.",
+          caution::guide_only},
      .example = {R"(100, "end")", "1780, 1420, 1160, 1330, 680, 1000",
                  "ISO 13709:2003, table 4, as printed by Forsthoffer (read)"}},
     relation<"nominal_size">([](Count dn) { return nozzle::is_size(dn); },
@@ -181,8 +180,8 @@ inline std::tuple<NozzleVerdict, Ratio, Ratio, Ratio> nozzle_load_check(NozzleRu
     const nozzle::Sums<Force> f = nozzle::sums(forces, allowed_forces);
     const nozzle::Sums<Torque> m = nozzle::sums(moments, allowed_moments);
     const bool iso_13709 = rule == NozzleRule::iso_13709;
-    const Ratio combined =
-        iso_13709 ? nozzle::worst_branch(forces, allowed_forces, moments, allowed_moments) : nozzle::squares(f, m);
+    const Ratio combined = iso_13709 ? nozzle::worst_branch(forces, allowed_forces, moments, allowed_moments)
+                                     : nozzle::squares(f, m);
     constexpr double rounding = 1 + 1e-9;  // loads equal to the limits are within
     const Ratio largest = std::max(f.largest, m.largest);
     const bool kept = largest <= nozzle::most_component(rule) * rounding && combined <= 2 * rounding;
@@ -206,10 +205,11 @@ inline constexpr auto nozzle_load_check_record = record<&nozzle_load_check>(
                        "allowable forces in the same order, as the pump maker or the standard states", 3),
                 series("moments", "M_i", units::Nm, any, "applied moments in the same order", 3),
                 series("allowed_moments", "M_max,i", units::Nm, above(0), "allowable moments in the same order", 3)},
-     .results = {output_word<NozzleVerdict>("verdict", "verdict",
-                                            "within: the rule holds; exceeded: it does not; open: ISO 13709 F.1.2.1 and "
-                                            "F.1.2.2 hold, F.1.2.3 (all loads at the pump's centre) is still to be "
-                                            "shown"),
+     .results = {output_word<NozzleVerdict>(
+                     "verdict", "verdict",
+                     "within: the rule holds; exceeded: it does not; open: ISO 13709 F.1.2.1 and "
+                     "F.1.2.2 hold, F.1.2.3 (all loads at the pump's centre) is still to be "
+                     "shown"),
                  output("combined", "U", units::number, "combined load; may be 2"),
                  output("largest_force", "max F/F_max", units::number,
                         "largest component's share; may be 1.4 (ISO 5199) or 2 (ISO 13709)"),

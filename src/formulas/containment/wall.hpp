@@ -26,8 +26,10 @@ constexpr auto stress()
 }
 constexpr auto quality()
 {
-    return input("quality_factor", "E", units::number, between(0.5, 1),
-                 "quality factor of the casting or weld: 0.80 for an ordinary steel casting by ASME B31.3, 1 for seamless pipe", 0.8);
+    return input(
+        "quality_factor", "E", units::number, between(0.5, 1),
+        "quality factor of the casting or weld: 0.80 for an ordinary steel casting by ASME B31.3, 1 for seamless pipe",
+        0.8);
 }
 constexpr auto y_factor()
 {

@@ -68,8 +68,8 @@ constexpr auto shaft_diameter()
 constexpr auto liquid_density()
 {
     return input("liquid_density", "rho_l", units::kgm3, between(0, 25000),
-                 "density of the liquid round the shaft, which moves with it; 0 for a shaft in air; the oil's in a full "
-                 "tube");
+                 "density of the liquid round the shaft, which moves with it; 0 for a shaft in air; the oil's in a "
+                 "full tube");
 }
 
 inline constexpr const char* pinned_source =
@@ -149,8 +149,9 @@ inline constexpr Record<&line_shaft_clearance> line_shaft_clearance_record{
     .inputs = {input("lift", "s_0", units::mm, from(0),
                      "height that the impeller was raised from its lowest place, unloaded"),
                input("shaft_stretch", "dl_s", units::mm, from(0), "as from line_shaft_stretch"),
-               input("column_stretch", "dl_c", units::mm, from(0), "only what comes after the lift was set: liquid and discharge pressure, as from column_stretch with "
-                     "metal_density 0 and no hanging weight; 0 is the safe side",
+               input("column_stretch", "dl_c", units::mm, from(0),
+                     "only what comes after the lift was set: liquid and discharge pressure, as from column_stretch "
+                     "with metal_density 0 and no hanging weight; 0 is the safe side",
                      0),
                input("differential_expansion", "dl_t", units::mm, any,
                      "by how much more heat lengthens the shaft than the column", 0)},

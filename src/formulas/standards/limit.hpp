@@ -24,14 +24,15 @@ namespace standards {
 inline constexpr const char* source =
     "ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 "
     "(excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), "
-    "bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the clause of the 11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says "
+    "bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the clause of the "
+    "11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says "
     "which";
 inline constexpr const char* editions =
     "Each number belongs to the edition named; newer editions (API 610 of 2021 and after) renumber and change. Read "
     "the clause itself before it goes into a contract: the answer tells how the number was come by.";
 inline constexpr const char* conditions =
     "A clause carries conditions that a number leaves out: at which flows, loads and place it holds. The vibration of "
-    "ISO 13709 held here is for horizontal pumps up to 300 kW a stage.";
+    "ISO 13709 held here is for horizontal pumps up to 300 kW a stage (from memory).";
 
 constexpr auto standard()
 {
@@ -105,9 +106,11 @@ inline constexpr Record<&standard_check> standard_check_record{
     .name = "standard_check",
     .meaning = "A figure held against the number that a pump standard sets for it",
     .also = "compliance check|meets API 610|meets ISO 5199|specification check|limit check",
-    .inputs = {standards::standard(), standards::item(),
-               input("value", "x", units::number, from(0),
-                     "the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a ratio up to 10")},
+    .inputs =
+        {standards::standard(), standards::item(),
+         input(
+             "value", "x", units::number, from(0),
+             "the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a ratio up to 10")},
     .results = {output_word<LimitVerdict>("verdict", "verdict", "met or not met; a figure equal to the limit meets it"),
                 output("limit", "limit", units::number, "the number that is set"),
                 output_word<LimitUnit>("limit_unit", "unit",

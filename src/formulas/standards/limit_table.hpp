@@ -130,7 +130,7 @@ inline constexpr Row rows[] = {
     {iso_13709, critical_dry_if_wet, 1.2, LimitUnit::ratio, at_least, clause("6.9.1.2"), second_hand},
     {iso_13709, critical_dry_if_dry, 1.3, LimitUnit::ratio, at_least, clause("6.9.1.2"), second_hand},
     {iso_13709, balance_grade, 2.5, LimitUnit::mm_per_s, at_most, clause("6.9.4"), from_memory},
-    // Up to 300 kW a stage, horizontal.
+    // Horizontal pumps, up to 300 kW a stage (from memory).
     {iso_13709, vibration_preferred, 3.0, LimitUnit::mm_per_s, at_most, clause("Table 8"), second_hand},
     {iso_13709, vibration_allowable, 3.9, LimitUnit::mm_per_s, at_most, clause("Table 8"), second_hand},
     {iso_13709, test_factor, 1.5, LimitUnit::ratio, at_least, clause("8.3.2"), from_memory},

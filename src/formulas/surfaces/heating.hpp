@@ -78,7 +78,8 @@ inline constexpr Record<&pump_heat_capacity> pump_heat_capacity_record{
                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
                input("specific_heat", "c_p", units::kJkgK, between(0.1, 20),
                      "specific heat of the liquid: water 4.18, oils about 2, 98 % sulphuric acid 1.4"),
-               input("metal_mass", "m", units::kg, from(0), "metal that warms with it; 0 is the safe side for heating and freezing times, not for "
+               input("metal_mass", "m", units::kg, from(0),
+                     "metal that warms with it; 0 is the safe side for heating and freezing times, not for "
                      "jacket_heat_duty",
                      0),
                input("metal_specific_heat", "c_m", units::kJkgK, between(0.1, 2),
@@ -120,12 +121,13 @@ inline Outcome<std::tuple<Time, Temperature>> dead_headed_time(Power heat, HeatC
 {
     const Temperature settled = lump::settled(heat, surface, coefficient, ambient);
     if (settled <= limit)
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "limit_temperature",
-                       "by this balance the pump settles at {0}, below the limit; that hangs on the surface coefficient: "
-                       "give a smaller one (3 when insulated) before relying on it, and never run against a closed "
-                       "valve",
-                       {number_in(settled, units::degC)}};
+        return NoValue{
+            CUTWATER_NO_ANSWER,
+            "limit_temperature",
+            "by this balance the pump settles at {0}, below the limit; that hangs on the surface coefficient: "
+            "give a smaller one (3 when insulated) before relying on it, and never run against a closed "
+            "valve",
+            {number_in(settled, units::degC)}};
     const Ratio left = (settled - start) / (settled - limit);
     return std::tuple{lump::time_constant(capacity, surface, coefficient) * elementary::log(left.value()), settled};
 }
