@@ -383,6 +383,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_margins_rows(size_t rows, const
  *   Caution: For thin liquids only: a viscous test liquid or rated liquid needs the viscosity correction.
  *   Caution: More than 20 % from the rated speed the efficiency itself shifts, and with it the translated power (ISO
  *            9906, from memory).
+ *   Caution: The square flatters NPSH3 when the test ran faster than rated: agree the exponent, see npsh3_at_speed.
  */
 CUTWATER_API cutwater_status cutwater_test_to_rated_speed(double flow_m3h, double head_m, double power_kW, double npsh3_m,
                                              double test_speed_rpm, double rated_speed_rpm, double test_density_kgm3,

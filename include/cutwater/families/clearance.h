@@ -647,7 +647,8 @@ CUTWATER_API cutwater_status cutwater_corrosion_life_rows(size_t rows, cutwater_
  *                                10000 bar
  *   outside_diameter_mm          outside diameter; above 0 up to 10000 mm
  *   allowable_stress_MPa         of the material at the temperature, from the code that applies; from 1 to 2000 MPa
- *   joint_factor                 quality of casting or weld; from 0.3 to 1; 1 if left out
+ *   joint_factor                 quality of casting or weld: 0.80 for an ordinary steel casting by ASME B31.3, 1 for
+ *                                seamless pipe; from 0.3 to 1; 0.8 if left out
  *   coefficient                  0.4 for ductile metals up to 482 degC; from 0 to 0.7; 0.4 if left out
  *   corrosion_allowance_mm       thickness to be left for corrosion; from 0 to 100 mm; 0 if left out
  *   under_tolerance              part by which the wall may come out thin; 0.125 for most pipe; from 0 to 0.5; 0 if left
@@ -655,7 +656,7 @@ CUTWATER_API cutwater_status cutwater_corrosion_life_rows(size_t rows, cutwater_
  *   -> pressure_wall_mm          thickness for the pressure alone
  *   -> ordered_wall_mm           thickness to order, allowance and tolerance in
  *
- *   Equation: t = P D/(2 (S E + P Y)); t_m = (t + c)/(1 - u); for t < D/6 and P <= 0.385 S E
+ *   Equation: t = P D/(2 (S E + P Y)); t_n = (t + c)/(1 - u); for t < D/6 and P <= 0.385 S E
  *   Source: ASME B31.3, 304.1.2, equation 3a, W = 1 (excerpts read in plant calculations of the 2008 and 2012 editions)
  *   Caution: For straight cylinders: a volute's cut-water, flanges, nozzles and flat covers need the pump maker's design
  *            or a stress analysis.

@@ -305,8 +305,8 @@ struct wall_needed_results {
     Length ordered_wall;  // thickness to order, allowance and tolerance in
 };
 
-/// Wall that a cylinder under inside pressure needs, with corrosion allowance and tolerance: t = P D/(2 (S E + P Y)); t_m = (t + c)/(1 - u); for t < D/6 and P <= 0.385 S E. Source: ASME B31.3, 304.1.2, equation 3a, W = 1 (excerpts read in plant calculations of the 2008 and 2012 editions).
-inline wall_needed_results wall_needed(PressureDifference pressure, Length outside_diameter, PressureDifference allowable_stress, Fraction joint_factor = unit<Fraction>("")(1), Ratio coefficient = unit<Ratio>("")(0.4), Length corrosion_allowance = unit<Length>("mm")(0), Fraction under_tolerance = unit<Fraction>("")(0))
+/// Wall that a cylinder under inside pressure needs, with corrosion allowance and tolerance: t = P D/(2 (S E + P Y)); t_n = (t + c)/(1 - u); for t < D/6 and P <= 0.385 S E. Source: ASME B31.3, 304.1.2, equation 3a, W = 1 (excerpts read in plant calculations of the 2008 and 2012 editions).
+inline wall_needed_results wall_needed(PressureDifference pressure, Length outside_diameter, PressureDifference allowable_stress, Fraction joint_factor = unit<Fraction>("")(0.8), Ratio coefficient = unit<Ratio>("")(0.4), Length corrosion_allowance = unit<Length>("mm")(0), Fraction under_tolerance = unit<Fraction>("")(0))
 {
     cutwater_refusal refusal;
     double pressure_wall_out;

@@ -15,8 +15,8 @@ extern "C" {
  *   shutoff_head_m               greatest head of the largest impeller at rated speed, mostly at closed valve; above 0 m
  *   density_kgm3                 greatest density that the pump may meet, start-up and flushing included; from 50 to
  *                                25000 kg/m3
- *   head_tolerance               head by which the curve may exceed the published one; ISO 9906 grade 2B: 5 %; from 0 to
- *                                0.3; 0 if left out
+ *   head_tolerance               head by which the curve may exceed the published one; ISO 9906 (from memory): 2B 5 %,
+ *                                1U 6 %, 3B 7 %, 2U 10 %, up to 10 kW 8 %; from 0 to 0.3; 0.05 if left out
  *   speed_ratio                  greatest speed over rated speed: a turbine's trip speed, a converter's upper limit;
  *                                from 1 to 1.5; 1 if left out
  *   -> pressure_rise_bar         greatest pressure rise between the branches
@@ -44,12 +44,12 @@ CUTWATER_API cutwater_status cutwater_shutoff_pressure_rows(size_t rows, cutwate
  *   shutoff_head_m               greatest head of the largest impeller at rated speed, mostly at closed valve; above 0 m
  *   density_kgm3                 greatest density that the pump may meet, start-up and flushing included; from 50 to
  *                                25000 kg/m3
- *   head_tolerance               head by which the curve may exceed the published one; ISO 9906 grade 2B: 5 %; from 0 to
- *                                0.3; 0 if left out
+ *   head_tolerance               head by which the curve may exceed the published one; ISO 9906 (from memory): 2B 5 %,
+ *                                1U 6 %, 3B 7 %, 2U 10 %, up to 10 kW 8 %; from 0 to 0.3; 0.05 if left out
  *   speed_ratio                  greatest speed over rated speed: a turbine's trip speed, a converter's upper limit;
  *                                from 1 to 1.5; 1 if left out
  *   rating_margin                part of the rise to be kept below the rating: ISO 13709 10 %, others leave it open;
- *                                from 0 to 1; 0 if left out
+ *                                from 0 to 1; 0.1 if left out
  *   -> casing_pressure_barg      greatest gauge pressure in the casing
  *   -> rating_needed_barg        rating that the casing needs at its temperature
  *
@@ -81,8 +81,8 @@ CUTWATER_API cutwater_status cutwater_casing_pressure_rows(size_t rows, cutwater
  *
  *   allowable_pressure_barg      allowable working pressure, at the temperature the strength ratio belongs to; above 0
  *                                up to 1000 barg
- *   factor                       1.5 by the pump standards; 1.3 by ASME VIII-1, 1.43 by 2014/68/EU for vessels; from 1
- *                                to 2; 1.5 if left out
+ *   factor                       1.5 by the pump standards; for vessels 1.3 by ASME VIII-1; 2014/68/EU: the greater of
+ *                                1.43 with ratio 1 and 1.25 with the ratio; from 1 to 2; 1.5 if left out
  *   strength_ratio               allowable stress at the test's temperature over that at the working temperature; from 1
  *                                to 6.5; 1 if left out
  *   -> test_pressure_barg        least gauge pressure of the test
@@ -92,6 +92,7 @@ CUTWATER_API cutwater_status cutwater_casing_pressure_rows(size_t rows, cutwater
  *           B31.3 345.4.2(b) (excerpts of plant calculations read, the limit from memory)
  *   Caution: Water below 7 degC or a brittle casing is no test medium; austenitic steel wants water low in chloride.
  *            Vent all air: compressed air makes the test dangerous.
+ *   Caution: Do not pass the yield of casing or bolts at the test.
  *   Caution: Weaker parts joined to the casing (seal, cooling jacket, shell of a sealed drive) have limits of their own.
  *   Caution: Never exceed the pump maker's rated pressure and temperature; pressure equipment falls under local codes.
  */
@@ -107,9 +108,9 @@ CUTWATER_API cutwater_status cutwater_hydrostatic_test_pressure_rows(size_t rows
  * Greatest working pressure of a steel flange by class, material group and temperature.
  *
  *   temperature_degC             temperature of the wall that holds the pressure; from -29 to 538 degC
- *   material_group               1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3; 2.2: 316,
- *                                CF8M; 2.3: 304L, 316L; "group 1.1", "group 1.2", "group 2.1", "group 2.2" or "group
- *                                2.3"
+ *   material_group               1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3 (to 425
+ *                                degC); 2.2: 316, CF8M; 2.3: 304L (to 425 degC), 316L; "group 1.1", "group 1.2", "group
+ *                                2.1", "group 2.2" or "group 2.3"
  *   pressure_class               150, 300 or 600; a whole number from 150 to 600
  *   -> rating_barg               greatest working gauge pressure at that temperature
  *
@@ -120,6 +121,7 @@ CUTWATER_API cutwater_status cutwater_hydrostatic_test_pressure_rows(size_t rows
  *           (whole data files of an open library read, two agree); linear between temperatures, never between classes:
  *           its 2.1 and 2.5 (quoted in engineers' articles, excerpts read)
  *   Caution: Take the temperature of the wall that holds the pressure, as a rule the liquid's greatest.
+ *   Caution: -29 degC is where the table begins, not how cold the steel stays tough.
  *   Caution: Ask the casting's certificate for the group, not the alloy's trade name: cast CF3M is listed with 2.2 by
  *            some and with 2.3 by others.
  *   Caution: Class 150 above 200 degC and other classes above 400 degC may leak under pipe loads or fast changes of
@@ -140,9 +142,9 @@ CUTWATER_API cutwater_status cutwater_flange_rating_rows(size_t rows, cutwater_c
  *
  *   casing_pressure_barg         greatest gauge pressure in the casing, as from casing_pressure; from -1.1 to 1000 barg
  *   temperature_degC             temperature of the wall that holds the pressure; from -29 to 538 degC
- *   material_group               1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3; 2.2: 316,
- *                                CF8M; 2.3: 304L, 316L; "group 1.1", "group 1.2", "group 2.1", "group 2.2" or "group
- *                                2.3"
+ *   material_group               1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3 (to 425
+ *                                degC); 2.2: 316, CF8M; 2.3: 304L (to 425 degC), 316L; "group 1.1", "group 1.2", "group
+ *                                2.1", "group 2.2" or "group 2.3"
  *   pressure_class               150, 300 or 600; a whole number from 150 to 600
  *   -> verdict                   within: the pressure is at most the rating; exceeded: it is not
  *   -> rating_barg               greatest working gauge pressure at that temperature
@@ -178,11 +180,11 @@ CUTWATER_API cutwater_status cutwater_flange_check_rows(size_t rows, cutwater_co
 /*
  * Pressure of a system's hydrostatic test that a flange's class stands for.
  *
- *   material_group               1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3; 2.2: 316,
- *                                CF8M; 2.3: 304L, 316L; "group 1.1", "group 1.2", "group 2.1", "group 2.2" or "group
- *                                2.3"
+ *   material_group               1.1: A105, A216 WCB, A350 LF2; 1.2: A216 WCC, A352 LCC; 2.1: 304, CF8, CF3 (to 425
+ *                                degC); 2.2: 316, CF8M; 2.3: 304L (to 425 degC), 316L; "group 1.1", "group 1.2", "group
+ *                                2.1", "group 2.2" or "group 2.3"
  *   pressure_class               150, 300 or 600; a whole number from 150 to 600
- *   -> test_pressure_barg        gauge pressure of the test, a whole number of bar
+ *   -> test_pressure_barg        greatest gauge pressure of a system test, a whole number of bar
  *
  *   Equation: p_T = 1.5 p_F(38 degC), rounded up to the next whole bar
  *   Must hold of pressure_class: the classes held are 150, 300 and 600
@@ -248,6 +250,8 @@ CUTWATER_API cutwater_status cutwater_rating_at_temperature_rows(size_t rows, cu
  *           2.20.1 and 2.20.2 (read); SI moments from memory, agree with the US ones
  *   Caution: For steel and alloy steel pumps built to that standard. ISO 5199 and ASME B73.1 pumps bear less, and other
  *            materials less again: ask the pump maker.
+ *   Caution: The axes are those of horizontal pumps. Vertical in-line pumps (twice the values of a side nozzle) and
+ *            vertical suspended ones differ (from memory).
  *   Caution: A pump is no pipe support: check alignment with the pipes bolted and unbolted, cold and hot.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
@@ -272,21 +276,22 @@ CUTWATER_API cutwater_status cutwater_nozzle_load_limits_rows(size_t rows, cutwa
  *                                of at least 3 points; each above 0 N
  *   moments_Nm                   applied moments in the same order; a series of at least 3 points; each a finite number
  *   allowed_moments_Nm           allowable moments in the same order; a series of at least 3 points; each above 0 N m
- *   -> verdict                   within: every part of the rule holds; exceeded: one does not
+ *   -> verdict                   within: the rule holds; exceeded: it does not; open: ISO 13709 F.1.2.1 and F.1.2.2
+ *                                hold, F.1.2.3 (all loads at the pump's centre) is still to be shown
  *   -> combined                  combined load; may be 2
  *   -> largest_force             largest component's share; may be 1.4 (ISO 5199) or 2 (ISO 13709)
  *   -> largest_moment            the same of the moments
  *
  *   Equation: ISO 5199: U = (sum|F|/sum F_max)^2 + (sum|M|/sum M_max)^2, of components or of resultants, the greater,
- *             all branches together; ISO 13709: U = max F_R/(1.5 F_R,max) + max M_R/(1.5 M_R,max) of the branches
+ *             all branches together; ISO 13709: U = (F_R/F_R,max + M_R/M_R,max)/1.5 of each branch, the greatest
  *   Must hold of allowed_forces: both series must have the same number of points
  *   Must hold of moments: both series must have the same number of points
  *   Must hold of allowed_moments: both series must have the same number of points
  *   Must hold of forces: give three components of each branch, one branch after another: 3, 6, 9 values
  *   Source: ISO 5199:2002 Annex B (place of it read, rule from memory; whether it sums components or resultants could
  *           not be read, the stricter is taken); ISO 13709:2009 Annex F, F.1.2.1 and F.1.2.2 (from memory of it)
- *   Caution: The second rule of ISO 13709 also asks for all loads moved to the pump's centre (F.1.2.3), and for a
- *            baseplate that was tested: this is not that check.
+ *   Caution: Above its table ISO 13709 also asks for all loads moved to the pump's centre (F.1.2.3), and for a baseplate
+ *            that was tested: this is not that check.
  *   Caution: A load within the rule still misaligns: the shaft's displacement at the coupling decides.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
@@ -313,7 +318,7 @@ CUTWATER_API cutwater_status cutwater_nozzle_load_check_rows(size_t rows, const 
  *   allowable_stress_MPa         allowable stress of the material at its temperature, by the code that governs; above 0
  *                                up to 1000 MPa
  *   quality_factor               quality factor of the casting or weld: 0.80 for an ordinary steel casting by ASME
- *                                B31.3; from 0.5 to 1; 1 if left out
+ *                                B31.3, 1 for seamless pipe; from 0.5 to 1; 0.8 if left out
  *   y_factor                     0.4 for ductile metals to 482 degC, 0 for cast iron, by ASME B31.3; from 0 to 0.7; 0.4
  *                                if left out
  *   corrosion_allowance_mm       corrosion and wear allowance; 3 mm is usual for pump casings; from 0 to 100 mm; 0 if

@@ -12,7 +12,7 @@
 namespace cutwater {
 
 /// Greatest pressure rise of a pump: at closed valve, greatest density, head tolerance and speed: dp_0 = rho g H_0 (1 + t)(n/n_0)^2. Source: ISO 13709:2003 5.3.1 and 5.3.2 by a published comparison with the edition before it (excerpt read): greatest suction pressure and the rise of the impeller as supplied; on request at the greatest density, the largest impeller, the trip speed; margin of 10 % of the rise: a summary of API 610 (read); ISO 5199:2002 4.4 (from memory of it).
-inline PressureDifference shutoff_pressure(Length shutoff_head, Density density, Fraction head_tolerance = unit<Fraction>("")(0), Ratio speed_ratio = unit<Ratio>("")(1))
+inline PressureDifference shutoff_pressure(Length shutoff_head, Density density, Fraction head_tolerance = unit<Fraction>("")(0.05), Ratio speed_ratio = unit<Ratio>("")(1))
 {
     cutwater_refusal refusal;
     double pressure_rise_out;
@@ -26,7 +26,7 @@ struct casing_pressure_results {
 };
 
 /// Greatest pressure in a pump's casing, to be held against its rating: p_c = p_1 + dp_0, p_R = p_1 + (1 + m) dp_0, dp_0 = rho g H_0 (1 + t)(n/n_0)^2. Source: ISO 13709:2003 5.3.1 and 5.3.2 by a published comparison with the edition before it (excerpt read): greatest suction pressure and the rise of the impeller as supplied; on request at the greatest density, the largest impeller, the trip speed; margin of 10 % of the rise: a summary of API 610 (read); ISO 5199:2002 4.4 (from memory of it).
-inline casing_pressure_results casing_pressure(GaugePressure suction_pressure, Length shutoff_head, Density density, Fraction head_tolerance = unit<Fraction>("")(0), Ratio speed_ratio = unit<Ratio>("")(1), Fraction rating_margin = unit<Fraction>("")(0))
+inline casing_pressure_results casing_pressure(GaugePressure suction_pressure, Length shutoff_head, Density density, Fraction head_tolerance = unit<Fraction>("")(0.05), Ratio speed_ratio = unit<Ratio>("")(1), Fraction rating_margin = unit<Fraction>("")(0.1))
 {
     cutwater_refusal refusal;
     double casing_pressure_out;
@@ -116,13 +116,13 @@ inline nozzle_load_limits_results nozzle_load_limits(Count nominal_size, const c
 }
 
 struct nozzle_load_check_results {
-    const char* verdict;  // within: every part of the rule holds; exceeded: one does not
+    const char* verdict;  // within: the rule holds; exceeded: it does not; open: ISO 13709 F.1.2.1 and F.1.2.2 hold, F.1.2.3 (all loads at the pump's centre) is still to be shown
     Ratio combined;  // combined load; may be 2
     Ratio largest_force;  // largest component's share; may be 1.4 (ISO 5199) or 2 (ISO 13709)
     Ratio largest_moment;  // the same of the moments
 };
 
-/// Pipe forces and moments on a pump's branches against the allowable ones, by the combined rule: ISO 5199: U = (sum|F|/sum F_max)^2 + (sum|M|/sum M_max)^2, of components or of resultants, the greater, all branches together; ISO 13709: U = max F_R/(1.5 F_R,max) + max M_R/(1.5 M_R,max) of the branches. Source: ISO 5199:2002 Annex B (place of it read, rule from memory; whether it sums components or resultants could not be read, the stricter is taken); ISO 13709:2009 Annex F, F.1.2.1 and F.1.2.2 (from memory of it).
+/// Pipe forces and moments on a pump's branches against the allowable ones, by the combined rule: ISO 5199: U = (sum|F|/sum F_max)^2 + (sum|M|/sum M_max)^2, of components or of resultants, the greater, all branches together; ISO 13709: U = (F_R/F_R,max + M_R/M_R,max)/1.5 of each branch, the greatest. Source: ISO 5199:2002 Annex B (place of it read, rule from memory; whether it sums components or resultants could not be read, the stricter is taken); ISO 13709:2009 Annex F, F.1.2.1 and F.1.2.2 (from memory of it).
 inline nozzle_load_check_results nozzle_load_check(const char* rule, const std::vector<Force>& forces, const std::vector<Force>& allowed_forces, const std::vector<Torque>& moments, const std::vector<Torque>& allowed_moments)
 {
     const std::vector<double> forces_numbers = detail::numbers(unit<Force>("N"), forces);
@@ -145,7 +145,7 @@ struct wall_needed_from_bore_results {
 };
 
 /// Wall that a cylinder under inside pressure needs, from its bore: t = P (d + 2 c)/(2 (S E - P (1 - Y))), t_m = t + c, t_n = t_m/(1 - u). Source: ASME B31.3 304.1.2, equation (3b), for t < D/6 and P/(S E) <= 0.385 (excerpts of five plant calculations, 2008 and 2012 editions, read).
-inline wall_needed_from_bore_results wall_needed_from_bore(GaugePressure pressure, Length bore, PressureDifference allowable_stress, Ratio quality_factor = unit<Ratio>("")(1), Ratio y_factor = unit<Ratio>("")(0.4), Length corrosion_allowance = unit<Length>("mm")(0), Fraction undertolerance = unit<Fraction>("")(0))
+inline wall_needed_from_bore_results wall_needed_from_bore(GaugePressure pressure, Length bore, PressureDifference allowable_stress, Ratio quality_factor = unit<Ratio>("")(0.8), Ratio y_factor = unit<Ratio>("")(0.4), Length corrosion_allowance = unit<Length>("mm")(0), Fraction undertolerance = unit<Fraction>("")(0))
 {
     cutwater_refusal refusal;
     double pressure_wall_out;

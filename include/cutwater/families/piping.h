@@ -107,10 +107,11 @@ CUTWATER_API cutwater_status cutwater_fitting_loss_coefficient_rows(size_t rows,
  *                                branch", "gate valve", "ball valve, full bore", "diaphragm valve, weir", "swing check
  *                                valve" or "lift check valve"
  *   reynolds_number              Reynolds number on the fitting's bore; from 1 to 1000000000
- *   nominal_size_in              nominal size: 4 for NPS 4, DN 100; from 0.5 to 60 in
+ *   nominal_diameter             nominal size DN: 100 for NPS 4, 50 for NPS 2, 25 for NPS 1; a whole number from 15 to
+ *                                1200
  *   -> loss_coefficient          times the velocity head gives the head lost
  *
- *   Equation: K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n in inches
+ *   Equation: K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n the NPS of that DN, in inches
  *   Source: R. Darby, Chem. Eng. 108 (2001) no. 4, 127-130 (constants as the open library fluids 1.0.22 carries them,
  *           read)
  *   Caution: Loss coefficients of one kind of fitting scatter by 25 to 50 % from maker to maker.
@@ -118,11 +119,11 @@ CUTWATER_API cutwater_status cutwater_fitting_loss_coefficient_rows(size_t rows,
  *            the fourth power of the ratio of bores.
  */
 CUTWATER_API cutwater_status cutwater_fitting_loss_coefficient_by_size(const char *fitting, double reynolds_number,
-                                                          double nominal_size_in, double *loss_coefficient,
+                                                          double nominal_diameter, double *loss_coefficient,
                                                           cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_fitting_loss_coefficient_by_size_rows(size_t rows, const char *fitting,
                                                                cutwater_column reynolds_number,
-                                                               cutwater_column nominal_size_in,
+                                                               cutwater_column nominal_diameter,
                                                                cutwater_result_column loss_coefficient,
                                                                cutwater_rows_report *report);
 

@@ -46,12 +46,12 @@ inline Ratio fitting_loss_coefficient(const char* fitting, Ratio reynolds_number
     return detail::quantity_of(unit<Ratio>(""), loss_coefficient_out);
 }
 
-/// Loss coefficient of a fitting or valve by the method of three constants, which follows the size better: K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n in inches. Source: R. Darby, Chem. Eng. 108 (2001) no. 4, 127-130 (constants as the open library fluids 1.0.22 carries them, read).
-inline Ratio fitting_loss_coefficient_by_size(const char* fitting, Ratio reynolds_number, Length nominal_size)
+/// Loss coefficient of a fitting or valve by the method of three constants, which follows the size better: K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n the NPS of that DN, in inches. Source: R. Darby, Chem. Eng. 108 (2001) no. 4, 127-130 (constants as the open library fluids 1.0.22 carries them, read).
+inline Ratio fitting_loss_coefficient_by_size(const char* fitting, Ratio reynolds_number, Count nominal_diameter)
 {
     cutwater_refusal refusal;
     double loss_coefficient_out;
-    detail::check(cutwater_fitting_loss_coefficient_by_size(fitting, detail::number_in(unit<Ratio>(""), reynolds_number), detail::number_in(unit<Length>("in"), nominal_size), &loss_coefficient_out, &refusal), refusal);
+    detail::check(cutwater_fitting_loss_coefficient_by_size(fitting, detail::number_in(unit<Ratio>(""), reynolds_number), detail::number_in(unit<Count>(""), nominal_diameter), &loss_coefficient_out, &refusal), refusal);
     return detail::quantity_of(unit<Ratio>(""), loss_coefficient_out);
 }
 

@@ -99,6 +99,7 @@ CUTWATER_API cutwater_status cutwater_shaft_torque_rows(size_t rows, cutwater_co
  *   Caution: The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.
  *   Caution: Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet,
  *            starting cold included.
+ *   Caution: ISO 5199's own curve asks more of small motors (from memory).
  */
 CUTWATER_API cutwater_status cutwater_motor_power_margin(double motor_rating_kW, const char *rule, double *margin,
                                             cutwater_refusal *refusal);

@@ -89,7 +89,7 @@ CUTWATER_API cutwater_status cutwater_magnetic_coupling_start_torque_rows(size_t
  *                                behind the coupling; above 0 kW
  *   speed_rpm                    speed at that power; above 0 up to 100000 1/min
  *   start_torque_Nm              torque during the start, as from magnetic_coupling_start_torque; 0 for none; at least 0
- *                                N m; 0 if left out
+ *                                N m
  *   -> margin                    coupling torque over the greater of running and starting torque; must exceed 1 with a
  *                                margin
  *   -> running_torque_Nm         torque at the greatest power
@@ -100,6 +100,7 @@ CUTWATER_API cutwater_status cutwater_magnetic_coupling_start_torque_rows(size_t
  *            pumped, shell and magnets heat within seconds. Stop it.
  *   Caution: Above the magnets' limit part of their strength is lost for good, well below the Curie point: the pump
  *            maker's limit of the magnets' temperature stands.
+ *   Caution: T_C is a mean: on a direct start double it.
  *   Caution: Solids, crystals, ice and worn plain bearings raise the torque without notice.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
@@ -245,7 +246,7 @@ CUTWATER_API cutwater_status cutwater_shell_temperature_rise_rows(size_t rows, c
  *                                above -273.15 degC
  *   vapour_pressures_bara        vapour pressures at them; a series of at least 2 points, rising; each above 0 up to 300
  *                                bara
- *   -> verdict                   kept: the margin is at least the one wanted; lost: it is less
+ *   -> verdict                   kept: the margin is at least the one wanted and more than none; lost: it is not
  *   -> margin_bar                pressure above the vapour pressure; negative: it boils
  *   -> pressure_ratio            of the absolute pressures
  *   -> outlet_temperature_degC   temperature of the warmed liquid
@@ -254,6 +255,8 @@ CUTWATER_API cutwater_status cutwater_shell_temperature_rise_rows(size_t rows, c
  *   Equation: T_2 = T_1 + P/(q rho c_p), margin = p - p_v(T_2), ln p_v linear in 1/T between the points
  *   Must hold of vapour_pressures: both series must have the same number of points
  *   Source: balance of heat; Clausius-Clapeyron between neighbouring points; common practice
+ *   Caution: Judged at the stream's mean: the shell's wall is hotter by shell_temperature_rise; add that to the inlet
+ *            temperature for the wall.
  *   Caution: After a stop the heat in magnets and shell goes on into liquid that stands: a hot restart is the worst
  *            case.
  *   Caution: Monitor it: shell temperature, power or flow. Dry running, a shut suction or a blocked path destroys plain

@@ -41,7 +41,7 @@ struct magnetic_coupling_margin_results {
 };
 
 /// Pull-out torque of a magnetic coupling over the greatest torque it has to carry: T_R = P/(2 pi n), margin = T/max(T_R, T_C). Source: mechanics; the margin itself is for user and pump maker to agree.
-inline magnetic_coupling_margin_results magnetic_coupling_margin(Torque coupling_torque, Power greatest_power, RotationalSpeed speed, Torque start_torque = unit<Torque>("N m")(0))
+inline magnetic_coupling_margin_results magnetic_coupling_margin(Torque coupling_torque, Power greatest_power, RotationalSpeed speed, Torque start_torque)
 {
     cutwater_refusal refusal;
     double margin_out;
@@ -95,7 +95,7 @@ inline TemperatureDifference shell_temperature_rise(Power heat, Length diameter,
 }
 
 struct shell_vapour_margin_results {
-    const char* verdict;  // kept: the margin is at least the one wanted; lost: it is less
+    const char* verdict;  // kept: the margin is at least the one wanted and more than none; lost: it is not
     PressureDifference margin;  // pressure above the vapour pressure; negative: it boils
     Ratio pressure_ratio;  // of the absolute pressures
     Temperature outlet_temperature;  // temperature of the warmed liquid

@@ -58,7 +58,8 @@ CUTWATER_API cutwater_status cutwater_line_shaft_stretch_rows(size_t rows, cutwa
  *           vertical turbine pumps (elongation = head x setting x thrust factor/(area x 29e6 psi), read)
  *   Caution: Heat lengthens shaft and column too, unlike when their materials or temperatures differ. Set the lift as
  *            the pump maker says, running loads and all.
- *   Caution: What counts for the impeller is the shaft's stretch less the column's: see line_shaft_clearance.
+ *   Caution: For line_shaft_clearance only what comes after the lift was set counts: metal_density 0, and of the load
+ *            liquid and pressure alone.
  */
 CUTWATER_API cutwater_status cutwater_column_stretch(double load_N, double length_m, double outside_diameter_mm, double wall_mm,
                                         double modulus_GPa, double metal_density_kgm3, double *stretch_mm,
@@ -73,7 +74,9 @@ CUTWATER_API cutwater_status cutwater_column_stretch_rows(size_t rows, cutwater_
  *
  *   lift_mm                      height that the impeller was raised from its lowest place, unloaded; at least 0 mm
  *   shaft_stretch_mm             as from line_shaft_stretch; at least 0 mm
- *   column_stretch_mm            as from column_stretch; 0 is the safe side; at least 0 mm; 0 if left out
+ *   column_stretch_mm            only what comes after the lift was set: liquid and discharge pressure, as from
+ *                                column_stretch with metal_density 0 and no hanging weight; 0 is the safe side; at least
+ *                                0 mm; 0 if left out
  *   differential_expansion_mm    by how much more heat lengthens the shaft than the column; a finite number; 0 if left
  *                                out
  *   -> verdict                   clear, or touches when nothing is left
@@ -83,6 +86,7 @@ CUTWATER_API cutwater_status cutwater_column_stretch_rows(size_t rows, cutwater_
  *   Source: geometry
  *   Caution: Heat lengthens shaft and column too, unlike when their materials or temperatures differ. Set the lift as
  *            the pump maker says, running loads and all.
+ *   Caution: The weight of column and bowls has stretched the column before the lift is set: never credit it.
  *   Caution: Check the way up too: upthrust at run-out and at start must not lift the impeller into the casing.
  */
 CUTWATER_API cutwater_status cutwater_line_shaft_clearance(double lift_mm, double shaft_stretch_mm, double column_stretch_mm,
@@ -100,11 +104,11 @@ CUTWATER_API cutwater_status cutwater_line_shaft_clearance_rows(size_t rows, cut
  *
  *   span_mm                      distance between guide bearings; from 50 to 20000 mm
  *   shaft_diameter_mm            diameter of the solid shaft; from 1 to 1000 mm
+ *   liquid_density_kgm3          density of the liquid round the shaft, which moves with it; 0 for a shaft in air; the
+ *                                oil's in a full tube; from 0 to 25000 kg/m3
  *   modulus_GPa                  elastic modulus: steel 206, austenitic steel 195, titanium 105; above 0 up to 1000 GPa;
  *                                206 if left out
  *   metal_density_kgm3           density of the shaft; from 500 to 25000 kg/m3; 7850 if left out
- *   liquid_density_kgm3          density of the liquid round the shaft, which moves with it; 0 for a shaft in air or in
- *                                an oil tube; from 0 to 25000 kg/m3; 0 if left out
  *   tension_N                    pull in the shaft; at least 0 N; 0 if left out
  *   -> critical_speed_rpm        first critical speed
  *
@@ -116,16 +120,15 @@ CUTWATER_API cutwater_status cutwater_line_shaft_clearance_rows(size_t rows, cut
  *            liquid's added mass; whirl in worn or dry guide bearings is another thing.
  *   Caution: Keep the first critical at least 10 to 30 % above the greatest speed: see standard_limit.
  */
-CUTWATER_API cutwater_status cutwater_line_shaft_critical_speed(double span_mm, double shaft_diameter_mm, double modulus_GPa,
-                                                   double metal_density_kgm3, double liquid_density_kgm3,
-                                                   double tension_N, double *critical_speed_rpm,
-                                                   cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_line_shaft_critical_speed(double span_mm, double shaft_diameter_mm,
+                                                   double liquid_density_kgm3, double modulus_GPa,
+                                                   double metal_density_kgm3, double tension_N,
+                                                   double *critical_speed_rpm, cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_line_shaft_critical_speed_rows(size_t rows, cutwater_column span_mm,
                                                         cutwater_column shaft_diameter_mm,
-                                                        cutwater_column modulus_GPa,
-                                                        cutwater_column metal_density_kgm3,
                                                         cutwater_column liquid_density_kgm3,
-                                                        cutwater_column tension_N,
+                                                        cutwater_column modulus_GPa,
+                                                        cutwater_column metal_density_kgm3, cutwater_column tension_N,
                                                         cutwater_result_column critical_speed_rpm,
                                                         cutwater_rows_report *report);
 
@@ -135,11 +138,11 @@ CUTWATER_API cutwater_status cutwater_line_shaft_critical_speed_rows(size_t rows
  *   speed_rpm                    greatest speed; above 0 up to 100000 1/min
  *   separation                   critical speed over greatest speed; 1.1 to 1.3 is asked for; from 1 to 5
  *   shaft_diameter_mm            diameter of the solid shaft; from 1 to 1000 mm
+ *   liquid_density_kgm3          density of the liquid round the shaft, which moves with it; 0 for a shaft in air; the
+ *                                oil's in a full tube; from 0 to 25000 kg/m3
  *   modulus_GPa                  elastic modulus: steel 206, austenitic steel 195, titanium 105; above 0 up to 1000 GPa;
  *                                206 if left out
  *   metal_density_kgm3           density of the shaft; from 500 to 25000 kg/m3; 7850 if left out
- *   liquid_density_kgm3          density of the liquid round the shaft, which moves with it; 0 for a shaft in air or in
- *                                an oil tube; from 0 to 25000 kg/m3; 0 if left out
  *   -> span_mm                   greatest distance between guide bearings
  *
  *   Equation: l = sqrt((pi/2) sqrt(E I/((rho_s + rho_l) A))/(n n_c/n)), the tension left out
@@ -152,13 +155,13 @@ CUTWATER_API cutwater_status cutwater_line_shaft_critical_speed_rows(size_t rows
  *            both counts.
  */
 CUTWATER_API cutwater_status cutwater_line_shaft_bearing_span(double speed_rpm, double separation, double shaft_diameter_mm,
-                                                 double modulus_GPa, double metal_density_kgm3,
-                                                 double liquid_density_kgm3, double *span_mm,
+                                                 double liquid_density_kgm3, double modulus_GPa,
+                                                 double metal_density_kgm3, double *span_mm,
                                                  cutwater_refusal *refusal);
 CUTWATER_API cutwater_status cutwater_line_shaft_bearing_span_rows(size_t rows, cutwater_column speed_rpm,
                                                       cutwater_column separation, cutwater_column shaft_diameter_mm,
-                                                      cutwater_column modulus_GPa, cutwater_column metal_density_kgm3,
                                                       cutwater_column liquid_density_kgm3,
+                                                      cutwater_column modulus_GPa, cutwater_column metal_density_kgm3,
                                                       cutwater_result_column span_mm, cutwater_rows_report *report);
 
 /*
@@ -206,6 +209,8 @@ CUTWATER_API cutwater_status cutwater_pressure_at_inlet_rows(size_t rows, cutwat
  *            liquid on the check valve; the casing must keep its charge; foam and leaks stop it.
  *   Caution: Drawing up is not pumping: at the duty the lift must also leave NPSH3 and a margin, see
  *            greatest_suction_lift. The time it takes: see priming_time.
+ *   Caution: A hot or volatile charge reaches less than the cold test: take off its vapour pressure less that of the
+ *            test's liquid.
  *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
  *            rules and the pump maker's limits.
  */

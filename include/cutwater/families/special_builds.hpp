@@ -45,20 +45,20 @@ inline line_shaft_clearance_results line_shaft_clearance(Length lift, Length sha
 }
 
 /// First bending critical speed of a line shaft between two guide bearings: n_c = (pi/(2 l^2)) sqrt(E I/((rho_s + rho_l) A)) sqrt(1 + F l^2/(pi^2 E I)), in revolutions. Source: beam on pinned supports under tension: W. Thomson, Theory of Vibration with Applications; S. Timoshenko, Vibration Problems in Engineering (from memory of both), checked against a finite-element computation; added mass of a cylinder in wide liquid: 1 (same).
-inline RotationalSpeed line_shaft_critical_speed(Length span, Length shaft_diameter, PressureDifference modulus = unit<PressureDifference>("GPa")(206), Density metal_density = unit<Density>("kg/m3")(7850), Density liquid_density = unit<Density>("kg/m3")(0), Force tension = unit<Force>("N")(0))
+inline RotationalSpeed line_shaft_critical_speed(Length span, Length shaft_diameter, Density liquid_density, PressureDifference modulus = unit<PressureDifference>("GPa")(206), Density metal_density = unit<Density>("kg/m3")(7850), Force tension = unit<Force>("N")(0))
 {
     cutwater_refusal refusal;
     double critical_speed_out;
-    detail::check(cutwater_line_shaft_critical_speed(detail::number_in(unit<Length>("mm"), span), detail::number_in(unit<Length>("mm"), shaft_diameter), detail::number_in(unit<PressureDifference>("GPa"), modulus), detail::number_in(unit<Density>("kg/m3"), metal_density), detail::number_in(unit<Density>("kg/m3"), liquid_density), detail::number_in(unit<Force>("N"), tension), &critical_speed_out, &refusal), refusal);
+    detail::check(cutwater_line_shaft_critical_speed(detail::number_in(unit<Length>("mm"), span), detail::number_in(unit<Length>("mm"), shaft_diameter), detail::number_in(unit<Density>("kg/m3"), liquid_density), detail::number_in(unit<PressureDifference>("GPa"), modulus), detail::number_in(unit<Density>("kg/m3"), metal_density), detail::number_in(unit<Force>("N"), tension), &critical_speed_out, &refusal), refusal);
     return detail::quantity_of(unit<RotationalSpeed>("1/min"), critical_speed_out);
 }
 
 /// Greatest distance between guide bearings that keeps a line shaft's critical speed above its own: l = sqrt((pi/2) sqrt(E I/((rho_s + rho_l) A))/(n n_c/n)), the tension left out. Source: beam on pinned supports under tension: W. Thomson, Theory of Vibration with Applications; S. Timoshenko, Vibration Problems in Engineering (from memory of both), checked against a finite-element computation; added mass of a cylinder in wide liquid: 1 (same).
-inline Length line_shaft_bearing_span(RotationalSpeed speed, Ratio separation, Length shaft_diameter, PressureDifference modulus = unit<PressureDifference>("GPa")(206), Density metal_density = unit<Density>("kg/m3")(7850), Density liquid_density = unit<Density>("kg/m3")(0))
+inline Length line_shaft_bearing_span(RotationalSpeed speed, Ratio separation, Length shaft_diameter, Density liquid_density, PressureDifference modulus = unit<PressureDifference>("GPa")(206), Density metal_density = unit<Density>("kg/m3")(7850))
 {
     cutwater_refusal refusal;
     double span_out;
-    detail::check(cutwater_line_shaft_bearing_span(detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<Ratio>(""), separation), detail::number_in(unit<Length>("mm"), shaft_diameter), detail::number_in(unit<PressureDifference>("GPa"), modulus), detail::number_in(unit<Density>("kg/m3"), metal_density), detail::number_in(unit<Density>("kg/m3"), liquid_density), &span_out, &refusal), refusal);
+    detail::check(cutwater_line_shaft_bearing_span(detail::number_in(unit<RotationalSpeed>("1/min"), speed), detail::number_in(unit<Ratio>(""), separation), detail::number_in(unit<Length>("mm"), shaft_diameter), detail::number_in(unit<Density>("kg/m3"), liquid_density), detail::number_in(unit<PressureDifference>("GPa"), modulus), detail::number_in(unit<Density>("kg/m3"), metal_density), &span_out, &refusal), refusal);
     return detail::quantity_of(unit<Length>("mm"), span_out);
 }
 

@@ -17,11 +17,12 @@ extern "C" {
  *   item                         what the limit is about; "shaft deflection at the seal", "shaft deflection at the
  *                                impeller", "shaft runout, below 50 mm", "shaft runout, 50 to 100 mm", "shaft runout,
  *                                above 100 mm", "bearing life, rated", "bearing life, worst load", "critical speed
- *                                ratio, wet", "critical speed ratio, dry", "balance grade", "vibration, preferred
- *                                region", "vibration, allowable region", "hydrostatic test factor", "hydrostatic test
- *                                time", "corrosion allowance", "rated flow, least", "rated flow, greatest", "preferred
- *                                region, least", "preferred region, greatest", "head rise to shut-off", "head increase
- *                                by impeller", "rating margin", "nozzle loads, combined" or "nozzle loads, component"
+ *                                ratio, running", "dry critical speed ratio, wet running", "dry critical speed ratio,
+ *                                may run dry", "balance grade", "vibration, horizontal, preferred region", "vibration,
+ *                                horizontal, allowable region", "hydrostatic test factor", "hydrostatic test time",
+ *                                "corrosion allowance", "rated flow, least", "rated flow, greatest", "preferred region,
+ *                                least", "preferred region, greatest", "head rise to shut-off", "head increase by
+ *                                impeller", "rating margin", "nozzle loads, combined" or "nozzle loads, component"
  *   -> limit                     the number, in the unit that follows
  *   -> limit_unit                unit of the number; share: a part of the best efficiency flow, of the rated head or of
  *                                the greatest rise
@@ -32,11 +33,13 @@ extern "C" {
  *   Equation: table of standards and items
  *   Source: ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993,
  *           4.10 (excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610,
- *           read), bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each
+ *           read), bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the
+ *           clause of the 11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each
  *           answer says which
  *   Caution: Each number belongs to the edition named; newer editions (API 610 of 2021 and after) renumber and change.
  *            Read the clause itself before it goes into a contract: the answer tells how the number was come by.
- *   Caution: A clause carries conditions that a number leaves out: at which flows, loads and place it holds.
+ *   Caution: A clause carries conditions that a number leaves out: at which flows, loads and place it holds. The
+ *            vibration of ISO 13709 held here is for horizontal pumps up to 300 kW a stage (from memory).
  */
 CUTWATER_API cutwater_status cutwater_standard_limit(const char *pump_standard, const char *item, double *limit,
                                         const char **limit_unit, const char **side, const char **clause,
@@ -54,12 +57,14 @@ CUTWATER_API cutwater_status cutwater_standard_limit_rows(size_t rows, const cha
  *   item                         what the limit is about; "shaft deflection at the seal", "shaft deflection at the
  *                                impeller", "shaft runout, below 50 mm", "shaft runout, 50 to 100 mm", "shaft runout,
  *                                above 100 mm", "bearing life, rated", "bearing life, worst load", "critical speed
- *                                ratio, wet", "critical speed ratio, dry", "balance grade", "vibration, preferred
- *                                region", "vibration, allowable region", "hydrostatic test factor", "hydrostatic test
- *                                time", "corrosion allowance", "rated flow, least", "rated flow, greatest", "preferred
- *                                region, least", "preferred region, greatest", "head rise to shut-off", "head increase
- *                                by impeller", "rating margin", "nozzle loads, combined" or "nozzle loads, component"
- *   value                        the figure, as a bare number in the unit that standard_limit tells; at least 0
+ *                                ratio, running", "dry critical speed ratio, wet running", "dry critical speed ratio,
+ *                                may run dry", "balance grade", "vibration, horizontal, preferred region", "vibration,
+ *                                horizontal, allowable region", "hydrostatic test factor", "hydrostatic test time",
+ *                                "corrosion allowance", "rated flow, least", "rated flow, greatest", "preferred region,
+ *                                least", "preferred region, greatest", "head rise to shut-off", "head increase by
+ *                                impeller", "rating margin", "nozzle loads, combined" or "nozzle loads, component"
+ *   value                        the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a
+ *                                ratio up to 10; at least 0
  *   -> verdict                   met or not met; a figure equal to the limit meets it
  *   -> limit                     the number that is set
  *   -> limit_unit                unit of both; share: a part of the best efficiency flow, of the rated head or of the
@@ -71,11 +76,13 @@ CUTWATER_API cutwater_status cutwater_standard_limit_rows(size_t rows, const cha
  *   Equation: x <= limit or x >= limit, by the table of standards and items
  *   Source: ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993,
  *           4.10 (excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610,
- *           read), bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each
+ *           read), bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the
+ *           clause of the 11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each
  *           answer says which
  *   Caution: Each number belongs to the edition named; newer editions (API 610 of 2021 and after) renumber and change.
  *            Read the clause itself before it goes into a contract: the answer tells how the number was come by.
- *   Caution: A clause carries conditions that a number leaves out: at which flows, loads and place it holds.
+ *   Caution: A clause carries conditions that a number leaves out: at which flows, loads and place it holds. The
+ *            vibration of ISO 13709 held here is for horizontal pumps up to 300 kW a stage (from memory).
  *   Caution: The figure is a bare number: give it in the unit named.
  */
 CUTWATER_API cutwater_status cutwater_standard_check(const char *pump_standard, const char *item, double value,

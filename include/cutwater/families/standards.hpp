@@ -19,7 +19,7 @@ struct standard_limit_results {
     const char* basis;  // whether the clause's text was read, quoted by others, or remembered
 };
 
-/// The number that a pump standard sets for an item, with its clause and how it was come by: table of standards and items. Source: ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 (excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says which.
+/// The number that a pump standard sets for an item, with its clause and how it was come by: table of standards and items. Source: ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 (excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the clause of the 11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says which.
 inline standard_limit_results standard_limit(const char* pump_standard, const char* item)
 {
     cutwater_refusal refusal;
@@ -41,7 +41,7 @@ struct standard_check_results {
     const char* basis;  // whether the clause's text was read, quoted by others, or remembered
 };
 
-/// A figure held against the number that a pump standard sets for it: x <= limit or x >= limit, by the table of standards and items. Source: ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 (excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), bearing life (study texts), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says which.
+/// A figure held against the number that a pump standard sets for it: x <= limit or x >= limit, by the table of standards and items. Source: ISO 5199:2002, ISO 13709:2009 (API 610 11th edition), ASME B73.1-2012 (from memory of them); ISO 9908:1993, 4.10 (excerpt read); of ISO 13709 second hand: flows, head rise, margins (an anonymous summary of API 610, read), bearing life (study texts), critical speeds (a digest of API 610 8th edition, 5.2.4.1.1, read; the clause of the 11th from memory), vibration (Europump, Guidelines on Pump Vibration 2013, as quoted); each answer says which.
 inline standard_check_results standard_check(const char* pump_standard, const char* item, Ratio value)
 {
     cutwater_refusal refusal;

@@ -120,7 +120,8 @@ CUTWATER_API cutwater_status cutwater_surface_temperature_allowed_dust_rows(size
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   specific_heat_kJkgK          specific heat of the liquid: water 4.18, oils about 2, 98 % sulphuric acid 1.4; from
  *                                0.1 to 20 kJ/(kg K)
- *   metal_mass_kg                metal that warms with it; 0 is the safe side; at least 0 kg; 0 if left out
+ *   metal_mass_kg                metal that warms with it; 0 is the safe side for heating and freezing times, not for
+ *                                jacket_heat_duty; at least 0 kg; 0 if left out
  *   metal_specific_heat_kJkgK    specific heat of the metal; iron and steel 0.46 to 0.50; from 0.1 to 2 kJ/(kg K); 0.46
  *                                if left out
  *   -> heat_capacity_kJK         of liquid and metal together
@@ -279,8 +280,9 @@ CUTWATER_API cutwater_status cutwater_dry_running_temperature_rows(size_t rows, 
  *                                -273.15 to 1000 degC
  *   surface_m2                   outside surface; above 0 up to 1000 m2
  *   ambient_temperature_degC     temperature of the air; from -60 to 100 degC
- *   surface_coefficient_Wm2K     heat given to still air, radiation included: about 10 bare, less when insulated; see
- *                                surface_coefficient; above 0 up to 1000 W/(m2 K); 10 if left out
+ *   surface_coefficient_Wm2K     heat given to the air, radiation included: bare about 10 in still air, 25 in wind
+ *                                (judgement), less when insulated; the greater is the safe side; above 0 up to 1000
+ *                                W/(m2 K); 25 if left out
  *   -> time_h                    time until then
  *
  *   Equation: t = tau ln((T_0 - T_a)/(T_1 - T_a)), tau = C/(h A)
@@ -386,6 +388,8 @@ CUTWATER_API cutwater_status cutwater_casing_heat_loss_rows(size_t rows, cutwate
  *            insulate bearing housings or what the pump maker leaves bare.
  *   Caution: Still air. Wind, draughts and rain double or treble it; a casing taken as a cylinder or box of equal area:
  *            plus or minus 25 % (judgement).
+ *   Caution: Bare metal above about 60 degC burns the hand that touches it: guard or insulate it.
+ *   Caution: Bright cladding gives off about half: take 5 for its temperature, 10 and more for the loss.
  *   Caution: Wet insulation hardly insulates, and hides corrosion.
  */
 CUTWATER_API cutwater_status cutwater_insulated_casing_heat_loss(double hot_temperature_degC, double ambient_temperature_degC,
@@ -423,6 +427,8 @@ CUTWATER_API cutwater_status cutwater_insulated_casing_heat_loss_rows(size_t row
  *   Caution: Valves, flanges and supports lose as much as some metres of pipe each: add them.
  *   Caution: Still air. Wind, draughts and rain double or treble it; a casing taken as a cylinder or box of equal area:
  *            plus or minus 25 % (judgement).
+ *   Caution: Bare metal above about 60 degC burns the hand that touches it: guard or insulate it.
+ *   Caution: Bright cladding gives off about half: take 5 for its temperature, 10 and more for the loss.
  *   Caution: Wet insulation hardly insulates, and hides corrosion.
  */
 CUTWATER_API cutwater_status cutwater_pipe_heat_loss(double hot_temperature_degC, double ambient_temperature_degC,

@@ -118,7 +118,7 @@ inline dry_running_temperature_results dry_running_temperature(Power friction_po
 }
 
 /// Time until the liquid in a standing pump has cooled to a temperature, such as where it freezes or crystallises: t = tau ln((T_0 - T_a)/(T_1 - T_a)), tau = C/(h A). Source: Newton's law of cooling, one body; common practice, checked against a numerical integration.
-inline Time cooling_time(HeatCapacity heat_capacity, Temperature start_temperature, Temperature limit_temperature, Area surface, Temperature ambient_temperature, HeatTransfer surface_coefficient = unit<HeatTransfer>("W/(m2 K)")(10))
+inline Time cooling_time(HeatCapacity heat_capacity, Temperature start_temperature, Temperature limit_temperature, Area surface, Temperature ambient_temperature, HeatTransfer surface_coefficient = unit<HeatTransfer>("W/(m2 K)")(25))
 {
     cutwater_refusal refusal;
     double time_out;
