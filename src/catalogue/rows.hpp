@@ -168,7 +168,7 @@ template <const auto& R, bool Given>
     straight_loop<R, PlainFlag, Given>(block, rows);
 }
 
-#if defined(__x86_64__) && defined(__GNUC__)
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(CUTWATER_ONE_WIDTH)  // one: for builds that only test
 /// The same loop for machines with wider vectors; without contraction it gives the same bits.
 template <const auto& R, bool Given>
 [[gnu::flatten, gnu::target("avx2")]] void straight_block_avx2(Block<R>& block, std::size_t rows)
