@@ -42,8 +42,10 @@ cutwater_status read_argument(const FunctionText& f, std::size_t input, const cu
     const InputInfo& in = f.inputs[input];
     if (value.kind == CUTWATER_LEFT_OUT) {
         if (!in.has_default) return refuse_missing(f, input, refusal);
-        given.number = in.fallback;
-        given.word = static_cast<int>(in.fallback);
+        if (in.kind == Kind::choice)
+            given.word = static_cast<int>(in.fallback);
+        else
+            given.number = in.fallback;
         return CUTWATER_OK;
     }
     if (in.kind == Kind::choice) return read_word(f, input, value, given, refusal);
