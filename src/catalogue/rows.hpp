@@ -124,7 +124,8 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
 [[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, std::index_sequence<I...>, std::index_sequence<J...>)
 {
     constexpr std::size_t inputs = sizeof...(I);
-    constexpr bool once[inputs] = {(Given && once_at<R>(I))...};
+    // A word has no column: it is the same for all rows too.
+    constexpr bool once[inputs] = {(!std::is_same_v<std::tuple_element_t<I, Raws<R>>, double> || (Given && once_at<R>(I)))...};
     const double* const in[] = {block.in[I]...};
     double* const out[] = {block.out[J]...};
     const int words[] = {block.words[I]...};
