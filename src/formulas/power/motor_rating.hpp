@@ -58,7 +58,7 @@ inline constexpr const char* by_rating = "The bracket goes by the motor's rating
 inline constexpr const char* whole_range =
     "Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet, starting cold included.";
 inline constexpr const char* source_margin =
-    "\"ISO 13709\": ISO 13709:2009, 7.1.5, driver margin (from memory of it; its brackets below 22, 22 to 55, above 55 kW read in a public program); \"process\": common practice for pumps to ISO 5199, ISO 9905 and "
+    "\"ISO 13709\": ISO 13709:2009, 7.1.5, driver margin (from memory of it); \"process\": common practice for pumps to ISO 5199, ISO 9905 and "
     "ISO 9908, whose own curve could not be read";
 
 constexpr auto rule()
