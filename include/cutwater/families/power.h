@@ -93,9 +93,8 @@ CUTWATER_API cutwater_status cutwater_shaft_torque_rows(size_t rows, cutwater_co
  *
  *   Equation: ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15
  *             for P_N <= 40 kW; 1.10 above
- *   Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it; its brackets below 22, 22 to 55, above
- *           55 kW read in a public program); "process": common practice for pumps to ISO 5199, ISO 9905 and ISO 9908,
- *           whose own curve could not be read
+ *   Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it); "process": common practice for pumps
+ *           to ISO 5199, ISO 9905 and ISO 9908, whose own curve could not be read
  *   Caution: The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.
  *   Caution: Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet,
  *            starting cold included.

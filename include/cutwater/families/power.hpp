@@ -47,7 +47,7 @@ inline Torque shaft_torque(Power power_input, RotationalSpeed speed)
     return detail::quantity_of(unit<Torque>("N m"), torque_out);
 }
 
-/// Least ratio of a motor's rating to the pump's power input: ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above. Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it; its brackets below 22, 22 to 55, above 55 kW read in a public program); "process": common practice for pumps to ISO 5199, ISO 9905 and ISO 9908, whose own curve could not be read.
+/// Least ratio of a motor's rating to the pump's power input: ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above. Source: "ISO 13709": ISO 13709:2009, 7.1.5, driver margin (from memory of it); "process": common practice for pumps to ISO 5199, ISO 9905 and ISO 9908, whose own curve could not be read.
 inline Ratio motor_power_margin(Power motor_rating, const char* rule = "ISO 13709")
 {
     cutwater_refusal refusal;
