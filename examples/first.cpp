@@ -1,5 +1,6 @@
 // First results in C++, with quantities. After building the library in build/:
-//   c++ -std=c++20 examples/first.cpp -Ibuild/generated/include -Iinclude -Lbuild -lcutwater -Wl,-rpath,$PWD/build -o first && ./first
+//   c++ -std=c++20 examples/first.cpp -Ibuild/generated/include -Iinclude -Lbuild -lcutwater -Wl,-rpath,$PWD/build -o
+//   first && ./first
 #include <cutwater/cutwater.hpp>
 #include <cutwater/unit_table.hpp>
 

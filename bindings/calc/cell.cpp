@@ -21,7 +21,8 @@ rtl::OUString text_for_cell(const std::string& text)
 /// A cell shows it as an error; Basic's Error$ tells it whole.
 [[noreturn]] void throw_refused(const cutwater_refusal& refusal)
 {
-    throw com::sun::star::lang::IllegalArgumentException(text_for_cell(refusal.message), {}, static_cast<sal_Int16>(refusal.argument));
+    throw com::sun::star::lang::IllegalArgumentException(text_for_cell(refusal.message), {},
+                                                         static_cast<sal_Int16>(refusal.argument));
 }
 
 /// What Calc shows as #N/A.
@@ -59,14 +60,18 @@ std::vector<Any> list_of(std::initializer_list<const Any*> arguments)
 }
 
 /// Runs the function; its answers are in call.
-const cutwater_door::Function& run(std::int32_t position, std::initializer_list<const Any*> given, cutwater_door::Call& call)
+const cutwater_door::Function& run(std::int32_t position, std::initializer_list<const Any*> given,
+                                   cutwater_door::Call& call)
 {
     cutwater_refusal refusal{};
     const cutwater_door::Function* f = cutwater_door::function_at(position);
     cutwater_door::Arguments<CellHost> arguments;
-    if (!f) cutwater_door::refuse(CUTWATER_UNKNOWN_FUNCTION, "The library beside this add-in is of another version.", refusal);
+    if (!f)
+        cutwater_door::refuse(CUTWATER_UNKNOWN_FUNCTION, "The library beside this add-in is of another version.",
+                              refusal);
     if (!f || arguments.read(*f, list_of(given), refusal) != CUTWATER_OK) throw_refused(refusal);
-    if (call.run(*f, arguments.values().data(), arguments.values().size()) != CUTWATER_OK) throw_refused(call.refusal());
+    if (call.run(*f, arguments.values().data(), arguments.values().size()) != CUTWATER_OK)
+        throw_refused(call.refusal());
     return *f;
 }
 
@@ -76,7 +81,8 @@ Grid answered(std::int32_t question, std::initializer_list<const Any*> arguments
     for (sal_Int32 i = 0; i < rest.getLength(); ++i) further.push_back(rest[i]);
     Grid grid;
     cutwater_refusal refusal{};
-    if (cutwater_door::Asking<CellHost>().answer(question, list_of(arguments), further, grid, refusal) != CUTWATER_OK) throw_refused(refusal);
+    if (cutwater_door::Asking<CellHost>().answer(question, list_of(arguments), further, grid, refusal) != CUTWATER_OK)
+        throw_refused(refusal);
     return grid;
 }
 
@@ -93,7 +99,8 @@ Any cell(std::int32_t function, std::initializer_list<const Any*> arguments)
 {
     cutwater_door::Call call;
     const auto& f = run(function, arguments, call);
-    return f.results.front() == CUTWATER_TEXT ? Any(text_for_cell(call.result(0).text)) : in_cell(Cell(call.result(0).number));
+    return f.results.front() == CUTWATER_TEXT ? Any(text_for_cell(call.result(0).text))
+                                              : in_cell(Cell(call.result(0).number));
 }
 
 Table cells(std::int32_t function, std::initializer_list<const Any*> arguments)

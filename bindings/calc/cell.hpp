@@ -17,8 +17,8 @@ using Table = com::sun::star::uno::Sequence<Row>;
 /// Where the library keeps these functions.
 std::vector<std::int32_t> positions_of(std::initializer_list<const char*> names);
 
-/// A function with one result, a number or a word. A refusal is thrown as IllegalArgumentException, which a cell shows as
-/// an error that ISERROR and IFERROR see.
+/// A function with one result, a number or a word. A refusal is thrown as IllegalArgumentException, which a cell shows
+/// as an error that ISERROR and IFERROR see.
 Any cell(std::int32_t function, std::initializer_list<const Any*> arguments);
 
 /// A function with several results, or with a series: side by side, a series down its column, #N/A in the gaps.

@@ -38,7 +38,8 @@ bool read_rows(const Any& given, Block& block)
 
 bool is_sequence(const Any& given) { return given.getValueTypeClass() == TypeClass_SEQUENCE; }
 
-// Calc sends rows of anything. Basic sends an array under the type that all its elements share: numbers of any width, texts.
+// Calc sends rows of anything. Basic sends an array under the type that all its elements share: numbers of any width,
+// texts.
 template <class... Element>
 bool add_row_of_any(const Any& given, std::vector<Any>& cells)
 {

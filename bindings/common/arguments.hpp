@@ -14,7 +14,7 @@ public:
     using Value = typename Host::Value;
 
     /// Not CUTWATER_OK when something can be no argument at all; the library judges the rest.
-    cutwater_status read(const Function &function, std::span<const Value> given, cutwater_refusal &refusal)
+    cutwater_status read(const Function& function, std::span<const Value> given, cutwater_refusal& refusal)
     {
         function_ = &function;
         values_.assign(given.size(), cutwater_value{});
@@ -26,16 +26,17 @@ public:
         return CUTWATER_OK;
     }
 
-    const std::vector<cutwater_value> &values() const { return values_; }
+    const std::vector<cutwater_value>& values() const { return values_; }
 
-    /// Whether this argument gives a quantity many numbers, to be computed one by one; then values() holds them as a series.
+    /// Whether this argument gives a quantity many numbers, to be computed one by one; then values() holds them as a
+    /// series.
     bool by_element(std::size_t input) const { return held_[input].column; }
     std::size_t rows(std::size_t input) const { return held_[input].rows; }
     std::size_t columns(std::size_t input) const { return held_[input].columns; }
 
 private:
     struct Held {
-        Value value{};                // keeps alive what numbers point into
+        Value value{};  // keeps alive what numbers point into
         std::string text;
         std::vector<double> series;
         std::size_t rows = 0;
@@ -43,16 +44,16 @@ private:
         bool column = false;
     };
 
-    cutwater_status read_one(std::size_t input, const Value &given, cutwater_refusal &refusal)
+    cutwater_status read_one(std::size_t input, const Value& given, cutwater_refusal& refusal)
     {
         if (Host::kind(given) == Kind::cells) return read_many(input, given, refusal);
         return read_single(input, given, refusal);
     }
 
-    cutwater_status read_single(std::size_t input, const Value &given, cutwater_refusal &refusal)
+    cutwater_status read_single(std::size_t input, const Value& given, cutwater_refusal& refusal)
     {
         if (nothing<Host>(given)) return CUTWATER_OK;
-        cutwater_value &value = values_[input];
+        cutwater_value& value = values_[input];
         const bool wants_series = function_->inputs[input] == CUTWATER_SERIES;
         switch (Host::kind(given)) {
         case Kind::number:
@@ -68,13 +69,13 @@ private:
     }
 
     /// In a sheet a series may come down to one cell; the library says how many points it needs.
-    cutwater_status one_point(std::size_t input, const Value &given, cutwater_refusal &refusal)
+    cutwater_status one_point(std::size_t input, const Value& given, cutwater_refusal& refusal)
     {
         if (const auto status = read_point(input, given, refusal); status != CUTWATER_OK) return status;
         return give_series(input, 1, 1);
     }
 
-    cutwater_status keep_text(std::size_t input, std::string text, cutwater_refusal &refusal)
+    cutwater_status keep_text(std::size_t input, std::string text, cutwater_refusal& refusal)
     {
         if (text.find('\0') != std::string::npos)
             return refuse(CUTWATER_BAD_TEXT, place_of(*function_, input) + " has a null character in it.", refusal);
@@ -84,7 +85,7 @@ private:
         return CUTWATER_OK;
     }
 
-    cutwater_status read_many(std::size_t input, const Value &given, cutwater_refusal &refusal)
+    cutwater_status read_many(std::size_t input, const Value& given, cutwater_refusal& refusal)
     {
         const bool wants_series = function_->inputs[input] == CUTWATER_SERIES;
         if constexpr (requires { Host::numbers(given); })
@@ -92,7 +93,8 @@ private:
         auto block = Host::cells(given);
         const bool one = block.cells.size() == 1;
         const bool shaped = block.rows > 1 && block.columns > 1;
-        while (!block.cells.empty() && nothing<Host>(block.cells.back())) block.cells.pop_back();  // room kept for more points
+        while (!block.cells.empty() && nothing<Host>(block.cells.back()))
+            block.cells.pop_back();  // room kept for more points
         if (block.cells.empty()) return CUTWATER_OK;
         if (one && !wants_series) return read_single(input, block.cells.front(), refusal);
         const bool column = Host::by_element && function_->inputs[input] == CUTWATER_NUMBER;
@@ -101,16 +103,17 @@ private:
             return CUTWATER_OK;
         }
         if (wants_series && shaped) return refuse_block(input, block.rows, block.columns, refusal);
-        for (const Value &point : block.cells)
+        for (const Value& point : block.cells)
             if (const auto status = read_point(input, point, refusal); status != CUTWATER_OK) return status;
         held_[input].column = column;
         return give_series(input, block.rows, block.columns);
     }
 
-    cutwater_status take_numbers(std::size_t input, const Value &given, const Numbers &numbers, cutwater_refusal &refusal)
+    cutwater_status take_numbers(std::size_t input, const Value& given, const Numbers& numbers,
+                                 cutwater_refusal& refusal)
     {
         const std::size_t length = numbers.rows * numbers.columns;
-        Held &held = held_[input];
+        Held& held = held_[input];
         held.value = given;
         if (function_->inputs[input] == CUTWATER_NUMBER && Host::by_element) {
             held.column = true;
@@ -125,25 +128,28 @@ private:
 
     cutwater_status give_series(std::size_t input, std::size_t rows, std::size_t columns)
     {
-        Held &held = held_[input];
+        Held& held = held_[input];
         held.rows = rows;
         held.columns = columns;
         values_[input] = {CUTWATER_SERIES, 0, nullptr, held.series.data(), held.series.size(), 1};
         return CUTWATER_OK;
     }
 
-    cutwater_status read_point(std::size_t input, const Value &given, cutwater_refusal &refusal)
+    cutwater_status read_point(std::size_t input, const Value& given, cutwater_refusal& refusal)
     {
-        std::vector<double> &series = held_[input].series;
+        std::vector<double>& series = held_[input].series;
         const auto element = static_cast<std::int64_t>(series.size());
         if (nothing<Host>(given))
-            return refuse(CUTWATER_BAD_SERIES, place_of(*function_, input, element) + ": the cell is empty; only the last cells may be.",
+            return refuse(CUTWATER_BAD_SERIES,
+                          place_of(*function_, input, element) + ": the cell is empty; only the last cells may be.",
                           refusal);
         double number = 0;
         switch (Host::kind(given)) {
         case Kind::number: number = Host::number(given); break;
         case Kind::text:
-            if (const auto status = read_text(input, element, Host::text(given), number, refusal); status != CUTWATER_OK) return status;
+            if (const auto status = read_text(input, element, Host::text(given), number, refusal);
+                status != CUTWATER_OK)
+                return status;
             break;
         default: return refuse_kind(input, element, given, refusal);
         }
@@ -151,11 +157,14 @@ private:
         return CUTWATER_OK;
     }
 
-    cutwater_status read_text(std::size_t input, std::int64_t element, const std::string &text, double &number, cutwater_refusal &refusal)
+    cutwater_status read_text(std::size_t input, std::int64_t element, const std::string& text, double& number,
+                              cutwater_refusal& refusal)
     {
         if (text.find('\0') != std::string::npos)
-            return refuse(CUTWATER_BAD_TEXT, place_of(*function_, input, element) + " has a null character in it.", refusal);
-        const auto status = cutwater_read(function_->position, static_cast<std::int32_t>(input), text.c_str(), &number, &refusal);
+            return refuse(CUTWATER_BAD_TEXT, place_of(*function_, input, element) + " has a null character in it.",
+                          refusal);
+        const auto status = cutwater_read(function_->position, static_cast<std::int32_t>(input), text.c_str(), &number,
+                                          &refusal);
         if (status == CUTWATER_OK) return status;
         // The library blames the input; say which point of it.
         const std::string lead = place_of(*function_, input) + ":";
@@ -169,21 +178,23 @@ private:
         return status;
     }
 
-    cutwater_status refuse_kind(std::size_t input, std::int64_t element, const Value &given, cutwater_refusal &refusal)
+    cutwater_status refuse_kind(std::size_t input, std::int64_t element, const Value& given, cutwater_refusal& refusal)
     {
         return refuse(CUTWATER_WRONG_KIND,
-                      place_of(*function_, input, element) + (element < 0 ? " was given " : " is ") + what<Host>(given) + ".", refusal);
-    }
-
-    cutwater_status refuse_block(std::size_t input, std::size_t rows, std::size_t columns, cutwater_refusal &refusal)
-    {
-        return refuse(CUTWATER_BAD_SERIES,
-                      place_of(*function_, input) + " is a block of " + std::to_string(rows) + " rows and " + std::to_string(columns) +
-                          " columns; a series is one row or one column.",
+                      place_of(*function_, input, element) + (element < 0 ? " was given " : " is ") +
+                          what<Host>(given) + ".",
                       refusal);
     }
 
-    const Function *function_ = nullptr;
+    cutwater_status refuse_block(std::size_t input, std::size_t rows, std::size_t columns, cutwater_refusal& refusal)
+    {
+        return refuse(CUTWATER_BAD_SERIES,
+                      place_of(*function_, input) + " is a block of " + std::to_string(rows) + " rows and " +
+                          std::to_string(columns) + " columns; a series is one row or one column.",
+                      refusal);
+    }
+
+    const Function* function_ = nullptr;
     std::vector<cutwater_value> values_;
     std::vector<Held> held_;
 };

@@ -2,7 +2,7 @@
 
 namespace cutwater_door {
 
-cutwater_status Call::growing(const Function &function, const cutwater_value *values, std::size_t count)
+cutwater_status Call::growing(const Function& function, const cutwater_value* values, std::size_t count)
 {
     buffers_.assign(function.results.size(), {});
     std::size_t room = 64;  // more than most curves have points

@@ -11,10 +11,11 @@ std::vector<Function> functions()
 {
     std::vector<Function> list(static_cast<std::size_t>(cutwater_function_count()));
     for (std::size_t i = 0; i < list.size(); ++i) {
-        Function &f = list[i];
+        Function& f = list[i];
         f.position = static_cast<std::int32_t>(i);
         f.name = cutwater_function_name(f.position);
-        for (std::int32_t k = 0; k < cutwater_input_count(f.position); ++k) f.inputs.push_back(cutwater_input_kind(f.position, k));
+        for (std::int32_t k = 0; k < cutwater_input_count(f.position); ++k)
+            f.inputs.push_back(cutwater_input_kind(f.position, k));
         for (std::int32_t k = 0; k < cutwater_result_count(f.position); ++k) {
             f.results.push_back(cutwater_result_kind(f.position, k));
             f.has_series_result = f.has_series_result || f.results.back() == CUTWATER_SERIES;
@@ -33,7 +34,7 @@ std::vector<Question> questions()
         cutwater_question_info info{};
         info.size = sizeof info;
         cutwater_describe_question(position, &info);
-        Question &q = list[i];
+        Question& q = list[i];
         q.name = info.name;
         q.layout = info.layout;
         cutwater_question_part part{};
@@ -52,7 +53,7 @@ std::vector<Question> questions()
     return list;
 }
 
-const std::vector<Question> &all_questions()
+const std::vector<Question>& all_questions()
 {
     static const std::vector<Question> list = questions();
     return list;
@@ -61,19 +62,21 @@ const std::vector<Question> &all_questions()
 std::string lower(std::string_view text)
 {
     std::string made(text);
-    std::transform(made.begin(), made.end(), made.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    std::transform(made.begin(), made.end(), made.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
     return made;
 }
 
 }  // namespace
 
-const Function *function_at(std::int32_t position)
+const Function* function_at(std::int32_t position)
 {
     static const std::vector<Function> list = functions();
-    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)] : nullptr;
+    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)]
+                                                                             : nullptr;
 }
 
-const Function *function_named(std::string_view name, cutwater_refusal &refusal)
+const Function* function_named(std::string_view name, cutwater_refusal& refusal)
 {
     const std::string wanted = lower(name);
     if (wanted.empty()) {
@@ -81,26 +84,27 @@ const Function *function_named(std::string_view name, cutwater_refusal &refusal)
         return nullptr;
     }
     if (wanted.find('\0') == std::string::npos)
-        if (const Function *found = function_at(cutwater_find(wanted.c_str()))) return found;
+        if (const Function* found = function_at(cutwater_find(wanted.c_str()))) return found;
     cutwater_call(wanted.c_str(), nullptr, 0, nullptr, 0, &refusal);  // the library's own sentence
     return nullptr;
 }
 
-const Question *question_at(std::int32_t position)
+const Question* question_at(std::int32_t position)
 {
-    const auto &list = all_questions();
-    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)] : nullptr;
+    const auto& list = all_questions();
+    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)]
+                                                                             : nullptr;
 }
 
 std::int32_t question_named(std::string_view name)
 {
     const std::string wanted = lower(name);
-    const auto &list = all_questions();
-    const auto at = std::find_if(list.begin(), list.end(), [&](const Question &q) { return q.name == wanted; });
+    const auto& list = all_questions();
+    const auto at = std::find_if(list.begin(), list.end(), [&](const Question& q) { return q.name == wanted; });
     return at == list.end() ? -1 : static_cast<std::int32_t>(at - list.begin());
 }
 
-cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwater_refusal &refusal)
+cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwater_refusal& refusal)
 {
     constexpr double infinite = std::numeric_limits<double>::infinity();
     refusal = cutwater_refusal{};
@@ -112,12 +116,13 @@ cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwat
     refusal.high = infinite;
     refusal.low_open = refusal.high_open = 1;
     std::size_t length = std::min(sentence.size(), sizeof refusal.message - 1);
-    while (length < sentence.size() && length > 0 && (static_cast<unsigned char>(sentence[length]) & 0xC0U) == 0x80U) --length;
+    while (length < sentence.size() && length > 0 && (static_cast<unsigned char>(sentence[length]) & 0xC0U) == 0x80U)
+        --length;
     std::copy_n(sentence.data(), length, refusal.message);
     return status;
 }
 
-std::string place_of(const Function &function, std::size_t input, std::int64_t element)
+std::string place_of(const Function& function, std::size_t input, std::int64_t element)
 {
     std::string text = function.name + ": " + cutwater_input_name(function.position, static_cast<std::int32_t>(input));
     if (element >= 0) text += ", point " + std::to_string(element + 1) + " (counted from 1)";

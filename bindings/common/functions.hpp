@@ -23,10 +23,10 @@ struct Function {
 };
 
 /// Null for a position that is not there.
-const Function *function_at(std::int32_t position);
+const Function* function_at(std::int32_t position);
 
 /// By its name, letter case aside; null and a refusal when there is none.
-const Function *function_named(std::string_view name, cutwater_refusal &refusal);
+const Function* function_named(std::string_view name, cutwater_refusal& refusal);
 
 /// One of the calls that are not one formula.
 struct Question {
@@ -35,18 +35,18 @@ struct Question {
     std::vector<std::string> arguments;
     std::vector<std::string> results;
     std::int32_t layout = CUTWATER_ONE;
-    bool takes_rest = false;          // its last argument is all the further ones
+    bool takes_rest = false;  // its last argument is all the further ones
 };
 
 /// Null for a position that is not there.
-const Question *question_at(std::int32_t position);
+const Question* question_at(std::int32_t position);
 /// -1 when there is none of that name.
 std::int32_t question_named(std::string_view name);
 
 /// Fills a refusal that the library did not make; cut at a character's border.
-cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwater_refusal &refusal);
+cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwater_refusal& refusal);
 
 /// "npsh_available: vapour_pressure_bara", with ", point 3 (counted from 1)" for an element.
-std::string place_of(const Function &function, std::size_t input, std::int64_t element = -1);
+std::string place_of(const Function& function, std::size_t input, std::int64_t element = -1);
 
 }  // namespace cutwater_door

@@ -25,10 +25,10 @@ struct Grid {
     std::vector<Cell> cells;  // row by row
 
     static Grid row(std::vector<Cell> cells);
-    static Grid column(const std::vector<double> &numbers);
-    const Cell &at(std::size_t r, std::size_t c) const { return cells[r * columns + c]; }
+    static Grid column(const std::vector<double>& numbers);
+    const Cell& at(std::size_t r, std::size_t c) const { return cells[r * columns + c]; }
 };
 
-Grid results_of(const Function &function, const Call &call);
+Grid results_of(const Function& function, const Call& call);
 
 }  // namespace cutwater_door

@@ -1,5 +1,5 @@
-// What a door tells of its host's values. A door with cells, vectors or lists writes one such adapter; arguments, questions and
-// results then come from here.
+// What a door tells of its host's values. A door with cells, vectors or lists writes one such adapter; arguments,
+// questions and results then come from here.
 //
 //     struct Host {
 //         using Value = …;
@@ -8,8 +8,9 @@
 //         static std::string text(const Value &);           // of Kind::text, UTF-8
 //         static Cells<Value> cells(const Value &);         // of Kind::cells
 //         static std::string what(const Value &);           // of Kind::other: "true or false"
-//         static constexpr bool by_element = …;             // whether many numbers for one quantity are computed one by one
-//         static std::optional<Numbers> numbers(const Value &);   // where Kind::cells may be plain numbers, taken as they lie
+//         static constexpr bool by_element = …;             // whether many numbers for one quantity are computed one
+//         by one static std::optional<Numbers> numbers(const Value &);   // where Kind::cells may be plain numbers,
+//         taken as they lie
 //     };
 #pragma once
 
@@ -32,14 +33,14 @@ struct Cells {
 
 /// Plain numbers that stay where they are.
 struct Numbers {
-    const double *data = nullptr;
+    const double* data = nullptr;
     std::size_t rows = 0;
     std::size_t columns = 0;
 };
 
 /// The one value of a range of one cell, which unlike a plain reference may tell an empty cell from 0.
 template <class Host>
-typename Host::Value single(const typename Host::Value &given)
+typename Host::Value single(const typename Host::Value& given)
 {
     if (Host::kind(given) != Kind::cells) return given;
     auto block = Host::cells(given);
@@ -48,7 +49,7 @@ typename Host::Value single(const typename Host::Value &given)
 
 /// Nothing was given: left out, an empty cell, an empty text.
 template <class Host>
-bool nothing(const typename Host::Value &given)
+bool nothing(const typename Host::Value& given)
 {
     const Kind kind = Host::kind(given);
     return kind == Kind::left_out || kind == Kind::empty || (kind == Kind::text && Host::text(given).empty());
@@ -56,7 +57,7 @@ bool nothing(const typename Host::Value &given)
 
 /// What a value is, for a refusal's sentence.
 template <class Host>
-std::string what(const typename Host::Value &given)
+std::string what(const typename Host::Value& given)
 {
     switch (Host::kind(given)) {
     case Kind::left_out:

@@ -17,7 +17,7 @@ struct Answer {
 };
 
 /// The function at that position. A refusal is raised as Octave's error, with the whole sentence.
-Answer answer(std::int32_t position, const Given *given, std::size_t count);
+Answer answer(std::int32_t position, const Given* given, std::size_t count);
 
 /// A call that is not one formula, by its name; arguments: a cell array.
 Answer question(Given name, Given arguments);

@@ -3,11 +3,11 @@
 namespace cutwater_door {
 namespace {
 
-bool is_number(const octave_value &given) { return given.isnumeric() && given.isreal(); }
+bool is_number(const octave_value& given) { return given.isnumeric() && given.isreal(); }
 
 }  // namespace
 
-Kind OctaveHost::kind(const octave_value &given)
+Kind OctaveHost::kind(const octave_value& given)
 {
     if (given.is_undefined()) return Kind::left_out;
     if (given.is_string()) return given.rows() > 1 ? Kind::other : given.isempty() ? Kind::empty : Kind::text;
@@ -19,7 +19,7 @@ Kind OctaveHost::kind(const octave_value &given)
 }
 
 // Octave's order is column by column; a series has only one of either, and elements keep their places.
-Cells<octave_value> OctaveHost::cells(const octave_value &given)
+Cells<octave_value> OctaveHost::cells(const octave_value& given)
 {
     Cells<octave_value> made;
     made.rows = static_cast<std::size_t>(given.rows());
@@ -35,7 +35,7 @@ Cells<octave_value> OctaveHost::cells(const octave_value &given)
     return made;
 }
 
-std::string OctaveHost::what(const octave_value &given)
+std::string OctaveHost::what(const octave_value& given)
 {
     if (given.islogical()) return "true or false";
     if (given.iscomplex()) return "a complex number";
@@ -43,12 +43,13 @@ std::string OctaveHost::what(const octave_value &given)
     return "a " + given.class_name() + ", neither a number nor a text";
 }
 
-std::optional<Numbers> OctaveHost::numbers(const octave_value &given)
+std::optional<Numbers> OctaveHost::numbers(const octave_value& given)
 {
-    if (!given.is_double_type() || !given.is_matrix_type() || !given.isreal() || given.is_range() || given.is_diag_matrix() ||
-        given.is_perm_matrix() || given.issparse())
+    if (!given.is_double_type() || !given.is_matrix_type() || !given.isreal() || given.is_range() ||
+        given.is_diag_matrix() || given.is_perm_matrix() || given.issparse())
         return std::nullopt;
-    return Numbers{given.array_value().data(), static_cast<std::size_t>(given.rows()), static_cast<std::size_t>(given.columns())};
+    return Numbers{given.array_value().data(), static_cast<std::size_t>(given.rows()),
+                   static_cast<std::size_t>(given.columns())};
 }
 
 }  // namespace cutwater_door

@@ -13,16 +13,16 @@ namespace {
 /// Long series are computed without holding the interpreter.
 constexpr std::size_t long_series = 2000;
 
-std::vector<PyObject *> tuple_types;  // of the functions with several results, by position
+std::vector<PyObject*> tuple_types;  // of the functions with several results, by position
 
 /// One named tuple a function, a member of the module so that it can be pickled.
-bool make_tuple_types(PyObject *module)
+bool make_tuple_types(PyObject* module)
 {
     const Owned collections(PyImport_ImportModule("collections"));
     const Owned make(collections ? PyObject_GetAttrString(collections.get(), "namedtuple") : nullptr);
     const Owned package(make ? Py_BuildValue("{s:s}", "module", "cutwater") : nullptr);
     if (!package) return false;
-    for (std::int32_t position = 0; const Function *f = function_at(position); ++position) {
+    for (std::int32_t position = 0; const Function* f = function_at(position); ++position) {
         tuple_types.push_back(nullptr);
         if (f->results.size() < 2) continue;
         const Owned names(PyList_New(0));
@@ -40,17 +40,18 @@ bool make_tuple_types(PyObject *module)
     return true;
 }
 
-PyObject *result_object(std::int32_t kind, const cutwater_result &result)
+PyObject* result_object(std::int32_t kind, const cutwater_result& result)
 {
     if (kind == CUTWATER_NUMBER) return PyFloat_FromDouble(result.number);
     if (kind == CUTWATER_TEXT) return PyUnicode_FromString(result.text);
     const npy_intp length = static_cast<npy_intp>(result.length);
-    PyObject *array = PyArray_SimpleNew(1, &length, NPY_DOUBLE);
-    if (array && length) memcpy(PyArray_DATA(reinterpret_cast<PyArrayObject *>(array)), result.series, result.length * sizeof(double));
+    PyObject* array = PyArray_SimpleNew(1, &length, NPY_DOUBLE);
+    if (array && length)
+        memcpy(PyArray_DATA(reinterpret_cast<PyArrayObject*>(array)), result.series, result.length * sizeof(double));
     return array;
 }
 
-Answer one_answer(const Function &f, const cutwater_value *values, std::size_t count)
+Answer one_answer(const Function& f, const cutwater_value* values, std::size_t count)
 {
     Call call;
     std::size_t points = 0;
@@ -60,7 +61,7 @@ Answer one_answer(const Function &f, const cutwater_value *values, std::size_t c
     if (points < long_series) {
         status = call.run(f, values, count);
     } else {
-        PyThreadState *state = PyEval_SaveThread();
+        PyThreadState* state = PyEval_SaveThread();
         try {
             status = call.run(f, values, count);
         } catch (...) {
@@ -82,7 +83,7 @@ Answer one_answer(const Function &f, const cutwater_value *values, std::size_t c
     return {named_tuple(f, objects)};
 }
 
-Answer general_answer(const Function &f, const Given *given, std::size_t count)
+Answer general_answer(const Function& f, const Given* given, std::size_t count)
 {
     Argument arguments[most_inputs];
     bool columns = false;
@@ -102,12 +103,12 @@ Answer general_answer(const Function &f, const Given *given, std::size_t count)
     return one_answer(f, values, count);
 }
 
-Answer answer_of(const Function &f, const Given *given, std::size_t count)
+Answer answer_of(const Function& f, const Given* given, std::size_t count)
 {
     cutwater_value values[most_inputs];
     std::size_t i = 0;
     for (; i < count; ++i) {
-        PyObject *object = given[i].object;
+        PyObject* object = given[i].object;
         if (!object || object == Py_None) {
             values[i].kind = CUTWATER_LEFT_OUT;
         } else if (PyFloat_CheckExact(object)) {
@@ -129,25 +130,27 @@ Answer answer_of(const Function &f, const Given *given, std::size_t count)
 
 }  // namespace
 
-bool start(PyObject *module)
+bool start(PyObject* module)
 {
     if (_import_array() < 0 || !start_refused()) return false;
     return guarded([&]() -> Answer { return {make_tuple_types(module) ? Py_None : nullptr}; }).object != nullptr;
 }
 
-PyObject *named_tuple(const Function &f, Owned *objects)
+PyObject* named_tuple(const Function& f, Owned* objects)
 {
-    auto *type = reinterpret_cast<PyTypeObject *>(tuple_types[static_cast<std::size_t>(f.position)]);
-    PyObject *made = type->tp_alloc(type, static_cast<Py_ssize_t>(f.results.size()));
-    for (std::size_t i = 0; made && i < f.results.size(); ++i) PyTuple_SET_ITEM(made, static_cast<Py_ssize_t>(i), objects[i].release());
+    auto* type = reinterpret_cast<PyTypeObject*>(tuple_types[static_cast<std::size_t>(f.position)]);
+    PyObject* made = type->tp_alloc(type, static_cast<Py_ssize_t>(f.results.size()));
+    for (std::size_t i = 0; made && i < f.results.size(); ++i)
+        PyTuple_SET_ITEM(made, static_cast<Py_ssize_t>(i), objects[i].release());
     return made;
 }
 
-Answer answer(std::int32_t position, const Given *given, std::size_t count)
+Answer answer(std::int32_t position, const Given* given, std::size_t count)
 {
-    const Function *f = function_at(position);
+    const Function* f = function_at(position);
     if (!f || f->inputs.size() != count) {
-        PyErr_SetString(PyExc_RuntimeError, "cutwater: the library beside this module is of another version than the module");
+        PyErr_SetString(PyExc_RuntimeError,
+                        "cutwater: the library beside this module is of another version than the module");
         return {};
     }
     return guarded([&] { return answer_of(*f, given, count); });

@@ -15,7 +15,7 @@ struct Inputs {
     cutwater_value values[most_inputs];
     std::size_t count = 0;
 
-    bool read(const Function &f, PyObject *tuple)
+    bool read(const Function& f, PyObject* tuple)
     {
         count = static_cast<std::size_t>(PyTuple_GET_SIZE(tuple));
         if (count > f.inputs.size()) {
@@ -23,7 +23,7 @@ struct Inputs {
             return false;
         }
         for (std::size_t i = 0; i < count; ++i) {
-            Argument &argument = arguments[i];
+            Argument& argument = arguments[i];
             if (!read_argument(f, i, PyTuple_GET_ITEM(tuple, static_cast<Py_ssize_t>(i)), argument)) return false;
             if (argument.column && !set_series(f, i, argument)) return false;
             values[i] = argument.value;
@@ -34,9 +34,9 @@ struct Inputs {
 
 /// Runs without holding the interpreter.
 template <class Work>
-auto freely(Work &&work)
+auto freely(Work&& work)
 {
-    PyThreadState *state = PyEval_SaveThread();
+    PyThreadState* state = PyEval_SaveThread();
     try {
         auto done = work();
         PyEval_RestoreThread(state);
@@ -48,13 +48,13 @@ auto freely(Work &&work)
 }
 
 /// Null stands for None.
-bool name_or_none(const Place &place, PyObject *object, const char *&name)
+bool name_or_none(const Place& place, PyObject* object, const char*& name)
 {
     name = object == Py_None ? nullptr : text_of(place, object);
     return name || object == Py_None;
 }
 
-Answer failed(const cutwater_refusal &refusal)
+Answer failed(const cutwater_refusal& refusal)
 {
     raise_refused(refusal);
     return {};
@@ -65,7 +65,7 @@ struct Sought : Search {
 
     Values values() const { return {inputs.values, inputs.count}; }
 
-    bool read(const Function &f, Given arguments, Given unknown_, Given target_, Given result_)
+    bool read(const Function& f, Given arguments, Given unknown_, Given target_, Given result_)
     {
         unknown = text_of(Place("solve_for", "unknown"), unknown_.object);
         if (!unknown || !name_or_none(Place("solve_for", "result"), result_.object, result)) return false;
@@ -82,14 +82,15 @@ struct Sought : Search {
     }
 };
 
-Answer all_solutions(const Function &f, const Sought &sought)
+Answer all_solutions(const Function& f, const Sought& sought)
 {
     std::vector<double> roots;
     cutwater_refusal refusal;
-    if (freely([&] { return solutions_of(f, sought.values(), sought, roots, refusal); }) != CUTWATER_OK) return failed(refusal);
+    if (freely([&] { return solutions_of(f, sought.values(), sought, roots, refusal); }) != CUTWATER_OK)
+        return failed(refusal);
     const Owned list(PyList_New(static_cast<Py_ssize_t>(roots.size())));
     for (std::size_t i = 0; list && i < roots.size(); ++i) {
-        PyObject *number = PyFloat_FromDouble(roots[i]);
+        PyObject* number = PyFloat_FromDouble(roots[i]);
         if (!number) return {};
         PyList_SET_ITEM(list.get(), static_cast<Py_ssize_t>(i), number);
     }
@@ -97,14 +98,15 @@ Answer all_solutions(const Function &f, const Sought &sought)
 }
 
 /// Standard uncertainties, one an input. Texts are differences here, so that no element of a series may be one.
-bool read_standard(const Function &f, PyObject *tuple, Argument *held, cutwater_value *values)
+bool read_standard(const Function& f, PyObject* tuple, Argument* held, cutwater_value* values)
 {
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
-        PyObject *object = PyTuple_GET_ITEM(tuple, static_cast<Py_ssize_t>(i));
-        Argument &argument = held[i];
-        const bool single = PyArray_Check(object) && PyArray_NDIM(reinterpret_cast<PyArrayObject *>(object)) == 0;
+        PyObject* object = PyTuple_GET_ITEM(tuple, static_cast<Py_ssize_t>(i));
+        Argument& argument = held[i];
+        const bool single = PyArray_Check(object) && PyArray_NDIM(reinterpret_cast<PyArrayObject*>(object)) == 0;
         if (is_array_like(object) && !single) {
-            argument.held = doubles_of(Place("uncertainty", cutwater_input_name(f.position, static_cast<std::int32_t>(i))), object);
+            argument.held = doubles_of(
+                Place("uncertainty", cutwater_input_name(f.position, static_cast<std::int32_t>(i))), object);
             if (!argument.held || !set_series(f, i, argument)) return false;
         } else if (!read_argument(f, i, object, argument)) {
             return false;
@@ -114,18 +116,19 @@ bool read_standard(const Function &f, PyObject *tuple, Argument *held, cutwater_
     return true;
 }
 
-Owned floats(const std::vector<double> &numbers)
+Owned floats(const std::vector<double>& numbers)
 {
     Owned tuple(PyTuple_New(static_cast<Py_ssize_t>(numbers.size())));
     for (std::size_t i = 0; tuple && i < numbers.size(); ++i) {
-        PyObject *number = PyFloat_FromDouble(numbers[i]);
+        PyObject* number = PyFloat_FromDouble(numbers[i]);
         if (!number) return {};
         PyTuple_SET_ITEM(tuple.get(), static_cast<Py_ssize_t>(i), number);
     }
     return tuple;
 }
 
-Answer uncertainty_answer(const Function &f, Given arguments, Given standard, Given spreads, Given correlations, cutwater_uncertainty_options options)
+Answer uncertainty_answer(const Function& f, Given arguments, Given standard, Given spreads, Given correlations,
+                          cutwater_uncertainty_options options)
 {
     Inputs inputs;
     Argument held[most_inputs];
@@ -133,11 +136,12 @@ Answer uncertainty_answer(const Function &f, Given arguments, Given standard, Gi
     if (!inputs.read(f, arguments.object) || !read_standard(f, standard.object, held, uncertainties)) return {};
     std::vector<std::int32_t> spread(f.inputs.size());
     for (std::size_t i = 0; i < spread.size(); ++i)
-        spread[i] = static_cast<std::int32_t>(PyLong_AsLong(PyTuple_GET_ITEM(spreads.object, static_cast<Py_ssize_t>(i))));
+        spread[i] = static_cast<std::int32_t>(
+            PyLong_AsLong(PyTuple_GET_ITEM(spreads.object, static_cast<Py_ssize_t>(i))));
     std::vector<cutwater_correlation> pairs(static_cast<std::size_t>(PyTuple_GET_SIZE(correlations.object)));
     for (std::size_t i = 0; i < pairs.size(); ++i)
-        if (!PyArg_ParseTuple(PyTuple_GET_ITEM(correlations.object, static_cast<Py_ssize_t>(i)), "iid", &pairs[i].first, &pairs[i].second,
-                              &pairs[i].coefficient))
+        if (!PyArg_ParseTuple(PyTuple_GET_ITEM(correlations.object, static_cast<Py_ssize_t>(i)), "iid", &pairs[i].first,
+                              &pairs[i].second, &pairs[i].coefficient))
             return {};
     if (PyErr_Occurred()) return {};
     options.spreads = spread.data();
@@ -146,41 +150,48 @@ Answer uncertainty_answer(const Function &f, Given arguments, Given standard, Gi
     Uncertainty found;
     cutwater_refusal refusal;
     const cutwater_status status = freely([&] {
-        return uncertainty_of(f, {inputs.values, inputs.count}, {uncertainties, f.inputs.size()}, options, found, refusal);
+        return uncertainty_of(f, {inputs.values, inputs.count}, {uncertainties, f.inputs.size()}, options, found,
+                              refusal);
     });
     if (status != CUTWATER_OK) return failed(refusal);
-    const cutwater_uncertainty_report &report = found.report;
+    const cutwater_uncertainty_report& report = found.report;
     const Owned share = floats(found.shares), slope = floats(found.slopes);
     if (!share || !slope) return {};
-    return {Py_BuildValue("(ddddOOdNsnndddd)", report.value, report.standard, report.low, report.high, share.get(), slope.get(),
-                          report.second_order, PyBool_FromLong(report.trusted), report.remark, static_cast<Py_ssize_t>(report.trials),
-                          static_cast<Py_ssize_t>(report.refused), report.mean, report.deviation, report.trial_low, report.trial_high)};
+    return {Py_BuildValue("(ddddOOdNsnndddd)", report.value, report.standard, report.low, report.high, share.get(),
+                          slope.get(), report.second_order, PyBool_FromLong(report.trusted), report.remark,
+                          static_cast<Py_ssize_t>(report.trials), static_cast<Py_ssize_t>(report.refused), report.mean,
+                          report.deviation, report.trial_low, report.trial_high)};
 }
 
-Answer sensitivity_answer(const Function &f, const Inputs &inputs, const char *result)
+Answer sensitivity_answer(const Function& f, const Inputs& inputs, const char* result)
 {
     std::vector<cutwater_sensitivity_row> rows;
     cutwater_refusal refusal;
-    if (freely([&] { return sensitivity_of(f, {inputs.values, inputs.count}, result, rows, refusal); }) != CUTWATER_OK) return failed(refusal);
+    if (freely([&] { return sensitivity_of(f, {inputs.values, inputs.count}, result, rows, refusal); }) != CUTWATER_OK)
+        return failed(refusal);
     const Owned list(PyList_New(0));
-    for (const cutwater_sensitivity_row &found : rows) {
-        const Owned row(Py_BuildValue("(iNdd)", found.input, PyBool_FromLong(found.relative), found.relative_change, found.slope));
+    for (const cutwater_sensitivity_row& found : rows) {
+        const Owned row(
+            Py_BuildValue("(iNdd)", found.input, PyBool_FromLong(found.relative), found.relative_change, found.slope));
         if (!row || !list || PyList_Append(list.get(), row.get()) != 0) return {};
     }
     return {Py_XNewRef(list.get())};
 }
 
 /// The function at that position and its inputs as a tuple, or null with the error set.
-const Function *function_asked(int position, Given arguments)
+const Function* function_asked(int position, Given arguments)
 {
-    const Function *f = function_at(position);
-    if (!f) PyErr_SetString(PyExc_LookupError, "there is no function at that position");
-    else if (!PyTuple_Check(arguments.object)) PyErr_SetString(PyExc_TypeError, "the inputs must be a tuple");
-    else return f;
+    const Function* f = function_at(position);
+    if (!f)
+        PyErr_SetString(PyExc_LookupError, "there is no function at that position");
+    else if (!PyTuple_Check(arguments.object))
+        PyErr_SetString(PyExc_TypeError, "the inputs must be a tuple");
+    else
+        return f;
     return nullptr;
 }
 
-bool is_tuple_of(const Given &given, std::size_t length)
+bool is_tuple_of(const Given& given, std::size_t length)
 {
     if (PyTuple_Check(given.object) && PyTuple_GET_SIZE(given.object) == static_cast<Py_ssize_t>(length)) return true;
     PyErr_Format(PyExc_TypeError, "a tuple with one entry an input is needed: %zu", length);
@@ -192,9 +203,9 @@ bool is_tuple_of(const Given &given, std::size_t length)
 Answer working(Given function, Given arguments, int form)
 {
     return guarded([&]() -> Answer {
-        const char *name = text_of(Place("working", "function"), function.object);
+        const char* name = text_of(Place("working", "function"), function.object);
         if (!name) return {};
-        const Function *f = function_at(cutwater_find(name));
+        const Function* f = function_at(cutwater_find(name));
         Inputs inputs;
         if (f && !(function_asked(f->position, arguments) && inputs.read(*f, arguments.object))) return {};
         std::string text;
@@ -212,7 +223,9 @@ Answer refusal_text(Given refusal, int form)
         int status = 0;
         long long element = -1;
         double value = 0, low = 0, high = 0;
-        if (!PyArg_ParseTuple(refusal.object, "siLdddss", &message, &status, &element, &value, &low, &high, &name, &unit)) return {};
+        if (!PyArg_ParseTuple(refusal.object, "siLdddss", &message, &status, &element, &value, &low, &high, &name,
+                              &unit))
+            return {};
         cutwater_refusal made;
         refuse(static_cast<cutwater_status>(status), message, made);
         made.element = element;
@@ -229,7 +242,7 @@ Answer refusal_text(Given refusal, int form)
 Answer solve_for(int position, Given arguments, Given unknown, Given target, Given result, double low, double high)
 {
     return guarded([&]() -> Answer {
-        const Function *f = function_asked(position, arguments);
+        const Function* f = function_asked(position, arguments);
         Sought sought;
         if (!f || !sought.read(*f, arguments, unknown, target, result)) return {};
         sought.low = low;
@@ -244,7 +257,7 @@ Answer solve_for(int position, Given arguments, Given unknown, Given target, Giv
 Answer solutions(int position, Given arguments, Given unknown, Given target, Given result, double low, double high)
 {
     return guarded([&]() -> Answer {
-        const Function *f = function_asked(position, arguments);
+        const Function* f = function_asked(position, arguments);
         Sought sought;
         if (!f || !sought.read(*f, arguments, unknown, target, result)) return {};
         sought.low = low;
@@ -253,11 +266,11 @@ Answer solutions(int position, Given arguments, Given unknown, Given target, Giv
     });
 }
 
-Answer uncertainty(int position, Given arguments, Given standard, Given spreads, Given correlations, Given result, int monte_carlo,
-                   size_t trials, unsigned long long seed, double coverage)
+Answer uncertainty(int position, Given arguments, Given standard, Given spreads, Given correlations, Given result,
+                   int monte_carlo, size_t trials, unsigned long long seed, double coverage)
 {
     return guarded([&]() -> Answer {
-        const Function *f = function_asked(position, arguments);
+        const Function* f = function_asked(position, arguments);
         if (!f || !is_tuple_of(standard, f->inputs.size()) || !is_tuple_of(spreads, f->inputs.size())) return {};
         if (!PyTuple_Check(correlations.object)) {
             PyErr_SetString(PyExc_TypeError, "the correlations must be a tuple");
@@ -276,10 +289,12 @@ Answer uncertainty(int position, Given arguments, Given standard, Given spreads,
 Answer sensitivity(int position, Given arguments, Given result)
 {
     return guarded([&]() -> Answer {
-        const Function *f = function_asked(position, arguments);
-        const char *name = nullptr;
+        const Function* f = function_asked(position, arguments);
+        const char* name = nullptr;
         Inputs inputs;
-        if (!f || !name_or_none(Place("sensitivity", "result"), result.object, name) || !inputs.read(*f, arguments.object)) return {};
+        if (!f || !name_or_none(Place("sensitivity", "result"), result.object, name) ||
+            !inputs.read(*f, arguments.object))
+            return {};
         return sensitivity_answer(*f, inputs, name);
     });
 }

@@ -8,7 +8,7 @@
 namespace cutwater_door {
 namespace {
 
-Answer rows_of(const Function &f, PyObject *list, const RowsWanted &wanted)
+Answer rows_of(const Function& f, PyObject* list, const RowsWanted& wanted)
 {
     if (f.has_series_result) {
         PyErr_Format(PyExc_TypeError, "%s has a series among its results, and so no array form", f.name.c_str());
@@ -20,7 +20,9 @@ Answer rows_of(const Function &f, PyObject *list, const RowsWanted &wanted)
     }
     Argument arguments[most_inputs];
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
-        PyObject *object = static_cast<Py_ssize_t>(i) < PyTuple_GET_SIZE(list) ? PyTuple_GET_ITEM(list, static_cast<Py_ssize_t>(i)) : nullptr;
+        PyObject* object = static_cast<Py_ssize_t>(i) < PyTuple_GET_SIZE(list)
+                               ? PyTuple_GET_ITEM(list, static_cast<Py_ssize_t>(i))
+                               : nullptr;
         if (!read_argument(f, i, object, arguments[i])) return {};
     }
     RowsAnswer made;
@@ -30,27 +32,29 @@ Answer rows_of(const Function &f, PyObject *list, const RowsWanted &wanted)
     return {PyTuple_Pack(3, made.results.get(), made.mask.get(), first.get())};
 }
 
-Answer convert_of(PyObject *value, PyObject *from_unit, PyObject *to_unit)
+Answer convert_of(PyObject* value, PyObject* from_unit, PyObject* to_unit)
 {
     const Place place("convert_unit", "value");
-    const char *from = text_of(Place("convert_unit", "from_unit"), from_unit);
-    const char *to = from ? text_of(Place("convert_unit", "to_unit"), to_unit) : nullptr;
+    const char* from = text_of(Place("convert_unit", "from_unit"), from_unit);
+    const char* to = from ? text_of(Place("convert_unit", "to_unit"), to_unit) : nullptr;
     if (!to) return {};
     cutwater_refusal refusal;
     double converted = 0;
     if (!is_array_like(value)) {
         double number = 0;
         if (!number_of(place, value, -1, number)) return {};
-        if (cutwater_convert_unit(number, from, to, &converted, &refusal) == CUTWATER_OK) return {PyFloat_FromDouble(converted)};
+        if (cutwater_convert_unit(number, from, to, &converted, &refusal) == CUTWATER_OK)
+            return {PyFloat_FromDouble(converted)};
         raise_refused(refusal);
         return {};
     }
     const Owned given = doubles_of(place, value);
     Owned made(given ? PyArray_NewCopy(given.array(), NPY_CORDER) : nullptr);
     if (!made) return {};
-    double *data = static_cast<double *>(PyArray_DATA(made.array()));
+    double* data = static_cast<double*>(PyArray_DATA(made.array()));
     const npy_intp size = PyArray_SIZE(made.array());
-    if (size == 0 && cutwater_convert_unit(1, from, to, &converted, &refusal) != CUTWATER_OK) {  // the units are still judged
+    if (size == 0 &&
+        cutwater_convert_unit(1, from, to, &converted, &refusal) != CUTWATER_OK) {  // the units are still judged
         raise_refused(refusal);
         return {};
     }
@@ -60,10 +64,10 @@ Answer convert_of(PyObject *value, PyObject *from_unit, PyObject *to_unit)
         raise_refused(refusal);
         return {};
     }
-    return {PyArray_Return(reinterpret_cast<PyArrayObject *>(made.release()))};
+    return {PyArray_Return(reinterpret_cast<PyArrayObject*>(made.release()))};
 }
 
-Answer parts_of(int position, cutwater_status (*describe)(std::int32_t, std::int32_t, cutwater_question_part *))
+Answer parts_of(int position, cutwater_status (*describe)(std::int32_t, std::int32_t, cutwater_question_part*))
 {
     const Owned list(PyList_New(0));
     cutwater_question_part part{};
@@ -79,7 +83,7 @@ Answer parts_of(int position, cutwater_status (*describe)(std::int32_t, std::int
 
 Answer rows(int position, Given arguments, Given out, int threads)
 {
-    const Function *f = function_at(position);
+    const Function* f = function_at(position);
     if (!f) {
         PyErr_SetString(PyExc_LookupError, "there is no function at that position");
         return {};
@@ -96,7 +100,7 @@ Answer quantity(Given value, Given unit)
 {
     return guarded([&]() -> Answer {
         const Place place("quantity", "value");
-        const char *wanted = text_of(Place("quantity", "unit"), unit.object);
+        const char* wanted = text_of(Place("quantity", "unit"), unit.object);
         if (!wanted) return {};
         cutwater_value given{};
         if (PyUnicode_Check(value.object)) {
@@ -118,7 +122,7 @@ Answer quantity(Given value, Given unit)
 Answer find_function(Given words)
 {
     return guarded([&]() -> Answer {
-        const char *text = text_of(Place("find_function", "words"), words.object);
+        const char* text = text_of(Place("find_function", "words"), words.object);
         if (!text) return {};
         cutwater_refusal refusal;
         const Owned list(PyList_New(0));
@@ -145,11 +149,12 @@ Answer question_results(int position) { return parts_of(position, cutwater_descr
 Answer read(int position, int input, Given text)
 {
     return guarded([&]() -> Answer {
-        const char *given = text_of(Place("read", "text"), text.object);
+        const char* given = text_of(Place("read", "text"), text.object);
         if (!given) return {};
         double number = 0;
         cutwater_refusal refusal;
-        if (cutwater_read(position, input, given, &number, &refusal) == CUTWATER_OK) return {PyFloat_FromDouble(number)};
+        if (cutwater_read(position, input, given, &number, &refusal) == CUTWATER_OK)
+            return {PyFloat_FromDouble(number)};
         raise_refused(refusal);
         return {};
     });
@@ -159,10 +164,8 @@ Answer self_test()
 {
     cutwater_refusal refusal;
     cutwater_status status;
-    Py_BEGIN_ALLOW_THREADS
-    status = cutwater_self_test(&refusal);
-    Py_END_ALLOW_THREADS
-    if (status == CUTWATER_OK) return {Py_NewRef(Py_None)};
+    Py_BEGIN_ALLOW_THREADS status = cutwater_self_test(&refusal);
+    Py_END_ALLOW_THREADS if (status == CUTWATER_OK) return {Py_NewRef(Py_None)};
     raise_refused(refusal);
     return {};
 }

@@ -19,24 +19,24 @@ namespace cutwater_door {
 class Owned {
 public:
     Owned() = default;
-    explicit Owned(PyObject *object) : object_(object) {}
-    Owned(Owned &&other) noexcept : object_(std::exchange(other.object_, nullptr)) {}
-    Owned &operator=(Owned &&other) noexcept
+    explicit Owned(PyObject* object) : object_(object) {}
+    Owned(Owned&& other) noexcept : object_(std::exchange(other.object_, nullptr)) {}
+    Owned& operator=(Owned&& other) noexcept
     {
         std::swap(object_, other.object_);
         return *this;
     }
     ~Owned() { Py_XDECREF(object_); }
 
-    static Owned share(PyObject *object) { return Owned(Py_XNewRef(object)); }
+    static Owned share(PyObject* object) { return Owned(Py_XNewRef(object)); }
 
     explicit operator bool() const { return object_ != nullptr; }
-    PyObject *get() const { return object_; }
-    PyArrayObject *array() const { return reinterpret_cast<PyArrayObject *>(object_); }
-    PyObject *release() { return std::exchange(object_, nullptr); }
+    PyObject* get() const { return object_; }
+    PyArrayObject* array() const { return reinterpret_cast<PyArrayObject*>(object_); }
+    PyObject* release() { return std::exchange(object_, nullptr); }
 
 private:
-    PyObject *object_ = nullptr;
+    PyObject* object_ = nullptr;
 };
 
 }  // namespace cutwater_door

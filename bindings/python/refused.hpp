@@ -8,7 +8,7 @@ namespace cutwater_door {
 /// Finds the exception's class.
 bool start_refused();
 
-Owned refused_from(const cutwater_refusal &refusal, std::size_t refused = 0, std::size_t rows = 0);
-void raise_refused(const cutwater_refusal &refusal, std::size_t refused = 0, std::size_t rows = 0);
+Owned refused_from(const cutwater_refusal& refusal, std::size_t refused = 0, std::size_t rows = 0);
+void raise_refused(const cutwater_refusal& refusal, std::size_t refused = 0, std::size_t rows = 0);
 
 }  // namespace cutwater_door

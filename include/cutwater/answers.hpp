@@ -1,5 +1,5 @@
-// The four answers for C++, header only over cutwater/answers.h: a function's working, itself solved backwards, its uncertainty
-// and its sensitivity, asked by name. A refusal is thrown as Refused.
+// The four answers for C++, header only over cutwater/answers.h: a function's working, itself solved backwards, its
+// uncertainty and its sensitivity, asked by name. A refusal is thrown as Refused.
 //
 //     solve_for("npsh_available", {14.7 * units::psia, "23.4 mbar(a)", 998.2, {}, 0.5}, "liquid_level", "4.5 m");
 #pragma once
@@ -32,7 +32,9 @@ public:
     PlainArgument() = default;
     PlainArgument(double number) : held_(number) {}
     template <PlainNumber T>
-    PlainArgument(T number) : held_(static_cast<double>(number)) {}
+    PlainArgument(T number) : held_(static_cast<double>(number))
+    {
+    }
     PlainArgument(bool) = delete;
     PlainArgument(std::nullptr_t) = delete;
     PlainArgument(const char* text) : held_(std::string(text)) {}
@@ -91,7 +93,8 @@ public:
         if (!quantity_) return plain_;
         std::vector<double> numbers;
         numbers.reserve(si_.size());
-        for (const double si : si_) numbers.push_back(detail::inverse(unit.from_si(si), si, [&](double x) { return unit.to_si(x); }));
+        for (const double si : si_)
+            numbers.push_back(detail::inverse(unit.from_si(si), si, [&](double x) { return unit.to_si(x); }));
         if (series_) return numbers;
         return numbers.front();
     }
@@ -114,7 +117,8 @@ struct Search {
     const char* result = nullptr;
 };
 
-/// An input's standard uncertainty, by its name with or without its unit. A text is a difference: "0.5 degC" is half a kelvin.
+/// An input's standard uncertainty, by its name with or without its unit. A text is a difference: "0.5 degC" is half a
+/// kelvin.
 struct Standard {
     std::string_view input;
     PlainArgument uncertainty;
@@ -157,7 +161,8 @@ struct SensitivityRow {
 
 namespace detail {
 
-[[noreturn]] inline void throw_refused(cutwater_status status, std::int32_t argument, const std::string& name, const std::string& message)
+[[noreturn]] inline void throw_refused(cutwater_status status, std::int32_t argument, const std::string& name,
+                                       const std::string& message)
 {
     constexpr double infinite = std::numeric_limits<double>::infinity();
     cutwater_refusal refusal{};
@@ -196,9 +201,10 @@ inline bool is_called(std::string_view full, std::string_view unit, std::string_
     return name == full || (!unit.empty() && name == full.substr(0, full.rfind('_')));
 }
 
-/// A quantity goes as the number in the record's unit, so that the answer is that of the typed functions to the last bit.
-inline PlainArgument plain_of(const Argument& argument, const char* type_list, std::size_t place, const char* symbol, std::int32_t input,
-                              const std::string& what)
+/// A quantity goes as the number in the record's unit, so that the answer is that of the typed functions to the last
+/// bit.
+inline PlainArgument plain_of(const Argument& argument, const char* type_list, std::size_t place, const char* symbol,
+                              std::int32_t input, const std::string& what)
 {
     const QuantityInfo* quantity = argument.quantity();
     if (!quantity) return argument.plain();
@@ -206,8 +212,9 @@ inline PlainArgument plain_of(const Argument& argument, const char* type_list, s
         for (const UnitInfo& unit : *quantity)
             if (std::string_view(symbol) == unit.symbol) return argument.in(unit);
     const std::string needed = *symbol ? " with the unit " + std::string(symbol) : " without unit";
-    throw_refused(CUTWATER_WRONG_QUANTITY, input, input < 0 ? "" : what, what + " was given a quantity of another kind (" + quantity->name +
-                  "); one" + needed + " is needed, of the type " + std::string(type_at(type_list, place)) + ".");
+    throw_refused(CUTWATER_WRONG_QUANTITY, input, input < 0 ? "" : what,
+                  what + " was given a quantity of another kind (" + quantity->name + "); one" + needed +
+                      " is needed, of the type " + std::string(type_at(type_list, place)) + ".");
 }
 
 /// A function's inputs as the C API takes them. Of a function that does not exist the library says so when it is asked.
@@ -220,8 +227,9 @@ public:
         for (std::size_t i = 0; i < arguments.size(); ++i) {
             const auto input = static_cast<std::int32_t>(i);
             held_.push_back(position_ < 0 ? arguments[i].plain()
-                                          : plain_of(arguments[i], types ? types->inputs : "", i, cutwater_input_unit(position_, input),
-                                                     input, cutwater_input_name(position_, input)));
+                                          : plain_of(arguments[i], types ? types->inputs : "", i,
+                                                     cutwater_input_unit(position_, input), input,
+                                                     cutwater_input_name(position_, input)));
         }
         for (const PlainArgument& argument : held_) values_.push_back(argument.value());
     }
@@ -237,7 +245,8 @@ public:
         for (std::int32_t i = 0; i < cutwater_input_count(position_); ++i)
             if (is_called(cutwater_input_name(position_, i), cutwater_input_unit(position_, i), name)) return i;
         if (position_ < 0) return -1;
-        throw_refused(CUTWATER_WRONG_KIND, -1, "", std::string(function_) + " has no input \"" + std::string(name) + "\".");
+        throw_refused(CUTWATER_WRONG_KIND, -1, "",
+                      std::string(function_) + " has no input \"" + std::string(name) + "\".");
     }
 
     /// A target in its result's unit.
@@ -246,8 +255,10 @@ public:
         const FunctionTypes* types = types_of(function_);
         for (std::int32_t i = 0; i < cutwater_result_count(position_); ++i) {
             const char* unit = cutwater_result_unit(position_, i);
-            if (result ? is_called(cutwater_result_name(position_, i), unit, result) : cutwater_result_kind(position_, i) == CUTWATER_NUMBER)
-                return plain_of(given, types ? types->results : "", static_cast<std::size_t>(i), unit, -1, "the target");
+            if (result ? is_called(cutwater_result_name(position_, i), unit, result)
+                       : cutwater_result_kind(position_, i) == CUTWATER_NUMBER)
+                return plain_of(given, types ? types->results : "", static_cast<std::size_t>(i), unit, -1,
+                                "the target");
         }
         return given.plain();  // no such result, which the library will say
     }
@@ -269,7 +280,8 @@ inline std::string working(const char* function, const Arguments& arguments, cut
     cutwater_refusal refusal;
     for (;;) {
         std::size_t needed = 0;
-        const cutwater_status status = cutwater_working(function, inputs.data(), inputs.count(), form, text.data(), text.size(), &needed, &refusal);
+        const cutwater_status status = cutwater_working(function, inputs.data(), inputs.count(), form, text.data(),
+                                                        text.size(), &needed, &refusal);
         if (needed == 0) detail::check(status, refusal);  // not even a reason could be written
         const bool fits = needed < text.size();
         text.resize(fits ? needed : needed + 1);
@@ -278,21 +290,23 @@ inline std::string working(const char* function, const Arguments& arguments, cut
 }
 
 /// The value of the input `unknown`, in its unit, for which the result comes to target. Give {} in the unknown's place.
-inline double solve_for(const char* function, const Arguments& arguments, const char* unknown, const Argument& target, const Search& search = {})
+inline double solve_for(const char* function, const Arguments& arguments, const char* unknown, const Argument& target,
+                        const Search& search = {})
 {
     const detail::Inputs inputs(function, arguments);
     const PlainArgument wanted = inputs.target(target, search.result);
     const cutwater_value value = wanted.value();
     double found = 0;
     cutwater_refusal refusal;
-    detail::check(cutwater_solve_for(function, inputs.data(), inputs.count(), unknown, search.result, &value, search.low, search.high, &found, &refusal),
+    detail::check(cutwater_solve_for(function, inputs.data(), inputs.count(), unknown, search.result, &value,
+                                     search.low, search.high, &found, &refusal),
                   refusal);
     return found;
 }
 
 /// All the values found, rising.
-inline std::vector<double> solutions(const char* function, const Arguments& arguments, const char* unknown, const Argument& target,
-                                     const Search& search = {})
+inline std::vector<double> solutions(const char* function, const Arguments& arguments, const char* unknown,
+                                     const Argument& target, const Search& search = {})
 {
     const detail::Inputs inputs(function, arguments);
     const PlainArgument wanted = inputs.target(target, search.result);
@@ -301,8 +315,9 @@ inline std::vector<double> solutions(const char* function, const Arguments& argu
     cutwater_refusal refusal;
     for (;;) {
         std::size_t count = 0;
-        const cutwater_status status = cutwater_solutions(function, inputs.data(), inputs.count(), unknown, search.result, &value, search.low,
-                                                          search.high, found.data(), found.size(), &count, &refusal);
+        const cutwater_status status = cutwater_solutions(function, inputs.data(), inputs.count(), unknown,
+                                                          search.result, &value, search.low, search.high, found.data(),
+                                                          found.size(), &count, &refusal);
         const bool more = status == CUTWATER_BUFFER_TOO_SMALL && count > found.size();
         if (!more) detail::check(status, refusal);
         found.resize(count);
@@ -311,8 +326,8 @@ inline std::vector<double> solutions(const char* function, const Arguments& argu
 }
 
 /// The result's standard uncertainty. Inputs that are not named in standards are exact.
-inline UncertaintyAnswer uncertainty(const char* function, const Arguments& arguments, const std::vector<Standard>& standards,
-                                     const UncertaintyOptions& wanted = {})
+inline UncertaintyAnswer uncertainty(const char* function, const Arguments& arguments,
+                                     const std::vector<Standard>& standards, const UncertaintyOptions& wanted = {})
 {
     const detail::Inputs inputs(function, arguments);
     std::vector<cutwater_value> values(inputs.inputs(), PlainArgument().value());
@@ -321,14 +336,17 @@ inline UncertaintyAnswer uncertainty(const char* function, const Arguments& argu
         const std::int32_t place = inputs.place(standard.input);
         if (place < 0) continue;
         if (values[static_cast<std::size_t>(place)].kind != CUTWATER_LEFT_OUT)
-            detail::throw_refused(CUTWATER_CONTRADICTION, place, inputs.name(place), inputs.name(place) + " was given two uncertainties.");
+            detail::throw_refused(CUTWATER_CONTRADICTION, place, inputs.name(place),
+                                  inputs.name(place) + " was given two uncertainties.");
         values[static_cast<std::size_t>(place)] = standard.uncertainty.value();
         spreads[static_cast<std::size_t>(place)] = standard.spread;
     }
     std::vector<cutwater_correlation> pairs;
-    for (const Correlation& c : wanted.correlations) pairs.push_back({inputs.place(c.first), inputs.place(c.second), c.coefficient});
-    const cutwater_uncertainty_options options{sizeof options, wanted.result, spreads.data(), pairs.data(), pairs.size(),
-                                               wanted.monte_carlo, wanted.trials, wanted.seed, wanted.coverage};
+    for (const Correlation& c : wanted.correlations)
+        pairs.push_back({inputs.place(c.first), inputs.place(c.second), c.coefficient});
+    const cutwater_uncertainty_options options{sizeof options, wanted.result, spreads.data(),
+                                               pairs.data(),   pairs.size(),  wanted.monte_carlo,
+                                               wanted.trials,  wanted.seed,   wanted.coverage};
     UncertaintyAnswer answer{};
     answer.shares.resize(values.size());
     answer.slopes.resize(values.size());
@@ -337,7 +355,9 @@ inline UncertaintyAnswer uncertainty(const char* function, const Arguments& argu
     report.shares = answer.shares.data();
     report.slopes = answer.slopes.data();
     cutwater_refusal refusal;
-    detail::check(cutwater_uncertainty(function, inputs.data(), inputs.count(), values.data(), values.size(), &options, &report, &refusal), refusal);
+    detail::check(cutwater_uncertainty(function, inputs.data(), inputs.count(), values.data(), values.size(), &options,
+                                       &report, &refusal),
+                  refusal);
     answer.value = report.value;
     answer.standard = report.standard;
     answer.low = report.low;
@@ -355,13 +375,16 @@ inline UncertaintyAnswer uncertainty(const char* function, const Arguments& argu
 }
 
 /// One row for each input that is a number or a series, what matters most first.
-inline std::vector<SensitivityRow> sensitivity(const char* function, const Arguments& arguments, const char* result = nullptr)
+inline std::vector<SensitivityRow> sensitivity(const char* function, const Arguments& arguments,
+                                               const char* result = nullptr)
 {
     const detail::Inputs inputs(function, arguments);
     std::vector<cutwater_sensitivity_row> rows(inputs.inputs());
     std::size_t count = 0;
     cutwater_refusal refusal;
-    detail::check(cutwater_sensitivity(function, inputs.data(), inputs.count(), result, rows.data(), rows.size(), &count, nullptr, &refusal), refusal);
+    detail::check(cutwater_sensitivity(function, inputs.data(), inputs.count(), result, rows.data(), rows.size(),
+                                       &count, nullptr, &refusal),
+                  refusal);
     std::vector<SensitivityRow> made;
     for (std::size_t i = 0; i < std::min(count, rows.size()); ++i)
         made.push_back({inputs.name(rows[i].input), rows[i].relative != 0, rows[i].relative_change, rows[i].slope});
@@ -376,7 +399,8 @@ inline std::vector<std::string> find_function(const char* words)
     cutwater_refusal refusal;
     detail::check(cutwater_find_function(words, positions.data(), positions.size(), &count, &refusal), refusal);
     std::vector<std::string> names;
-    for (std::size_t i = 0; i < std::min(count, positions.size()); ++i) names.emplace_back(cutwater_function_name(positions[i]));
+    for (std::size_t i = 0; i < std::min(count, positions.size()); ++i)
+        names.emplace_back(cutwater_function_name(positions[i]));
     return names;
 }
 

@@ -46,9 +46,9 @@ double inverse(double start, double target, Convert&& convert)
     return start;
 }
 
-/// The number in a unit that stands for exactly this quantity: 0.1 m3/h made into a Flow goes to the C API as 0.1 again,
-/// so that the typed door gives the same bits as every other. Where several do (15 deg and its neighbour are one number of
-/// radians), the one that was typed is the one with few digits.
+/// The number in a unit that stands for exactly this quantity: 0.1 m3/h made into a Flow goes to the C API as 0.1
+/// again, so that the typed door gives the same bits as every other. Where several do (15 deg and its neighbour are one
+/// number of radians), the one that was typed is the one with few digits.
 template <class Q>
 double number_in(Unit<Q> unit, Q quantity)
 {

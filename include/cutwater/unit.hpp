@@ -23,8 +23,9 @@ constexpr const char* mistaken_for()
 }
 
 template <class Q>
-inline constexpr QuantityInfo quantity_info{UnitTable<Q>::name, UnitTable<Q>::type, UnitTable<Q>::units,
-                                            sizeof(UnitTable<Q>::units) / sizeof(UnitInfo), UnitTable<Q>::hint, mistaken_for<Q>()};
+inline constexpr QuantityInfo quantity_info{UnitTable<Q>::name,  UnitTable<Q>::type,
+                                            UnitTable<Q>::units, sizeof(UnitTable<Q>::units) / sizeof(UnitInfo),
+                                            UnitTable<Q>::hint,  mistaken_for<Q>()};
 
 /// A unit that knows the type of what it measures, so that a wrong one does not compile.
 template <class Q>

@@ -5,7 +5,8 @@
 
 namespace cutwater {
 
-/// SI value = (x + offset) * numerator / denominator. Two exact integers keep factors exact to their definition's last bit.
+/// SI value = (x + offset) * numerator / denominator. Two exact integers keep factors exact to their definition's last
+/// bit.
 struct UnitInfo {
     const char* symbol;   // as printed, UTF-8
     const char* suffix;   // as the end of a parameter's name; "" for a number without unit

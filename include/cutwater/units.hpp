@@ -110,12 +110,27 @@ public:
     }
 
     friend constexpr Ratio operator/(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_ / b.revolutions_; }
-    friend constexpr RotationalSpeed operator*(RotationalSpeed a, Ratio r) { return RotationalSpeed(a.revolutions_ * r); }
+    friend constexpr RotationalSpeed operator*(RotationalSpeed a, Ratio r)
+    {
+        return RotationalSpeed(a.revolutions_ * r);
+    }
     friend constexpr bool operator==(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_ == b.revolutions_; }
-    friend constexpr bool operator<(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() < b.revolutions_.value(); }
-    friend constexpr bool operator<=(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() <= b.revolutions_.value(); }
-    friend constexpr bool operator>(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() > b.revolutions_.value(); }
-    friend constexpr bool operator>=(RotationalSpeed a, RotationalSpeed b) { return a.revolutions_.value() >= b.revolutions_.value(); }
+    friend constexpr bool operator<(RotationalSpeed a, RotationalSpeed b)
+    {
+        return a.revolutions_.value() < b.revolutions_.value();
+    }
+    friend constexpr bool operator<=(RotationalSpeed a, RotationalSpeed b)
+    {
+        return a.revolutions_.value() <= b.revolutions_.value();
+    }
+    friend constexpr bool operator>(RotationalSpeed a, RotationalSpeed b)
+    {
+        return a.revolutions_.value() > b.revolutions_.value();
+    }
+    friend constexpr bool operator>=(RotationalSpeed a, RotationalSpeed b)
+    {
+        return a.revolutions_.value() >= b.revolutions_.value();
+    }
 
 private:
     constexpr explicit RotationalSpeed(Frequency f) : revolutions_(f) {}
@@ -135,11 +150,12 @@ struct Conventional {
 
 using SpecificSpeed = Conventional<struct SpecificSpeedTag>;      // n Q^(1/2)/H^(3/4) in 1/min, m3/s, m
 using SpecificSpeedUs = Conventional<struct SpecificSpeedUsTag>;  // the same in 1/min, US gal/min, ft
-using SayboltSeconds = Conventional<struct SayboltSecondsTag>;    // Saybolt Universal seconds, efflux time of an instrument
-using ValveCoefficient = Conventional<struct ValveCoefficientTag>;// Kv: m3/h of water at 1 bar
-using Money = Conventional<struct MoneyTag>;                      // in whatever currency the caller keeps
-using Fraction = Conventional<struct FractionTag>;                // a part of a whole; text may say "72 %"
-using Count = Conventional<struct CountTag>;                      // a whole number of things
+using SayboltSeconds =
+    Conventional<struct SayboltSecondsTag>;  // Saybolt Universal seconds, efflux time of an instrument
+using ValveCoefficient = Conventional<struct ValveCoefficientTag>;  // Kv: m3/h of water at 1 bar
+using Money = Conventional<struct MoneyTag>;                        // in whatever currency the caller keeps
+using Fraction = Conventional<struct FractionTag>;                  // a part of a whole; text may say "72 %"
+using Count = Conventional<struct CountTag>;                        // a whole number of things
 
 inline constexpr Acceleration standard_gravity = Acceleration::from_value(9.80665);  // ISO 80000-3, exact
 
@@ -171,7 +187,10 @@ struct Si<bu::quantity<Unit>> {
 
 template <class Tag, class Difference>
 struct Si<Point<Tag, Difference>> {
-    static constexpr Point<Tag, Difference> make(double v) { return Point<Tag, Difference>::at(Difference::from_value(v)); }
+    static constexpr Point<Tag, Difference> make(double v)
+    {
+        return Point<Tag, Difference>::at(Difference::from_value(v));
+    }
     static constexpr double value(Point<Tag, Difference> p) { return p.above_zero().value(); }
 };
 

@@ -16,12 +16,14 @@ using Word = std::string;
 
 bool small_word(std::string_view w)
 {
-    constexpr std::string_view list[] = {"a",  "an", "the", "of", "for", "to", "in",   "is",   "it",   "my",  "be",   "and",  "or",  "on", "at",
-                                         "by", "as", "its", "i",  "do",  "what", "how", "does", "with", "from", "that", "this", "are", "can"};
+    constexpr std::string_view list[] = {"a",    "an",  "the",  "of",   "for",  "to",   "in",   "is",  "it", "my",
+                                         "be",   "and", "or",   "on",   "at",   "by",   "as",   "its", "i",  "do",
+                                         "what", "how", "does", "with", "from", "that", "this", "are", "can"};
     return std::find(std::begin(list), std::end(list), w) != std::end(list);
 }
 
-/// What endings differ in is left out, so that "cavitating", "margins" and "losses" meet "cavitation", "margin" and "loss".
+/// What endings differ in is left out, so that "cavitating", "margins" and "losses" meet "cavitation", "margin" and
+/// "loss".
 Word stem(Word w)
 {
     const auto drop = [&](std::string_view end, std::size_t least) {
@@ -31,7 +33,8 @@ Word stem(Word w)
     };
     if (w.size() > 4 && w.ends_with("ies")) return w.substr(0, w.size() - 3) + "y";
     if (w.size() > 4 && (w.ends_with("sses") || w.ends_with("xes"))) return w.substr(0, w.size() - 2);
-    if (w.size() > 3 && w.ends_with('s') && !w.ends_with("ss") && !w.ends_with("us") && !w.ends_with("is")) w.pop_back();
+    if (w.size() > 3 && w.ends_with('s') && !w.ends_with("ss") && !w.ends_with("us") && !w.ends_with("is"))
+        w.pop_back();
     static_cast<void>(drop("ation", 4) || drop("ating", 4) || drop("ing", 4) || drop("ed", 4));
     return w;
 }
@@ -131,7 +134,8 @@ double nearness(const Word& asked, const Word& known)
     if (shorter < 4) return 0;
     if (shorter >= 5 && one_letter_apart(asked, known)) return 0.9;
     const auto common = static_cast<std::size_t>(
-        std::mismatch(asked.begin(), asked.begin() + static_cast<std::ptrdiff_t>(shorter), known.begin()).first - asked.begin());
+        std::mismatch(asked.begin(), asked.begin() + static_cast<std::ptrdiff_t>(shorter), known.begin()).first -
+        asked.begin());
     if (common < std::min<std::size_t>(shorter, 5)) return 0;
     return 0.8 * static_cast<double>(common) / static_cast<double>(std::max(asked.size(), known.size()));
 }
@@ -151,7 +155,8 @@ bool contains(const std::vector<Word>& asked, const std::vector<Word>& phrase)
     return !phrase.empty() && std::search(asked.begin(), asked.end(), phrase.begin(), phrase.end()) != asked.end();
 }
 
-double score(const Card& card, const std::vector<Word>& asked, const std::vector<std::vector<std::pair<Word, double>>>& stand_for)
+double score(const Card& card, const std::vector<Word>& asked,
+             const std::vector<std::vector<std::pair<Word, double>>>& stand_for)
 {
     double total = 0;
     std::size_t met = 0;
@@ -168,8 +173,10 @@ double score(const Card& card, const std::vector<Word>& asked, const std::vector
     const double part = static_cast<double>(met) / static_cast<double>(stand_for.size());
     total *= part * part;
     for (const auto& phrase : card.phrases) {
-        if (phrase == asked) total += 40;
-        else if (contains(asked, phrase)) total += 6 * static_cast<double>(phrase.size());
+        if (phrase == asked)
+            total += 40;
+        else if (contains(asked, phrase))
+            total += 6 * static_cast<double>(phrase.size());
     }
     return total;
 }
@@ -187,7 +194,8 @@ std::vector<std::int32_t> find_functions(std::string_view words)
     std::vector<std::pair<double, std::int32_t>> found;
     double best = 0;
     for (std::size_t i = 0; i < index().cards.size(); ++i)
-        if (const double points = score(index().cards[i], asked, stand_for); points > 0 || named == static_cast<std::ptrdiff_t>(i)) {
+        if (const double points = score(index().cards[i], asked, stand_for);
+            points > 0 || named == static_cast<std::ptrdiff_t>(i)) {
             found.emplace_back(points, static_cast<std::int32_t>(i));
             best = std::max(best, points);
         }

@@ -65,8 +65,8 @@ private:
     Probe* probe_;
 };
 
-/// A result along one direction: its differences over one standard uncertainty, and how far off the cubic that they make the
-/// result lies further out, where a corner or a leap shows that is not at the estimates.
+/// A result along one direction: its differences over one standard uncertainty, and how far off the cubic that they
+/// make the result lies further out, where a corner or a leap shows that is not at the estimates.
 struct Course {
     double up, down, second, third, off;
     bool refused;
@@ -75,7 +75,9 @@ struct Course {
     Course(double centre, double first, double reach, Moved&& moved)
         : up(moved(1.0)), down(moved(-1.0)), second(up - 2 * centre + down), third(6 * ((up - down) / 2 - first))
     {
-        const auto beyond = [&](double z) { return std::abs(moved(z) - (centre + z * (first + z * (second / 2 + z * third / 6)))); };
+        const auto beyond = [&](double z) {
+            return std::abs(moved(z) - (centre + z * (first + z * (second / 2 + z * third / 6))));
+        };
         const double above = beyond(reach), below = beyond(-reach);
         off = std::max(above, below);
         refused = std::isnan(up) || std::isnan(down) || std::isnan(above) || std::isnan(below);
@@ -83,7 +85,10 @@ struct Course {
 };
 
 /// What one standard uncertainty of a variable moves the result by.
-double part(const UncertainCall& call, const FirstOrder& made, std::size_t v) { return made.slopes[v] * call.variables[v].standard; }
+double part(const UncertainCall& call, const FirstOrder& made, std::size_t v)
+{
+    return made.slopes[v] * call.variables[v].standard;
+}
 
 /// The direction, in standard uncertainties of each variable, along which the result moves most for how likely it is.
 std::vector<double> likeliest(const UncertainCall& call, const FirstOrder& made)
@@ -95,7 +100,8 @@ std::vector<double> likeliest(const UncertainCall& call, const FirstOrder& made)
     const std::size_t count = call.numbers.size();
     for (std::size_t i = 0; i < count; ++i) {
         double& mine = direction[call.numbers[i]] = 0;
-        for (std::size_t k = 0; k < count; ++k) mine += call.correlation[i * count + k] * part(call, made, call.numbers[k]) / made.standard;
+        for (std::size_t k = 0; k < count; ++k)
+            mine += call.correlation[i * count + k] * part(call, made, call.numbers[k]) / made.standard;
     }
     return direction;
 }
@@ -103,14 +109,16 @@ std::vector<double> likeliest(const UncertainCall& call, const FirstOrder& made)
 double correlation_of(const UncertainCall& call, std::size_t i, std::size_t k)
 {
     if (!call.correlated()) return 0;
-    const auto at = [&](std::size_t v) { return std::find(call.numbers.begin(), call.numbers.end(), v) - call.numbers.begin(); };
+    const auto at = [&](std::size_t v) {
+        return std::find(call.numbers.begin(), call.numbers.end(), v) - call.numbers.begin();
+    };
     const auto count = static_cast<std::ptrdiff_t>(call.numbers.size());
     const std::ptrdiff_t a = at(i), b = at(k);
     return a < count && b < count ? call.correlation[static_cast<std::size_t>(a * count + b)] : 0;
 }
 
-/// Variance added by the second-order terms, and the mean's shift, from differences over one standard uncertainty; and whether
-/// the result keeps its course as far as it is looked at.
+/// Variance added by the second-order terms, and the mean's shift, from differences over one standard uncertainty; and
+/// whether the result keeps its course as far as it is looked at.
 void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& made)
 {
     constexpr std::size_t most_crossed = 24;  // variables; above it only the terms of each alone
@@ -121,7 +129,8 @@ void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& m
     double added = 0, shift = 0, skew = 0, off = 0;
     for (std::size_t i = 0; i < n; ++i) {
         const double first = part(call, made, i);
-        const Course course(made.value, first, std::min(reach, farthest(call.variables[i].spread)), [&](double z) { return around.moved(i, z); });
+        const Course course(made.value, first, std::min(reach, farthest(call.variables[i].spread)),
+                            [&](double z) { return around.moved(i, z); });
         made.near_end = made.near_end || course.refused;
         if (made.near_end) return;
         up[i] = course.up;
@@ -150,7 +159,8 @@ void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& m
     if (n > 1 && made.standard > 0) {
         const std::vector<double> direction = likeliest(call, made);
         double least = reach;
-        for (std::size_t v = 0; v < n; ++v) least = std::min(least, farthest(call.variables[v].spread) / std::max(1e-300, std::abs(direction[v])));
+        for (std::size_t v = 0; v < n; ++v)
+            least = std::min(least, farthest(call.variables[v].spread) / std::max(1e-300, std::abs(direction[v])));
         const Course course(made.value, made.standard, least, [&](double z) { return around.moved(direction, z); });
         made.near_end = course.refused;
         if (made.near_end) return;
@@ -176,7 +186,9 @@ double share_out(const UncertainCall& call, FirstOrder& made)
     for (std::size_t v = 0; v < n; ++v) made.shares[v] = std::pow(part(call, made, v), 2);
     for (std::size_t i = 0; i < count && call.correlated(); ++i)
         for (std::size_t k = 0; k < count; ++k)
-            if (i != k) made.shares[call.numbers[i]] += call.correlation[i * count + k] * part(call, made, call.numbers[i]) * part(call, made, call.numbers[k]);
+            if (i != k)
+                made.shares[call.numbers[i]] += call.correlation[i * count + k] * part(call, made, call.numbers[i]) *
+                                                part(call, made, call.numbers[k]);
     double variance = 0;
     for (const double share : made.shares) variance += share;
     return variance;
@@ -193,10 +205,12 @@ cutwater_status first_order(UncertainCall& call, double reach, FirstOrder& made,
     for (std::size_t i = 0; i < n; ++i) {
         const Uncertain& u = call.variables[i];
         double& x = call.place(probe.given, i);
-        const Slope slope = slope_at([&](double moved) { return x = moved, probe(); }, u.at, made.value, u.standard, false);
+        const Slope slope = slope_at([&](double moved) { return x = moved, probe(); }, u.at, made.value, u.standard,
+                                     false);
         x = u.at;
         if (std::isnan(slope.value)) {
-            refuse(CUTWATER_NO_ANSWER, "the function refuses the values beside it, so that its influence cannot be told.", refusal);
+            refuse(CUTWATER_NO_ANSWER,
+                   "the function refuses the values beside it, so that its influence cannot be told.", refusal);
             blame(*call.function, u.input, u.in_series ? static_cast<std::int64_t>(u.point) : -1, refusal);
             return CUTWATER_NO_ANSWER;
         }
@@ -210,7 +224,9 @@ cutwater_status first_order(UncertainCall& call, double reach, FirstOrder& made,
     made.standard = std::sqrt(variance);
     for (std::size_t i = 0; i < n; ++i) {
         made.shares[i] = variance > 0 ? made.shares[i] / variance : 0;
-        if (variance > 0) made.flattening += flatness(call.variables[i].spread) * std::pow(std::pow(part(call, made, i), 2) / variance, 2);
+        if (variance > 0)
+            made.flattening += flatness(call.variables[i].spread) *
+                               std::pow(std::pow(part(call, made, i), 2) / variance, 2);
     }
     if (n) second_order(call, reach, probe, made);
     return CUTWATER_OK;

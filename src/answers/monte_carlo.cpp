@@ -14,7 +14,10 @@ namespace {
 constexpr std::size_t most_block_trials = 2048;  // some columns of them stay in the second-level cache
 
 /// Fewer where thousands of points vary, so that memory stays within bounds.
-std::size_t trials_of_block(std::size_t variables) { return std::clamp<std::size_t>((std::size_t{1} << 22) / std::max<std::size_t>(1, variables), 1, most_block_trials); }
+std::size_t trials_of_block(std::size_t variables)
+{
+    return std::clamp<std::size_t>((std::size_t{1} << 22) / std::max<std::size_t>(1, variables), 1, most_block_trials);
+}
 
 /// From 0 to below 1.
 double unit(Philox& random) { return static_cast<double>(random() >> 11) * 0x1p-53; }
@@ -38,14 +41,16 @@ void draw(Philox& random, cutwater_spread spread, double* to, std::size_t count)
         }
         break;
     case CUTWATER_ARCSINE:
-        for (std::size_t r = 0; r < count; ++r) to[r] = std::sqrt(2.0) * std::sin(2 * 3.14159265358979323846 * unit(random));
+        for (std::size_t r = 0; r < count; ++r)
+            to[r] = std::sqrt(2.0) * std::sin(2 * 3.14159265358979323846 * unit(random));
         break;
     }
 }
 
 class Run {
 public:
-    Run(UncertainCall& call, std::uint64_t seed) : call_(&call), most_(trials_of_block(call.variables.size())), columns_(call.variables.size())
+    Run(UncertainCall& call, std::uint64_t seed)
+        : call_(&call), most_(trials_of_block(call.variables.size())), columns_(call.variables.size())
     {
         for (std::size_t v = 0; v < columns_.size(); ++v) {
             columns_[v].resize(most_);
@@ -58,7 +63,8 @@ public:
     /// The next block's results; NaN where refused.
     void next(double* results, std::size_t count)
     {
-        for (std::size_t v = 0; v < columns_.size(); ++v) draw(random_[v], call_->variables[v].spread, columns_[v].data(), count);
+        for (std::size_t v = 0; v < columns_.size(); ++v)
+            draw(random_[v], call_->variables[v].spread, columns_[v].data(), count);
         if (call_->correlated()) mix(count);
         for (std::size_t v = 0; v < columns_.size(); ++v) {
             const Uncertain& u = call_->variables[v];
@@ -74,8 +80,8 @@ private:
     /// Whether the array form can take it: all that varies are numbers, and no result is a series.
     bool in_columns() const
     {
-        return call_->function->rows &&
-               std::none_of(call_->variables.begin(), call_->variables.end(), [](const Uncertain& u) { return u.in_series; });
+        return call_->function->rows && std::none_of(call_->variables.begin(), call_->variables.end(),
+                                                     [](const Uncertain& u) { return u.in_series; });
     }
 
     void mix(std::size_t count)
@@ -103,7 +109,11 @@ private:
             out[j] = {j == call_->result ? results : others_[j].data(), 1};
         }
         GivenInputs first = call_->given;
-        RowsJob job{.rows = count, .columns = in.data(), .shared = call_->given.data(), .results = out.data(), .bitmap = nullptr,
+        RowsJob job{.rows = count,
+                    .columns = in.data(),
+                    .shared = call_->given.data(),
+                    .results = out.data(),
+                    .bitmap = nullptr,
                     .first_given = first.data()};
         f.rows(job);
     }
@@ -167,7 +177,8 @@ cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64
                                         [](const Uncertain& u) { return u.spread == CUTWATER_NORMAL; });
     if (call.correlated() && !all_normal)
         return refuse(CUTWATER_CONTRADICTION,
-                      "Monte Carlo with a correlation needs all inputs normal (JCGM 101, 6.4.8): leave the other spreads, or the trials.",
+                      "Monte Carlo with a correlation needs all inputs normal (JCGM 101, 6.4.8): leave the other "
+                      "spreads, or the trials.",
                       refusal);
     Run run(call, seed);
     std::vector<double> y(trials);
@@ -189,10 +200,11 @@ cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64
         kept += good;
     }
     if (kept < trials / 2)
-        return refuse(CUTWATER_NO_ANSWER,
-                      "More than half of the trials were refused by the function: the uncertainties reach too far beyond what it "
-                      "permits.",
-                      refusal);
+        return refuse(
+            CUTWATER_NO_ANSWER,
+            "More than half of the trials were refused by the function: the uncertainties reach too far beyond what it "
+            "permits.",
+            refusal);
     y.resize(kept);
     const auto n = static_cast<double>(kept);
     made.count = trials;

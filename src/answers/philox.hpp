@@ -1,5 +1,5 @@
-// Philox4x64-10, a counter-based generator (Salmon, Moraes, Dror, Shaw: Parallel random numbers: as easy as 1, 2, 3; SC11).
-// Streams of one seed are independent, and the same seed gives the same bits on every machine.
+// Philox4x64-10, a counter-based generator (Salmon, Moraes, Dror, Shaw: Parallel random numbers: as easy as 1, 2, 3;
+// SC11). Streams of one seed are independent, and the same seed gives the same bits on every machine.
 #pragma once
 
 #include <array>

@@ -1,4 +1,5 @@
-// One result of a function as a plain function of its inputs: what solving, uncertainty and sensitivity ask again and again.
+// One result of a function as a plain function of its inputs: what solving, uncertainty and sensitivity ask again and
+// again.
 #pragma once
 
 #include "call/arguments.hpp"
@@ -13,11 +14,14 @@ namespace cutwater {
 std::size_t find_result(const FunctionText& f, std::string_view name) noexcept;
 
 /// The same with a refusal for a name that is not there, and for one that is not a number.
-cutwater_status choose_result(const FunctionText& f, const char* name, std::size_t& result, cutwater_refusal* refusal) noexcept;
+cutwater_status choose_result(const FunctionText& f, const char* name, std::size_t& result,
+                              cutwater_refusal* refusal) noexcept;
 
 class Probe {
 public:
-    Probe(const FunctionInfo& f, const GivenInputs& inputs, std::size_t result) : given(inputs), f_(&f), result_(result) {}
+    Probe(const FunctionInfo& f, const GivenInputs& inputs, std::size_t result) : given(inputs), f_(&f), result_(result)
+    {
+    }
 
     /// NaN when the call is refused. A series among the results needs no room for the others to be computed.
     double operator()()

@@ -1,5 +1,5 @@
-// The calls that are not one formula: questions put to the library about its functions and units. Each is a record of its own,
-// told once, that every door, its help and the reference page come from.
+// The calls that are not one formula: questions put to the library about its functions and units. Each is a record of
+// its own, told once, that every door, its help and the reference page come from.
 #pragma once
 
 #include <cstddef>
@@ -10,7 +10,7 @@ namespace cutwater {
 
 /// What an argument of a question is.
 enum class Asked {
-    number,         // a plain number
+    number,  // a plain number
     text,
     unit,           // a unit's symbol
     value,          // a number, or a text with a unit
@@ -30,7 +30,7 @@ struct QuestionArgument {
 
 struct QuestionResult {
     const char* name;
-    bool word;             // a text, not a number
+    bool word;  // a text, not a number
     const char* meaning;
 };
 
@@ -38,13 +38,13 @@ struct QuestionResult {
 enum class Layout { one, row, column, table };
 
 struct QuestionInfo {
-    const char* name;      // at every door; in capitals in a cell
-    const char* c_name;    // of the C function that answers it
+    const char* name;    // at every door; in capitals in a cell
+    const char* c_name;  // of the C function that answers it
     const char* meaning;
     std::span<const QuestionArgument> arguments;
     std::span<const QuestionResult> results;
     Layout layout;
-    const char* example;   // as in a cell; "" where none is needed
+    const char* example;  // as in a cell; "" where none is needed
 };
 
 std::span<const QuestionInfo> questions() noexcept;

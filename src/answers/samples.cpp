@@ -47,8 +47,8 @@ void Samples::take_in(std::vector<Sample> rising)
     points_.swap(both);
 }
 
-/// Other inputs of the same quantity, rising: a curve can often be computed only along its points, a new speed only near the old
-/// one. Of single numbers only when asked.
+/// Other inputs of the same quantity, rising: a curve can often be computed only along its points, a new speed only
+/// near the old one. Of single numbers only when asked.
 std::vector<double> Samples::kindred(bool numbers) const
 {
     std::vector<double> xs;
@@ -57,7 +57,9 @@ std::vector<double> Samples::kindred(bool numbers) const
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const InputInfo& in = f.inputs[i];
         if (in.quantity != unknown.quantity || i == question_->unknown) continue;
-        const auto take = [&](double x) { xs.push_back(in.unit == unknown.unit ? x : unknown.unit->from_si(in.unit->to_si(x))); };
+        const auto take = [&](double x) {
+            xs.push_back(in.unit == unknown.unit ? x : unknown.unit->from_si(in.unit->to_si(x)));
+        };
         const RawSeries s = question_->given[i].series;
         if (in.kind == Kind::quantity && numbers) take(question_->given[i].number);
         if (in.kind != Kind::series || !s.data) continue;
@@ -74,8 +76,11 @@ void Samples::approach_zero()
 {
     if (whole_ || points_.empty() || (where_.low != 0 && where_.high != 0)) return;
     const bool from_above = where_.low == 0;
-    const auto nearest = from_above ? std::find_if(points_.begin(), points_.end(), [](const Sample& p) { return p.x > 0; }) - points_.begin()
-                                    : std::find_if(points_.rbegin(), points_.rend(), [](const Sample& p) { return p.x < 0; }).base() - points_.begin() - 1;
+    const auto nearest =
+        from_above
+            ? std::find_if(points_.begin(), points_.end(), [](const Sample& p) { return p.x > 0; }) - points_.begin()
+            : std::find_if(points_.rbegin(), points_.rend(), [](const Sample& p) { return p.x < 0; }).base() -
+                  points_.begin() - 1;
     if (nearest < 0 || nearest >= static_cast<std::ptrdiff_t>(points_.size())) return;
     const Sample start = points_[static_cast<std::size_t>(nearest)];
     if (!start.known() && any_known()) return;
@@ -142,7 +147,8 @@ bool Samples::any_known() const
 
 std::size_t Samples::count_known() const
 {
-    return static_cast<std::size_t>(std::count_if(points_.begin(), points_.end(), [](const Sample& p) { return p.known(); }));
+    return static_cast<std::size_t>(
+        std::count_if(points_.begin(), points_.end(), [](const Sample& p) { return p.known(); }));
 }
 
 bool Samples::settle_borders()
@@ -172,7 +178,8 @@ Sample Samples::border(Sample known, Sample refused)
 Stretch Samples::computable() const
 {
     const auto known = [](const Sample& p) { return p.known(); };
-    return {std::find_if(points_.begin(), points_.end(), known)->x, std::find_if(points_.rbegin(), points_.rend(), known)->x};
+    return {std::find_if(points_.begin(), points_.end(), known)->x,
+            std::find_if(points_.rbegin(), points_.rend(), known)->x};
 }
 
 bool Samples::single_slope() const

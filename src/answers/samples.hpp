@@ -1,4 +1,5 @@
-// What a search has seen of a result along one input: the points looked at, where it is refused, what it runs from and to.
+// What a search has seen of a result along one input: the points looked at, where it is refused, what it runs from and
+// to.
 #pragma once
 
 #include "answers/solve.hpp"
@@ -39,7 +40,8 @@ public:
 
     bool any_known() const;
     std::size_t count_known() const;
-    /// Finds the last value that can be computed wherever computable and refused points are neighbours. False: there were none.
+    /// Finds the last value that can be computed wherever computable and refused points are neighbours. False: there
+    /// were none.
     bool settle_borders();
     /// The last value beside `known` that can be computed, on the way to `refused`.
     Sample border(Sample known, Sample refused);

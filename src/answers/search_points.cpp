@@ -76,7 +76,8 @@ std::vector<double> search_points(const Interval& where, bool whole)
 std::vector<double> towards_zero(double x)
 {
     std::vector<double> points;
-    for (double part = 1e-6; std::abs(x) * part > std::numeric_limits<double>::min(); part = part * part * part * part) points.push_back(x * part);
+    for (double part = 1e-6; std::abs(x) * part > std::numeric_limits<double>::min(); part = part * part * part * part)
+        points.push_back(x * part);
     points.push_back(std::copysign(std::numeric_limits<double>::min(), x));
     return points;
 }
@@ -87,7 +88,8 @@ std::vector<double> beside_ends(const Interval& where)
     const double width = where.high - where.low;
     const auto beside = [&](double end, double sign) {
         if (!std::isfinite(end)) return;
-        for (int e = -2; e >= -12; --e) points.push_back(end + sign * (std::isfinite(width) ? width : 1) * std::pow(10.0, e));
+        for (int e = -2; e >= -12; --e)
+            points.push_back(end + sign * (std::isfinite(width) ? width : 1) * std::pow(10.0, e));
     };
     beside(where.low, 1);
     beside(where.high, -1);

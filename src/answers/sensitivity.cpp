@@ -13,7 +13,8 @@ constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 /// From absolute zero where the unit has an offset: a per cent of 20 degC means nothing, of 293.15 K it does.
 double from_zero(double value, const UnitInfo& unit) { return value + unit.offset; }
 
-cutwater_sensitivity_row number_row(Probe& probe, std::size_t i, const InputInfo& in, const UnitInfo& out, double centre)
+cutwater_sensitivity_row number_row(Probe& probe, std::size_t i, const InputInfo& in, const UnitInfo& out,
+                                    double centre)
 {
     double& x = probe.given[i].number;
     const double at = x;
@@ -28,7 +29,8 @@ cutwater_sensitivity_row number_row(Probe& probe, std::size_t i, const InputInfo
 }
 
 /// A series is scaled as a whole.
-cutwater_sensitivity_row series_row(Probe& probe, std::size_t i, const InputInfo& in, const UnitInfo& out, double centre)
+cutwater_sensitivity_row series_row(Probe& probe, std::size_t i, const InputInfo& in, const UnitInfo& out,
+                                    double centre)
 {
     const RawSeries at = probe.given[i].series;
     std::vector<double> scaled(at.length);

@@ -15,14 +15,16 @@ struct Spelt {
 };
 
 constexpr Spelt spellings[] = {
-    {U'°', "deg "}, {U'²', "2"},   {U'³', "3"},   {U'⁴', "4"},   {U'⁵', "5"},      {U'·', "."},      {U'×', "x"},
-    {U'µ', "u"},    {U'μ', "mu"},  {U'–', "-"},   {U'—', "-"},   {U'−', "-"},      {U'…', "..."},    {U'≤', "<="},
-    {U'≥', ">="},   {U'±', "+/-"}, {U'√', "sqrt"},{U'π', "pi"},  {U'ρ', "rho"},    {U'η', "eta"},    {U'ν', "nu"},
-    {U'α', "alpha"},{U'β', "beta"},{U'γ', "gamma"},{U'δ', "delta"},{U'Δ', "Delta"},{U'ε', "epsilon"},{U'ζ', "zeta"},
-    {U'θ', "theta"},{U'κ', "kappa"},{U'λ', "lambda"},{U'σ', "sigma"},{U'τ', "tau"},{U'φ', "phi"},   {U'ω', "omega"},
-    {U'‘', "'"},    {U'’', "'"},   {U'“', "\""},  {U'”', "\""},  {U'½', "1/2"},    {U'¼', "1/4"},    {U'→', "->"},
-    {U'\u00A0', " "}, {U'\u2009', " "}, {U'\u202F', " "}, {U'ä', "a"}, {U'ö', "o"}, {U'ü', "u"}, {U'ß', "ss"},
-    {U'á', "a"},    {U'à', "a"},   {U'é', "e"},   {U'è', "e"},   {U'ê', "e"},      {U'ç', "c"},      {U'ñ', "n"},
+    {U'°', "deg "},   {U'²', "2"},      {U'³', "3"},       {U'⁴', "4"},     {U'⁵', "5"},     {U'·', "."},
+    {U'×', "x"},      {U'µ', "u"},      {U'μ', "mu"},      {U'–', "-"},     {U'—', "-"},     {U'−', "-"},
+    {U'…', "..."},    {U'≤', "<="},     {U'≥', ">="},      {U'±', "+/-"},   {U'√', "sqrt"},  {U'π', "pi"},
+    {U'ρ', "rho"},    {U'η', "eta"},    {U'ν', "nu"},      {U'α', "alpha"}, {U'β', "beta"},  {U'γ', "gamma"},
+    {U'δ', "delta"},  {U'Δ', "Delta"},  {U'ε', "epsilon"}, {U'ζ', "zeta"},  {U'θ', "theta"}, {U'κ', "kappa"},
+    {U'λ', "lambda"}, {U'σ', "sigma"},  {U'τ', "tau"},     {U'φ', "phi"},   {U'ω', "omega"}, {U'‘', "'"},
+    {U'’', "'"},      {U'“', "\""},     {U'”', "\""},      {U'½', "1/2"},   {U'¼', "1/4"},   {U'→', "->"},
+    {U'\u00A0', " "}, {U'\u2009', " "}, {U'\u202F', " "},  {U'ä', "a"},     {U'ö', "o"},     {U'ü', "u"},
+    {U'ß', "ss"},     {U'á', "a"},      {U'à', "a"},       {U'é', "e"},     {U'è', "e"},     {U'ê', "e"},
+    {U'ç', "c"},      {U'ñ', "n"},
 };
 
 bool continues(char c) { return (static_cast<unsigned char>(c) & 0xC0u) == 0x80u; }
@@ -48,8 +50,9 @@ void add_number(std::string& to, double value, int digits)
     const double size = std::abs(value);
     const double whole = digits >= 9 ? 1e9 : digits == result_digits ? 1e6 : std::pow(10.0, digits);
     char text[40];
-    const std::size_t length = size >= whole && size < 1e9 ? format_into(text, sizeof text, "{:.0f}", value)
-                                                           : format_into(text, sizeof text, "{:.{}g}", value == 0 ? 0.0 : value, digits);
+    const std::size_t length = size >= whole && size < 1e9
+                                   ? format_into(text, sizeof text, "{:.0f}", value)
+                                   : format_into(text, sizeof text, "{:.{}g}", value == 0 ? 0.0 : value, digits);
     to.append(text, std::min(length, sizeof text));
 }
 
@@ -69,7 +72,8 @@ std::size_t width(std::string_view text) noexcept
 std::string ascii(std::string_view text)
 {
     std::string made;
-    if (std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; })) return made = text;
+    if (std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; }))
+        return made = text;
     made.reserve(text.size());
     while (!text.empty()) {
         const char32_t character = take_character(text);

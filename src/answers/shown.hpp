@@ -8,8 +8,8 @@
 
 namespace cutwater {
 
-inline constexpr int result_digits = 6;   // more than any measured input carries, few enough to read
-inline constexpr int given_digits = 12;   // a number as it was given, without the noise of its last bits
+inline constexpr int result_digits = 6;  // more than any measured input carries, few enough to read
+inline constexpr int given_digits = 12;  // a number as it was given, without the noise of its last bits
 
 /// So many significant digits; whole up to 1e9, no trailing zeros.
 void add_number(std::string& to, double value, int digits);

@@ -12,10 +12,10 @@ struct Slope {
     bool kinked = false;  // the two sides disagree: a corner or a leap
 };
 
-/// ask(x) is the result, NaN where refused; centre is ask(x). The step is the cube root of the last bit times the size of x,
-/// where truncation and rounding are in balance, or a small part of the reach (how far the input may lie from x) where that
-/// is more: a slope that holds only closer to x would not matter.
-/// One-sided, of the second order too, where the other side is refused. whole: steps of 1.
+/// ask(x) is the result, NaN where refused; centre is ask(x). The step is the cube root of the last bit times the size
+/// of x, where truncation and rounding are in balance, or a small part of the reach (how far the input may lie from x)
+/// where that is more: a slope that holds only closer to x would not matter. One-sided, of the second order too, where
+/// the other side is refused. whole: steps of 1.
 template <class Ask>
 Slope slope_at(Ask&& ask, double x, double centre, double reach, bool whole)
 {

@@ -140,10 +140,12 @@ private:
         const auto next = [&](double from) {
             const Sample* found = nullptr;
             if (direction > 0) {
-                const auto i = std::upper_bound(p.begin(), p.end(), from, [](double v, const Sample& q) { return v < q.x; });
+                const auto i = std::upper_bound(p.begin(), p.end(), from,
+                                                [](double v, const Sample& q) { return v < q.x; });
                 if (i != p.end()) found = &*i;
             } else {
-                const auto i = std::lower_bound(p.begin(), p.end(), from, [](const Sample& q, double v) { return q.x < v; });
+                const auto i = std::lower_bound(p.begin(), p.end(), from,
+                                                [](const Sample& q, double v) { return q.x < v; });
                 if (i != p.begin()) found = &*(i - 1);
             }
             return found;
@@ -153,7 +155,8 @@ private:
         const double near = beside(x, neighbour->x);
         if (seen_.g(near) != 0) return x;  // also where it is refused
         double inside = near;
-        while (neighbour && (neighbour->x == inside || (neighbour->g == 0 && seen_.g(between(inside, neighbour->x)) == 0))) {
+        while (neighbour &&
+               (neighbour->x == inside || (neighbour->g == 0 && seen_.g(between(inside, neighbour->x)) == 0))) {
             inside = neighbour->x;
             neighbour = next(inside);
         }
@@ -169,8 +172,8 @@ private:
 
     double between(double a, double b) const { return seen_.middle(std::min(a, b), std::max(a, b)); }
 
-    /// Whether the stretch is level only because the last bit hides the slope, as about the vertex of a parabola: ten times
-    /// further out the result has still hardly moved.
+    /// Whether the stretch is level only because the last bit hides the slope, as about the vertex of a parabola: ten
+    /// times further out the result has still hardly moved.
     bool level_by_rounding(const Stretch& s)
     {
         if (seen_.whole()) return false;
@@ -179,7 +182,8 @@ private:
         const auto rise = [&](double times) {
             double most = -1;
             const auto look = [&](double x) {
-                if (const double y = seen_.where().contains(x) ? std::abs(seen_.g(x)) : -1; y > most) most = y;  // false for NaN
+                if (const double y = seen_.where().contains(x) ? std::abs(seen_.g(x)) : -1; y > most)
+                    most = y;  // false for NaN
             };
             if (ends_below) look(s.low - times * (s.high - s.low));
             if (ends_above) look(s.high + times * (s.high - s.low));
@@ -212,7 +216,8 @@ private:
 
     void bracket(Sample a, Sample b, int depth)
     {
-        while ((a.x > 0 && b.x > 8 * a.x) || (b.x < 0 && a.x < 8 * b.x)) {  // TOMS 748 goes by differences, and would crawl
+        while ((a.x > 0 && b.x > 8 * a.x) ||
+               (b.x < 0 && a.x < 8 * b.x)) {  // TOMS 748 goes by differences, and would crawl
             const Sample m = seen_.at(seen_.middle(a.x, b.x));
             if (!m.known()) return around(a, m, b, depth);
             if (m.g == 0) return static_cast<void>(hit(m.x));
@@ -232,9 +237,12 @@ private:
         };
         using namespace boost::math::policies;
         using Quiet = policy<domain_error<ignore_error>, evaluation_error<ignore_error>, pole_error<ignore_error>>;
-        const auto close_enough = [](double x, double y) { return std::abs(y - x) <= 2 * eps * std::min(std::abs(x), std::abs(y)); };
+        const auto close_enough = [](double x, double y) {
+            return std::abs(y - x) <= 2 * eps * std::min(std::abs(x), std::abs(y));
+        };
         std::uintmax_t most = 300;
-        const auto [low, high] = boost::math::tools::toms748_solve(seen, a.x, b.x, a.g, b.g, close_enough, most, Quiet());
+        const auto [low, high] = boost::math::tools::toms748_solve(seen, a.x, b.x, a.g, b.g, close_enough, most,
+                                                                   Quiet());
         if (hole) return around(a, refused, b, depth);
         const auto recall = [&](double x) {
             for (const Sample& s : lately)
@@ -244,13 +252,15 @@ private:
         const Sample left = recall(low), right = recall(high);
         const Sample& nearer = std::abs(left.g) <= std::abs(right.g) ? left : right;
         if (nearer.g == 0) return static_cast<void>(hit(nearer.x));
-        // From one number to the next but one a continuous result moves by no more than its steepness times the last bit.
+        // From one number to the next but one a continuous result moves by no more than its steepness times the last
+        // bit.
         const double change = std::abs(right.g - left.g);
         if (change <= 1e-8 * size(a, b) || (change <= 1e-6 * size(a, b) && rough(left, right))) return add(nearer.x);
         leap(left, right);
     }
 
-    /// Whether the result is as rough on either side as it is from the one to the other: steep, or not computed any better.
+    /// Whether the result is as rough on either side as it is from the one to the other: steep, or not computed any
+    /// better.
     bool rough(const Sample& a, const Sample& b)
     {
         const double step = std::abs(b.x - a.x);
@@ -278,13 +288,15 @@ private:
         found_.after = b.g + seen_.target();
     }
 
-    /// Where the result turns back without having crossed the target between its neighbours: it may have touched or passed it.
+    /// Where the result turns back without having crossed the target between its neighbours: it may have touched or
+    /// passed it.
     void turn(const Sample& a, const Sample& m, const Sample& b)
     {
         if (!a.known() || !m.known() || !b.known() || seen_.whole() || m.g == 0) return;
         const double sign = m.g > 0 ? 1 : -1;
         if (a.g * sign < m.g * sign || b.g * sign < m.g * sign || a.g * sign <= 0 || b.g * sign <= 0) return;
-        if (std::abs(m.g) > 100 * std::max(std::abs(a.g - m.g), std::abs(b.g - m.g))) return;  // too level to come so far
+        if (std::abs(m.g) > 100 * std::max(std::abs(a.g - m.g), std::abs(b.g - m.g)))
+            return;  // too level to come so far
         std::uintmax_t most = 60;
         const auto away = [&](double x) {
             const double y = seen_.g(x) * sign;
@@ -302,15 +314,17 @@ private:
 
     void add(double x) { found_.answers.push_back({x == 0 ? 0.0 : x, x == 0 ? 0.0 : x}); }
 
-    /// Whether nothing but rounding lies between two answers: two brackets that share an end may both have found it, and
-    /// rounding in the formula may cross the target more than once.
+    /// Whether nothing but rounding lies between two answers: two brackets that share an end may both have found it,
+    /// and rounding in the formula may cross the target more than once.
     bool one(double a, double b)
     {
         const double largest = std::max(std::abs(a), std::abs(b));
         if (b - a <= 8 * eps * largest) return true;
         const double width = found_.searched.high - found_.searched.low;
-        const double noise = 1e-10 * (seen_.target() != 0 ? std::abs(seen_.target()) : found_.results.high - found_.results.low);
-        return b - a <= std::max(1e-6 * largest, 1e-12 * std::min(1.0, width)) && std::abs(seen_.g(a + (b - a) / 2)) <= noise;
+        const double noise = 1e-10 * (seen_.target() != 0 ? std::abs(seen_.target())
+                                                          : found_.results.high - found_.results.low);
+        return b - a <= std::max(1e-6 * largest, 1e-12 * std::min(1.0, width)) &&
+               std::abs(seen_.g(a + (b - a) / 2)) <= noise;
     }
 
     /// Likewise of two that are far apart: the last bits of the result are all that changes between them.

@@ -48,7 +48,8 @@ std::string answers_text(const SolveQuestion& q, const Solutions& s)
     return made;
 }
 
-cutwater_status refuse_unknown(const SolveQuestion& q, cutwater_status status, const std::string& sentence, cutwater_refusal* refusal)
+cutwater_status refuse_unknown(const SolveQuestion& q, cutwater_status status, const std::string& sentence,
+                               cutwater_refusal* refusal)
 {
     refuse(status, sentence.ends_with('.') ? sentence : sentence + '.', refusal);
     blame(*q.function, q.unknown, -1, refusal);
@@ -67,18 +68,26 @@ std::string target_text(const SolveQuestion& q)
     return std::string(out.name) + " = " + in_unit(q.target, out.unit);
 }
 
-cutwater_status read_target(const SolveQuestion& q, const cutwater_value* target, double& number, cutwater_refusal* refusal)
+cutwater_status read_target(const SolveQuestion& q, const cutwater_value* target, double& number,
+                            cutwater_refusal* refusal)
 {
     const ResultInfo& out = q.function->results[q.result];
     if (target && target->kind == CUTWATER_NUMBER) {
         number = target->number;
     } else if (target && target->kind == CUTWATER_TEXT && target->text) {
-        if (const auto status = read_quantity(*out.quantity, *out.unit, target->text, number, refusal); status != CUTWATER_OK) return status;
+        if (const auto status = read_quantity(*out.quantity, *out.unit, target->text, number, refusal);
+            status != CUTWATER_OK)
+            return status;
     } else {
-        return refuse(CUTWATER_MISSING, std::string(q.function->name) + ": the target for " + out.full_name + " is missing: a number or a text with a unit.", refusal);
+        return refuse(CUTWATER_MISSING,
+                      std::string(q.function->name) + ": the target for " + out.full_name +
+                          " is missing: a number or a text with a unit.",
+                      refusal);
     }
     if (std::isfinite(number)) return CUTWATER_OK;
-    return refuse(CUTWATER_NOT_FINITE, std::string(q.function->name) + ": the target for " + out.full_name + " is not a finite number.", refusal);
+    return refuse(CUTWATER_NOT_FINITE,
+                  std::string(q.function->name) + ": the target for " + out.full_name + " is not a finite number.",
+                  refusal);
 }
 
 /// The record's interval, narrowed; NaN leaves an end as it is.
@@ -105,8 +114,9 @@ bool another_input_at_fault(const SolveQuestion& q, const cutwater_refusal& r)
 
 }  // namespace
 
-cutwater_status ask_solve(const FunctionInfo& f, std::span<const cutwater_value> values, const char* unknown, const char* result,
-                          const cutwater_value* target, double low, double high, SolveQuestion& q, cutwater_refusal* refusal)
+cutwater_status ask_solve(const FunctionInfo& f, std::span<const cutwater_value> values, const char* unknown,
+                          const char* result, const cutwater_value* target, double low, double high, SolveQuestion& q,
+                          cutwater_refusal* refusal)
 {
     q.function = &f;
     q.unknown = find_input(f, unknown ? unknown : "");
@@ -118,7 +128,9 @@ cutwater_status ask_solve(const FunctionInfo& f, std::span<const cutwater_value>
                              Quoted(unknown ? unknown : "").view(), names);
     }
     const InputInfo& in = f.inputs[q.unknown];
-    if (in.kind != Kind::quantity) return refuse_unknown(q, CUTWATER_WRONG_KIND, "only an input that is a single number can be solved for", refusal);
+    if (in.kind != Kind::quantity)
+        return refuse_unknown(q, CUTWATER_WRONG_KIND, "only an input that is a single number can be solved for",
+                              refusal);
     if (const auto status = choose_result(f, result, q.result, refusal); status != CUTWATER_OK) return status;
     if (const auto status = read_target(q, target, q.target, refusal); status != CUTWATER_OK) return status;
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
@@ -129,7 +141,8 @@ cutwater_status ask_solve(const FunctionInfo& f, std::span<const cutwater_value>
     if (values.size() > f.inputs.size()) return read_arguments(f, values, q.given, refusal);
     q.where = in.interval;
     if (narrow(q.where, low, high)) return CUTWATER_OK;
-    return refuse_unknown(q, CUTWATER_OUT_OF_INTERVAL, "between the two ends to search lies nothing that the function permits", refusal);
+    return refuse_unknown(q, CUTWATER_OUT_OF_INTERVAL,
+                          "between the two ends to search lies nothing that the function permits", refusal);
 }
 
 cutwater_status refuse_solutions(const SolveQuestion& q, const Solutions& s, cutwater_refusal* refusal)
@@ -142,29 +155,38 @@ cutwater_status refuse_solutions(const SolveQuestion& q, const Solutions& s, cut
     }
     if (!s.computed && s.example.status != CUTWATER_OK)
         return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                              "none of the values looked at, from " + searched_text(q, s.searched) + ", can be computed; for one of them: " +
-                                  s.example.message,
+                              "none of the values looked at, from " + searched_text(q, s.searched) +
+                                  ", can be computed; for one of them: " + s.example.message,
                               refusal);
-    if (!s.computed) return refuse_unknown(q, CUTWATER_NO_ANSWER, "there is no value to look at in the interval", refusal);
+    if (!s.computed)
+        return refuse_unknown(q, CUTWATER_NO_ANSWER, "there is no value to look at in the interval", refusal);
     const std::string searched = " (searched: " + searched_text(q, s.searched) +
-                                 (s.skipped ? "; can be computed: " + searched_text(q, s.computable) : std::string()) + ")";
+                                 (s.skipped ? "; can be computed: " + searched_text(q, s.computable) : std::string()) +
+                                 ")";
     if (s.answers.size() == 1 && s.answers.front().wide())
-        return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS, "every value " + answer_text(q, s.answers.front()) + " gives " + target_text(q) + searched,
-                              refusal);
-    if (!s.answers.empty()) return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS, target_text(q) + " has several answers: " + answers_text(q, s) + searched, refusal);
-    const std::string none = (in.whole ? std::string("no whole number looked at") : "none of the " + std::to_string(s.computed) + " values computed") +
+        return refuse_unknown(
+            q, CUTWATER_SEVERAL_ANSWERS,
+            "every value " + answer_text(q, s.answers.front()) + " gives " + target_text(q) + searched, refusal);
+    if (!s.answers.empty())
+        return refuse_unknown(q, CUTWATER_SEVERAL_ANSWERS,
+                              target_text(q) + " has several answers: " + answers_text(q, s) + searched, refusal);
+    const std::string none = (in.whole ? std::string("no whole number looked at")
+                                       : "none of the " + std::to_string(s.computed) + " values computed") +
                              " gives " + target_text(q) + ": ";
     if (s.jump)
         return refuse_unknown(q, CUTWATER_NO_ANSWER,
                               none + "from " + in_unit(s.leap.low, in.unit) + " to " +
-                                  (in.whole ? in_unit(s.leap.high, in.unit) : std::string("the next number")) + " it leaps from " +
-                                  in_unit(s.before, out.unit) + " to " + in_unit(s.after, out.unit) + searched,
+                                  (in.whole ? in_unit(s.leap.high, in.unit) : std::string("the next number")) +
+                                  " it leaps from " + in_unit(s.before, out.unit) + " to " +
+                                  in_unit(s.after, out.unit) + searched,
                               refusal);
     if (s.results.low == s.results.high)
-        return refuse_unknown(q, CUTWATER_NO_ANSWER, none + "all give " + in_unit(s.results.low, out.unit) + searched, refusal);
+        return refuse_unknown(q, CUTWATER_NO_ANSWER, none + "all give " + in_unit(s.results.low, out.unit) + searched,
+                              refusal);
     return refuse_unknown(q, CUTWATER_NO_ANSWER,
-                          none + "the least seen is " + in_unit(s.results.low, out.unit) + " (at " + in_unit(s.least_at, in.unit) +
-                              "), the greatest " + in_unit(s.results.high, out.unit) + " (at " + in_unit(s.greatest_at, in.unit) + ")" + searched,
+                          none + "the least seen is " + in_unit(s.results.low, out.unit) + " (at " +
+                              in_unit(s.least_at, in.unit) + "), the greatest " + in_unit(s.results.high, out.unit) +
+                              " (at " + in_unit(s.greatest_at, in.unit) + ")" + searched,
                           refusal);
 }
 
@@ -175,7 +197,8 @@ cutwater_status one_solution(const SolveQuestion& q, const Solutions& s, double&
     return CUTWATER_OK;
 }
 
-cutwater_status all_solutions(const SolveQuestion& q, const Solutions& s, std::vector<double>& found, cutwater_refusal* refusal)
+cutwater_status all_solutions(const SolveQuestion& q, const Solutions& s, std::vector<double>& found,
+                              cutwater_refusal* refusal)
 {
     const bool any_wide = std::any_of(s.answers.begin(), s.answers.end(), [](const Stretch& a) { return a.wide(); });
     if (s.answers.empty() || any_wide) return refuse_solutions(q, s, refusal);

@@ -6,7 +6,10 @@
 namespace cutwater {
 namespace {
 
-bool letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80; }
+bool letter(char c)
+{
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
+}
 bool digit(char c) { return c >= '0' && c <= '9'; }
 bool of_identifier(char c) { return letter(c) || digit(c) || c == '_' || c == '\''; }
 
@@ -17,11 +20,13 @@ std::size_t token_end(std::string_view text, std::size_t i)
     return i;
 }
 
-constexpr std::string_view mathematics[] = {"alpha", "beta", "gamma", "delta", "epsilon", "eps",  "zeta", "eta",  "theta", "kappa",
-                                            "lambda", "mu",  "nu",    "rho",   "sigma",   "tau",  "phi",  "omega", "pi",   "sqrt",
-                                            "log",   "exp",  "sin",   "cos",   "tan",     "asin", "acos", "atan", "tanh",  "abs",
-                                            "min",   "max",  "sum",   "log10", "sinh",    "cosh", "cbrt", "ln",   "xi",    "psi"};
-constexpr std::string_view short_words[] = {"in", "of", "at", "is", "by", "if", "as", "or", "to", "on", "no", "so", "be", "it"};
+constexpr std::string_view mathematics[] = {"alpha", "beta",  "gamma",  "delta", "epsilon", "eps", "zeta",  "eta",
+                                            "theta", "kappa", "lambda", "mu",    "nu",      "rho", "sigma", "tau",
+                                            "phi",   "omega", "pi",     "sqrt",  "log",     "exp", "sin",   "cos",
+                                            "tan",   "asin",  "acos",   "atan",  "tanh",    "abs", "min",   "max",
+                                            "sum",   "log10", "sinh",   "cosh",  "cbrt",    "ln",  "xi",    "psi"};
+constexpr std::string_view short_words[] = {"in", "of", "at", "is", "by", "if", "as",
+                                            "or", "to", "on", "no", "so", "be", "it"};
 
 template <class List>
 bool among(const List& list, std::string_view token)
@@ -55,7 +60,8 @@ public:
         return true;
     }
 
-    /// Whether it says what unit a symbol is taken in: "T in kelvin". A number in the record's unit must not stand there.
+    /// Whether it says what unit a symbol is taken in: "T in kelvin". A number in the record's unit must not stand
+    /// there.
     bool gives_unit_of(std::string_view symbol) const
     {
         bool names = false, in = false;
@@ -68,7 +74,8 @@ public:
         return names && in;
     }
 
-    /// Appends the clause; true when a symbol was replaced. The left side of "y = …" keeps its symbols when it is one symbol.
+    /// Appends the clause; true when a symbol was replaced. The left side of "y = …" keeps its symbols when it is one
+    /// symbol.
     bool write(std::string& to) const
     {
         bool replaced = false;
@@ -101,7 +108,8 @@ private:
     bool prose(std::string_view token) const
     {
         if (among(short_words, token)) return true;
-        if (token.size() < 3 || !std::all_of(token.begin(), token.end(), [](char c) { return c >= 'a' && c <= 'z'; })) return false;
+        if (token.size() < 3 || !std::all_of(token.begin(), token.end(), [](char c) { return c >= 'a' && c <= 'z'; }))
+            return false;
         return !find(token) && !among(results_, token) && !among(mathematics, token);
     }
 
@@ -169,7 +177,8 @@ bool ambiguous(std::span<const Replacement> inputs, std::span<const std::string_
 
 }  // namespace
 
-std::string substituted(std::string_view equation, std::span<const Replacement> inputs, std::span<const std::string_view> results)
+std::string substituted(std::string_view equation, std::span<const Replacement> inputs,
+                        std::span<const std::string_view> results)
 {
     std::string made;
     if (ambiguous(inputs, results)) return made;

@@ -19,10 +19,10 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
 /// One number that is not exact: an input, or a point of a series.
 struct Uncertain {
     std::size_t input;
-    std::size_t point;       // of a series
+    std::size_t point;  // of a series
     bool in_series;
-    double at;               // the estimate
-    double standard;         // standard uncertainty, above 0
+    double at;        // the estimate
+    double standard;  // standard uncertainty, above 0
     cutwater_spread spread;
 };
 
@@ -31,11 +31,11 @@ struct UncertainCall {
     const FunctionInfo* function = nullptr;
     std::size_t result = 0;
     GivenInputs given;
-    std::vector<std::vector<double>> series;   // own copies, one an input, of those whose points are moved
+    std::vector<std::vector<double>> series;  // own copies, one an input, of those whose points are moved
     std::vector<Uncertain> variables;
-    std::vector<std::size_t> numbers;          // the variables that are inputs of their own: only they can be correlated
-    std::vector<double> correlation;           // square, by numbers; empty when there is none
-    std::vector<double> factor;                // lower triangle L with L Lᵀ the correlation, likewise
+    std::vector<std::size_t> numbers;  // the variables that are inputs of their own: only they can be correlated
+    std::vector<double> correlation;   // square, by numbers; empty when there is none
+    std::vector<double> factor;        // lower triangle L with L Lᵀ the correlation, likewise
 
     double& place(GivenInputs& inputs, std::size_t variable);
     bool correlated() const { return !correlation.empty(); }
@@ -47,15 +47,15 @@ bool factorise(UncertainCall& call);
 struct FirstOrder {
     double value = 0;
     double standard = 0;
-    std::vector<double> slopes;    // by variables
+    std::vector<double> slopes;  // by variables
     std::vector<double> shares;
-    double second_order = 0;       // relative change of the standard uncertainty by the second-order terms
-    double shift = 0;              // of the mean by them, in standard uncertainties
-    double bend = 0;               // of the 95 % interval's ends by them, likewise: shift and skewness together
-    double flattening = 0;         // excess kurtosis of the result as far as the inputs' spreads make it
-    bool kinked = false;           // a corner or a leap at the estimates
-    bool strays = false;           // or further off, as far as was looked
-    bool near_end = false;         // part of what the inputs may be is refused
+    double second_order = 0;  // relative change of the standard uncertainty by the second-order terms
+    double shift = 0;         // of the mean by them, in standard uncertainties
+    double bend = 0;          // of the 95 % interval's ends by them, likewise: shift and skewness together
+    double flattening = 0;    // excess kurtosis of the result as far as the inputs' spreads make it
+    bool kinked = false;      // a corner or a leap at the estimates
+    bool strays = false;      // or further off, as far as was looked
+    bool near_end = false;    // part of what the inputs may be is refused
 };
 
 /// reach: how many standard uncertainties about the estimates are looked at.

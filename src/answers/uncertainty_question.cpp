@@ -16,10 +16,11 @@ namespace {
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr std::size_t usual_trials = 200000;
 constexpr std::size_t most_trials = 100000000;
-constexpr double enough = 0.05;  // of the standard uncertainty: agreement to one significant digit of it, whatever the digit
+constexpr double enough =
+    0.05;  // of the standard uncertainty: agreement to one significant digit of it, whatever the digit
 
-cutwater_status refuse_uncertainty(const FunctionInfo& f, std::size_t input, cutwater_status status, const std::string& sentence,
-                                   cutwater_refusal* refusal)
+cutwater_status refuse_uncertainty(const FunctionInfo& f, std::size_t input, cutwater_status status,
+                                   const std::string& sentence, cutwater_refusal* refusal)
 {
     refuse(status, "the uncertainty " + sentence + '.', refusal);
     blame(f, input, -1, refusal);
@@ -27,14 +28,16 @@ cutwater_status refuse_uncertainty(const FunctionInfo& f, std::size_t input, cut
 }
 
 /// A text's uncertainty in the input's unit; an offset cancels: 0.5 degC is half a kelvin.
-cutwater_status read_standard(const FunctionInfo& f, std::size_t input, const cutwater_value& u, double& standard, cutwater_refusal* refusal)
+cutwater_status read_standard(const FunctionInfo& f, std::size_t input, const cutwater_value& u, double& standard,
+                              cutwater_refusal* refusal)
 {
     const InputInfo& in = f.inputs[input];
     if (u.kind == CUTWATER_NUMBER) {
         standard = u.number;
     } else {
         double with_offset = 0, zero = 0;
-        if (const auto status = read_text(f, input, u.text, -1, with_offset, refusal); status != CUTWATER_OK) return status;
+        if (const auto status = read_text(f, input, u.text, -1, with_offset, refusal); status != CUTWATER_OK)
+            return status;
         const std::string_view text = u.text;
         const std::size_t unit = text.find_first_not_of("0123456789+-.,eE \t");
         if (unit != std::string_view::npos && in.unit) {  // what nought of that unit would be
@@ -47,19 +50,25 @@ cutwater_status read_standard(const FunctionInfo& f, std::size_t input, const cu
     return refuse_uncertainty(f, input, CUTWATER_OUT_OF_INTERVAL, "must be a finite number from 0 up", refusal);
 }
 
-cutwater_status add_variables(UncertainCall& call, std::size_t input, const cutwater_value& u, cutwater_spread spread, cutwater_refusal* refusal)
+cutwater_status add_variables(UncertainCall& call, std::size_t input, const cutwater_value& u, cutwater_spread spread,
+                              cutwater_refusal* refusal)
 {
     const FunctionInfo& f = *call.function;
     const InputInfo& in = f.inputs[input];
     if (u.kind == CUTWATER_LEFT_OUT) return CUTWATER_OK;
-    if (in.kind == Kind::choice) return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a word has no meaning", refusal);
+    if (in.kind == Kind::choice)
+        return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a word has no meaning", refusal);
     double standard = 0;
     if (u.kind != CUTWATER_SERIES)
         if (const auto status = read_standard(f, input, u, standard, refusal); status != CUTWATER_OK) return status;
     if (in.kind == Kind::quantity) {
-        if (u.kind == CUTWATER_SERIES) return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a number is one number", refusal);
+        if (u.kind == CUTWATER_SERIES)
+            return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a number is one number", refusal);
         if (standard == 0) return CUTWATER_OK;
-        if (in.whole) return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND, "of a whole number cannot be told: compare the results for its neighbours", refusal);
+        if (in.whole)
+            return refuse_uncertainty(f, input, CUTWATER_WRONG_KIND,
+                                      "of a whole number cannot be told: compare the results for its neighbours",
+                                      refusal);
         call.variables.push_back({input, 0, false, call.given[input].number, standard, spread});
         return CUTWATER_OK;
     }
@@ -80,7 +89,8 @@ cutwater_status add_variables(UncertainCall& call, std::size_t input, const cutw
     return CUTWATER_OK;
 }
 
-cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_correlation> list, cutwater_refusal* refusal)
+cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_correlation> list,
+                                 cutwater_refusal* refusal)
 {
     const FunctionInfo& f = *call.function;
     for (std::size_t v = 0; v < call.variables.size(); ++v)
@@ -95,13 +105,17 @@ cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_c
         return i;
     };
     for (const cutwater_correlation& c : list) {
-        if (!(std::abs(c.coefficient) <= 1)) return refuse(CUTWATER_OUT_OF_INTERVAL, "A correlation coefficient must lie from -1 to 1.", refusal);
+        if (!(std::abs(c.coefficient) <= 1))
+            return refuse(CUTWATER_OUT_OF_INTERVAL, "A correlation coefficient must lie from -1 to 1.", refusal);
         const std::size_t i = number_of(c.first), k = number_of(c.second);
         if (i == n || k == n || i == k)
-            return refuse(CUTWATER_WRONG_KIND, "A correlation is between two different inputs that are numbers and have an uncertainty.", refusal);
+            return refuse(CUTWATER_WRONG_KIND,
+                          "A correlation is between two different inputs that are numbers and have an uncertainty.",
+                          refusal);
         if (matrix[i * n + k] != unsaid)
             return refuse(CUTWATER_CONTRADICTION,
-                          std::string(f.name) + ": the correlation of " + f.inputs[static_cast<std::size_t>(c.first)].full_name + " and " +
+                          std::string(f.name) + ": the correlation of " +
+                              f.inputs[static_cast<std::size_t>(c.first)].full_name + " and " +
                               f.inputs[static_cast<std::size_t>(c.second)].full_name + " is given twice.",
                           refusal);
         matrix[i * n + k] = matrix[k * n + i] = c.coefficient;
@@ -111,25 +125,32 @@ cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_c
             if (matrix[i * n + k] == unsaid) matrix[i * n + k] = i == k ? 1 : 0;
     call.correlation = std::move(matrix);
     if (factorise(call)) return CUTWATER_OK;
-    return refuse(CUTWATER_CONTRADICTION, "The correlation coefficients contradict each other: no values can have them all.", refusal);
+    return refuse(CUTWATER_CONTRADICTION,
+                  "The correlation coefficients contradict each other: no values can have them all.", refusal);
 }
 
-cutwater_status make_ready(UncertainCall& call, std::span<const cutwater_value> values, std::span<const cutwater_value> uncertainties,
-                           const cutwater_uncertainty_options& o, cutwater_refusal* refusal)
+cutwater_status make_ready(UncertainCall& call, std::span<const cutwater_value> values,
+                           std::span<const cutwater_value> uncertainties, const cutwater_uncertainty_options& o,
+                           cutwater_refusal* refusal)
 {
     const FunctionInfo& f = *call.function;
     if (const auto status = choose_result(f, o.result, call.result, refusal); status != CUTWATER_OK) return status;
     if (const auto status = read_arguments(f, values, call.given, refusal); status != CUTWATER_OK) return status;
-    if (uncertainties.size() > f.inputs.size()) return refuse(CUTWATER_WRONG_COUNT, "There are more uncertainties than inputs.", refusal);
+    if (uncertainties.size() > f.inputs.size())
+        return refuse(CUTWATER_WRONG_COUNT, "There are more uncertainties than inputs.", refusal);
     call.series.resize(f.inputs.size());
     for (std::size_t i = 0; i < uncertainties.size(); ++i) {
         const std::int32_t spread = o.spreads ? o.spreads[i] : CUTWATER_NORMAL;
         if (spread < CUTWATER_NORMAL || spread > CUTWATER_ARCSINE)
-            return refuse_uncertainty(f, i, CUTWATER_UNKNOWN_WORD, "has a spread that is not known: 0 normal, 1 rectangular, 2 triangular, 3 arcsine", refusal);
-        if (const auto status = add_variables(call, i, uncertainties[i], static_cast<cutwater_spread>(spread), refusal); status != CUTWATER_OK)
+            return refuse_uncertainty(
+                f, i, CUTWATER_UNKNOWN_WORD,
+                "has a spread that is not known: 0 normal, 1 rectangular, 2 triangular, 3 arcsine", refusal);
+        if (const auto status = add_variables(call, i, uncertainties[i], static_cast<cutwater_spread>(spread), refusal);
+            status != CUTWATER_OK)
             return status;
     }
-    if (!o.correlations && o.correlation_count) return refuse(CUTWATER_MISSING, "The pointer to the correlations is null.", refusal);
+    if (!o.correlations && o.correlation_count)
+        return refuse(CUTWATER_MISSING, "The pointer to the correlations is null.", refusal);
     return add_correlations(call, {o.correlations, o.correlation_count}, refusal);
 }
 
@@ -155,13 +176,19 @@ std::string doubt(const FirstOrder& first)
         return text + " %";
     };
     if (first.near_end) return "part of what the inputs may be is refused by the function";
-    if (first.standard == 0) return "close to the estimates no input moves the result, and what lies further off it does not see";
+    if (first.standard == 0)
+        return "close to the estimates no input moves the result, and what lies further off it does not see";
     if (first.kinked) return "the result has a corner or a leap where the inputs lie";
     if (first.strays) return "the result has a corner or a leap within what the inputs may be";
-    if (std::abs(first.second_order) > enough) return "the next term changes the standard uncertainty by " + per_cent(first.second_order);
-    if (std::abs(first.shift) > enough) return "the next term moves the result by " + per_cent(first.shift) + " of its standard uncertainty";
-    if (std::abs(first.bend) > enough) return "the result is skewed: the next term moves an end of the interval by " + per_cent(first.bend) + " of the standard uncertainty";
-    if (std::abs(first.flattening) > 0.4) return "the inputs that matter are not spread normally, and neither is the result";
+    if (std::abs(first.second_order) > enough)
+        return "the next term changes the standard uncertainty by " + per_cent(first.second_order);
+    if (std::abs(first.shift) > enough)
+        return "the next term moves the result by " + per_cent(first.shift) + " of its standard uncertainty";
+    if (std::abs(first.bend) > enough)
+        return "the result is skewed: the next term moves an end of the interval by " + per_cent(first.bend) +
+               " of the standard uncertainty";
+    if (std::abs(first.flattening) > 0.4)
+        return "the inputs that matter are not spread normally, and neither is the result";
     return made;
 }
 
@@ -175,16 +202,18 @@ void compare(cutwater_uncertainty_report& report, const std::string& doubted)
 {
     const double far = std::max(std::abs(report.low - report.trial_low), std::abs(report.high - report.trial_high));
     std::string sentence;
-    report.trusted = far <= enough * report.standard && report.refused == 0 && (report.standard > 0 || report.deviation == 0);
+    report.trusted = far <= enough * report.standard && report.refused == 0 &&
+                     (report.standard > 0 || report.deviation == 0);
     if (report.trusted && report.standard == 0)
         sentence = "No trial moved the result";
     else if (report.standard == 0 && report.refused == 0)
         sentence = "The first order is not to be trusted: it finds no uncertainty, and the trials do";
     else if (report.trusted)
-        sentence = "First order and Monte Carlo agree: the ends of their intervals differ by less than 5 % of the standard uncertainty";
+        sentence = "First order and Monte Carlo agree: the ends of their intervals differ by less than 5 % of the "
+                   "standard uncertainty";
     else if (report.refused)
-        sentence = "The first order is not to be trusted: " + std::to_string(report.refused) + " of " + std::to_string(report.trials) +
-                   " trials were refused by the function and are left out";
+        sentence = "The first order is not to be trusted: " + std::to_string(report.refused) + " of " +
+                   std::to_string(report.trials) + " trials were refused by the function and are left out";
     else
         sentence = "The first order is not to be trusted: the ends of its interval lie up to " + [&] {
             std::string text;
@@ -211,21 +240,25 @@ void spoil(cutwater_uncertainty_report& r) noexcept
     r.remark[0] = 0;
 }
 
-cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_value> values, std::span<const cutwater_value> uncertainties,
-                            const cutwater_uncertainty_options& o, cutwater_uncertainty_report& report, cutwater_refusal* refusal)
+cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_value> values,
+                            std::span<const cutwater_value> uncertainties, const cutwater_uncertainty_options& o,
+                            cutwater_uncertainty_report& report, cutwater_refusal* refusal)
 {
     UncertainCall call;
     call.function = &f;
     const double coverage = o.coverage == 0 ? 0.95 : o.coverage;
-    if (!(coverage > 0 && coverage < 1)) return refuse(CUTWATER_OUT_OF_INTERVAL, "coverage must lie above 0 and below 1 (0.95 is usual).", refusal);
+    if (!(coverage > 0 && coverage < 1))
+        return refuse(CUTWATER_OUT_OF_INTERVAL, "coverage must lie above 0 and below 1 (0.95 is usual).", refusal);
     if (o.monte_carlo < CUTWATER_WHEN_NEEDED || o.monte_carlo > CUTWATER_NEVER)
         return refuse(CUTWATER_UNKNOWN_WORD, "monte_carlo must be 0 (when needed), 1 (always) or 2 (never).", refusal);
     const std::size_t trials = o.trials ? o.trials : usual_trials;
-    if (trials < 1000 || trials > most_trials) return refuse(CUTWATER_OUT_OF_INTERVAL, "trials must lie from 1000 to 100 000 000.", refusal);
+    if (trials < 1000 || trials > most_trials)
+        return refuse(CUTWATER_OUT_OF_INTERVAL, "trials must lie from 1000 to 100 000 000.", refusal);
     if (const auto status = make_ready(call, values, uncertainties, o, refusal); status != CUTWATER_OK) return status;
     const double factor = std::sqrt(2.0) * boost::math::erf_inv(coverage);
     FirstOrder first;
-    if (const auto status = first_order(call, std::max(2.0, factor), first, refusal); status != CUTWATER_OK) return status;
+    if (const auto status = first_order(call, std::max(2.0, factor), first, refusal); status != CUTWATER_OK)
+        return status;
     store_by_input(call, first, report);
     report.value = first.value;
     report.standard = first.standard;
@@ -237,7 +270,8 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     say(report, doubted.empty() ? "The first order will do: the next terms change it by less than 5 %."
                                 : "The first order is not to be trusted: " + doubted + ".");
     if (call.variables.empty()) say(report, "All inputs are exact.");
-    if (call.variables.empty() || o.monte_carlo == CUTWATER_NEVER || (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
+    if (call.variables.empty() || o.monte_carlo == CUTWATER_NEVER ||
+        (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
         return CUTWATER_OK;
     Trials made;
     if (const auto status = monte_carlo(call, trials, o.seed, coverage, made, refusal); status != CUTWATER_OK) {

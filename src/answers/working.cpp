@@ -118,7 +118,8 @@ void look_at_relations(Working& w)
     if (f.relations.empty()) return;
     bool reached = true;
     for (std::size_t i = 0; i < f.inputs.size(); ++i)
-        reached = reached && w.inputs[i].state == Working::Input::State::read && w.limits[i].state != Working::Limit::State::outside;
+        reached = reached && w.inputs[i].state == Working::Input::State::read &&
+                  w.limits[i].state != Working::Limit::State::outside;
     if (!reached || w.status == CUTWATER_BAD_SERIES) return;
     for (Working::Relation& relation : w.relations) {
         if (relation == Working::Relation::broken) return;  // those after it were not looked at
@@ -134,7 +135,8 @@ void substitute(Working& w)
     std::array<std::string_view, most_results> symbols;
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const InputInfo& in = f.inputs[i];
-        if (in.kind == Kind::quantity && w.inputs[i].state == Working::Input::State::read && std::isfinite(w.inputs[i].given.number))
+        if (in.kind == Kind::quantity && w.inputs[i].state == Working::Input::State::read &&
+            std::isfinite(w.inputs[i].given.number))
             add_quantity(texts[i], w.inputs[i].given.number, unit_symbol(in.unit), result_digits);
         replacements[i] = {in.symbol, texts[i]};
     }

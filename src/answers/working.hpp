@@ -15,7 +15,7 @@ struct Working {
         enum class State { read, not_read, not_looked_at } state = State::not_looked_at;
         bool by_default = false;
         Given given{};
-        const char* text = nullptr;    // as it was given, when that was a text
+        const char* text = nullptr;  // as it was given, when that was a text
     };
     struct Step {
         std::string symbol;
@@ -30,22 +30,22 @@ struct Working {
     };
     struct Limit {
         enum class State { inside, outside, not_looked_at } state = State::not_looked_at;
-        double worst = 0;              // the number nearest to an end, or the one outside; of a series any of its points
-        bool any_end = false;          // whether there is an end to come near to
-        double end = 0;                // the nearest finite one
-        double distance = 0;           // to it
+        double worst = 0;      // the number nearest to an end, or the one outside; of a series any of its points
+        bool any_end = false;  // whether there is an end to come near to
+        double end = 0;        // the nearest finite one
+        double distance = 0;   // to it
     };
     enum class Relation { held, broken, not_looked_at };
 
     const FunctionInfo* function = nullptr;
     std::vector<Input> inputs;
     std::vector<Step> steps;
-    std::vector<Result> results;       // empty when refused
-    std::vector<Limit> limits;         // one an input; not_looked_at for a choice
+    std::vector<Result> results;  // empty when refused
+    std::vector<Limit> limits;    // one an input; not_looked_at for a choice
     std::vector<Relation> relations;
     cutwater_status status = CUTWATER_OK;
     cutwater_refusal refusal{};
-    std::string substituted;           // empty when it could not be done safely
+    std::string substituted;  // empty when it could not be done safely
 };
 
 Working work(const FunctionInfo& f, std::span<const cutwater_value> values);

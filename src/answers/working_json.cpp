@@ -146,7 +146,16 @@ void write_json(const Working& w, std::string& to)
     for (std::size_t i = 0; i < w.inputs.size(); ++i) write_input(json, f.inputs[i], w.inputs[i]);
     json.close(']').key("steps").open('[');
     for (const Working::Step& step : w.steps)
-        json.open('{').key("symbol").text(step.symbol).key("equation").text(step.equation).key("value").number(step.value).key("unit").text(step.unit).close('}');
+        json.open('{')
+            .key("symbol")
+            .text(step.symbol)
+            .key("equation")
+            .text(step.equation)
+            .key("value")
+            .number(step.value)
+            .key("unit")
+            .text(step.unit)
+            .close('}');
     json.close(']').key("results").open('[');
     for (std::size_t j = 0; j < w.results.size(); ++j) write_result(json, f.results[j], w.results[j]);
     json.close(']').key("limits").open('[');
@@ -178,7 +187,9 @@ std::string refusal_alone(const cutwater_refusal& refusal, std::int32_t form)
         json.close('}');
         return made;
     }
-    default: made = std::string("Refused\n  ") + refusal.message + "\n"; return form == CUTWATER_TEXT_ASCII ? ascii(made) : made;
+    default:
+        made = std::string("Refused\n  ") + refusal.message + "\n";
+        return form == CUTWATER_TEXT_ASCII ? ascii(made) : made;
     }
 }
 

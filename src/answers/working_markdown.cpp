@@ -12,8 +12,20 @@ std::string plain(std::string_view text)
     std::string made;
     for (const char c : text) {
         switch (c) {
-        case '\\': case '`': case '*': case '_': case '{': case '}': case '[': case ']': case '<': case '>': case '#': case '|':
-        case '~': case '$': made += '\\'; break;
+        case '\\':
+        case '`':
+        case '*':
+        case '_':
+        case '{':
+        case '}':
+        case '[':
+        case ']':
+        case '<':
+        case '>':
+        case '#':
+        case '|':
+        case '~':
+        case '$': made += '\\'; break;
         default: break;
         }
         made += c;
@@ -42,8 +54,10 @@ void put_in(std::string& to, const Working& w)
     for (std::size_t i = 0; i < w.inputs.size(); ++i) {
         const InputInfo& in = w.function->inputs[i];
         const Working::Input& input = w.inputs[i];
-        const std::string value = input.state == Working::Input::State::read ? plain(value_text(in, input)) : "**not read**";
-        row(to, {code(in.symbol), code(in.name), input.by_default ? "default" : plain(given_text(in, input)), value, plain(in.meaning)});
+        const std::string value = input.state == Working::Input::State::read ? plain(value_text(in, input))
+                                                                             : "**not read**";
+        row(to, {code(in.symbol), code(in.name), input.by_default ? "default" : plain(given_text(in, input)), value,
+                 plain(in.meaning)});
     }
 }
 
@@ -90,7 +104,8 @@ void write_markdown(const Working& w, std::string& to)
         to += "\n| Symbol | Result | Value | Meaning |\n|---|---|---:|---|\n";
         for (std::size_t j = 0; j < w.results.size(); ++j) {
             const ResultInfo& out = f.results[j];
-            row(to, {code(out.symbol), code(out.name), "**" + plain(result_text(out, w.results[j], result_digits)) + "**", plain(out.meaning)});
+            row(to, {code(out.symbol), code(out.name),
+                     "**" + plain(result_text(out, w.results[j], result_digits)) + "**", plain(out.meaning)});
         }
     }
     if (!w.limits.empty()) limits(to, w);

@@ -40,7 +40,8 @@ std::string value_text(const InputInfo& in, const Working::Input& input)
     switch (in.kind) {
     case Kind::choice: return in.words[static_cast<std::size_t>(input.given.word)];
     case Kind::series:
-        return series_text(input.given.series.data, input.given.series.length, input.given.series.stride, unit, result_digits);
+        return series_text(input.given.series.data, input.given.series.length, input.given.series.stride, unit,
+                           result_digits);
     case Kind::quantity: break;
     }
     std::string made;

@@ -1,4 +1,5 @@
-// The working as plain text, for a cell, a terminal and a design file: no line above 96 columns but for what cannot be cut.
+// The working as plain text, for a cell, a terminal and a design file: no line above 96 columns but for what cannot be
+// cut.
 #include "answers/probe.hpp"
 #include "answers/shown.hpp"
 #include "answers/working.hpp"
@@ -102,7 +103,8 @@ private:
 std::string put_in_text(const InputInfo& in, const Working::Input& input)
 {
     const std::string given = given_text(in, input);
-    if (input.state == Working::Input::State::not_read) return given.empty() ? "not read" : "\"" + given + "\" not read";
+    if (input.state == Working::Input::State::not_read)
+        return given.empty() ? "not read" : "\"" + given + "\" not read";
     const std::string value = value_text(in, input) + (input.by_default ? " (default)" : "");
     return given.empty() ? value : given + " = " + value;
 }
@@ -115,7 +117,8 @@ void put_in(Page& page, const Working& w)
         const InputInfo& in = w.function->inputs[i];
         rows.push_back({in.symbol, in.name, put_in_text(in, w.inputs[i]), in.meaning});
         if (width(rows.back()[2]) <= 34) continue;
-        rows.back()[3] = std::exchange(rows.back()[2], "") + "; " + rows.back()[3];  // a long text does not widen its column
+        rows.back()[3] = std::exchange(rows.back()[2], "") + "; " +
+                         rows.back()[3];  // a long text does not widen its column
     }
     page.table(std::move(rows));
 }

@@ -24,9 +24,12 @@ public:
     bool take_number(double& value, std::string& written)
     {
         const std::string_view token = rest_.substr(0, std::min(rest_.find_first_of(" ,]"), rest_.size()));
-        if (token == "nan") value = std::numeric_limits<double>::quiet_NaN();
-        else if (token == "inf") value = std::numeric_limits<double>::infinity();
-        else if (token == "-inf") value = -std::numeric_limits<double>::infinity();
+        if (token == "nan")
+            value = std::numeric_limits<double>::quiet_NaN();
+        else if (token == "inf")
+            value = std::numeric_limits<double>::infinity();
+        else if (token == "-inf")
+            value = -std::numeric_limits<double>::infinity();
         else {
             const auto [end, error] = std::from_chars(token.data(), token.data() + token.size(), value);
             if (error != std::errc() || end != token.data() + token.size()) return false;

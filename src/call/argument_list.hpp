@@ -13,7 +13,7 @@ namespace cutwater {
 struct ListedArgument {
     std::int32_t kind = CUTWATER_LEFT_OUT;
     double number = 0;
-    std::string text;            // of a text; as it was written, of a number
+    std::string text;  // of a text; as it was written, of a number
     std::vector<double> series;
     std::vector<std::string> written;  // the series' numbers, as they were written
 

@@ -25,8 +25,8 @@ cutwater_status read_word(const FunctionText& f, std::size_t input, const cutwat
 
 }  // namespace
 
-cutwater_status read_text(const FunctionText& f, std::size_t input, const char* text, std::int64_t element, double& number,
-                          cutwater_refusal* refusal) noexcept
+cutwater_status read_text(const FunctionText& f, std::size_t input, const char* text, std::int64_t element,
+                          double& number, cutwater_refusal* refusal) noexcept
 {
     if (!text) return refuse_missing(f, input, refusal);
     const InputInfo& in = f.inputs[input];
@@ -66,7 +66,8 @@ cutwater_status read_arguments(const FunctionText& f, std::span<const cutwater_v
                                cutwater_refusal* refusal) noexcept
 {
     if (values.size() > f.inputs.size())
-        return refuse_saying(CUTWATER_WRONG_COUNT, refusal, "{} takes {} inputs; {} were given.", f.name, f.inputs.size(), values.size());
+        return refuse_saying(CUTWATER_WRONG_COUNT, refusal, "{} takes {} inputs; {} were given.", f.name,
+                             f.inputs.size(), values.size());
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const cutwater_value value = i < values.size() ? values[i] : cutwater_value{};
         if (const auto status = read_argument(f, i, value, given[i], refusal); status != CUTWATER_OK) return status;

@@ -25,7 +25,7 @@ inline cutwater_status read_arguments(const FunctionText& f, std::span<const cut
 }
 
 /// Reads a text that stands for one number of an input, or for one element of it when that is a series.
-cutwater_status read_text(const FunctionText& f, std::size_t input, const char* text, std::int64_t element, double& number,
-                          cutwater_refusal* refusal) noexcept;
+cutwater_status read_text(const FunctionText& f, std::size_t input, const char* text, std::int64_t element,
+                          double& number, cutwater_refusal* refusal) noexcept;
 
 }  // namespace cutwater

@@ -28,7 +28,8 @@ private:
 cutwater_status refuse_count(const FunctionInfo& f, const char* what, std::size_t wanted, std::size_t given,
                              cutwater_refusal* refusal)
 {
-    return refuse_saying(CUTWATER_WRONG_COUNT, refusal, "{} has {} {}; room was given for {}.", f.name, wanted, what, given);
+    return refuse_saying(CUTWATER_WRONG_COUNT, refusal, "{} has {} {}; room was given for {}.", f.name, wanted, what,
+                         given);
 }
 
 }  // namespace
@@ -36,7 +37,8 @@ cutwater_status refuse_count(const FunctionInfo& f, const char* what, std::size_
 cutwater_status call_by_name(const FunctionInfo& f, std::span<const cutwater_value> inputs, cutwater_result* results,
                              std::size_t result_count, cutwater_refusal* refusal)
 {
-    if (!results || result_count < f.results.size()) return refuse_count(f, "results", f.results.size(), results ? result_count : 0, refusal);
+    if (!results || result_count < f.results.size())
+        return refuse_count(f, "results", f.results.size(), results ? result_count : 0, refusal);
     Room<Given, most_inputs> given(f.inputs.size());
     if (const auto status = read_arguments(f, inputs, given.data(), refusal); status != CUTWATER_OK) return status;
     Room<Result, most_results> room(f.results.size());

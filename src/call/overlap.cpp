@@ -18,7 +18,8 @@ bool holds_part_of(const Place& column, std::uintptr_t address)
 
 }  // namespace
 
-Place::Place(const double* data, std::size_t numbers, std::ptrdiff_t stride) : begin(reinterpret_cast<std::uintptr_t>(data)), step(0), count(numbers)
+Place::Place(const double* data, std::size_t numbers, std::ptrdiff_t stride)
+    : begin(reinterpret_cast<std::uintptr_t>(data)), step(0), count(numbers)
 {
     if (!data) count = 0;
     if (stride == 0 && count > 1) count = 1;

@@ -25,7 +25,8 @@ struct Columns {
 
 /// Words and series, the same for every row, into shared; columns into in and out.
 cutwater_status gather(const FunctionInfo& f, std::size_t rows, const cutwater_column* columns, const Given* shared,
-                       const char* const* words, const cutwater_result_column* results, Columns& to, cutwater_refusal* refusal)
+                       const char* const* words, const cutwater_result_column* results, Columns& to,
+                       cutwater_refusal* refusal)
 {
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
         const InputInfo& input = f.inputs[i];
@@ -42,21 +43,25 @@ cutwater_status gather(const FunctionInfo& f, std::size_t rows, const cutwater_c
         }
     }
     for (std::size_t j = 0; j < f.results.size(); ++j) {
-        if (rows && !results[j].data) return refuse(CUTWATER_MISSING, "A pointer for a result's column is null.", refusal);
+        if (rows && !results[j].data)
+            return refuse(CUTWATER_MISSING, "A pointer for a result's column is null.", refusal);
         to.out[j] = results[j];
     }
     return CUTWATER_OK;
 }
 
 /// A result may take exactly the column of an input, and else no memory of another column's or its own.
-cutwater_status refuse_overlap(const FunctionInfo& f, std::size_t rows, const Columns& columns, cutwater_refusal* refusal)
+cutwater_status refuse_overlap(const FunctionInfo& f, std::size_t rows, const Columns& columns,
+                               cutwater_refusal* refusal)
 {
     const auto say = [&](std::size_t result, const char* what, const char* other) {
-        return refuse_saying(CUTWATER_CONTRADICTION, refusal, "The column of {} {}{}.", f.results[result].full_name, what, other);
+        return refuse_saying(CUTWATER_CONTRADICTION, refusal, "The column of {} {}{}.", f.results[result].full_name,
+                             what, other);
     };
     for (std::size_t j = 0; j < f.results.size(); ++j) {
         const cutwater_result_column out = columns.out[j];
-        if (rows > 1 && out.stride == 0) return say(j, "has a stride of 0: every row would be written over the last", "");
+        if (rows > 1 && out.stride == 0)
+            return say(j, "has a stride of 0: every row would be written over the last", "");
         const Place written(out.data, rows, out.stride);
         for (std::size_t k = 0; k < j; ++k)
             if (overlap(written, Place(columns.out[k].data, rows, columns.out[k].stride)))
@@ -66,7 +71,9 @@ cutwater_status refuse_overlap(const FunctionInfo& f, std::size_t rows, const Co
             const cutwater_column in = columns.in[i];
             const RawSeries series = columns.shared[i].series;
             if (column && in.data == out.data && (in.stride == out.stride || rows == 1)) continue;
-            if (!overlap(written, column ? Place(in.data, rows, in.stride) : Place(series.data, series.length, series.stride))) continue;
+            if (!overlap(written,
+                         column ? Place(in.data, rows, in.stride) : Place(series.data, series.length, series.stride)))
+                continue;
             say(j, "overlaps it; it may take exactly the same column, with the same stride, or must lie apart", "");
             blame(f, i, -1, refusal);
             return CUTWATER_CONTRADICTION;
@@ -82,7 +89,8 @@ struct Part {
     RowsJob job;
     std::exception_ptr failed;  // why it could not be computed at all, for want of memory say
 
-    void run(const FunctionInfo& f, const Columns& whole, std::uint8_t* bitmap, std::size_t begin, std::size_t rows) noexcept
+    void run(const FunctionInfo& f, const Columns& whole, std::uint8_t* bitmap, std::size_t begin,
+             std::size_t rows) noexcept
     {
         columns = whole;
         first_given = whole.shared;
@@ -91,8 +99,12 @@ struct Part {
             if (column.data) column.data += offset * column.stride;
         for (cutwater_result_column& column : columns.out)
             if (column.data) column.data += offset * column.stride;
-        job = {.rows = rows, .columns = columns.in.data(), .shared = columns.shared.data(), .results = columns.out.data(),
-               .bitmap = bitmap ? bitmap + begin / 8 : nullptr, .first_given = first_given.data()};
+        job = {.rows = rows,
+               .columns = columns.in.data(),
+               .shared = columns.shared.data(),
+               .results = columns.out.data(),
+               .bitmap = bitmap ? bitmap + begin / 8 : nullptr,
+               .first_given = first_given.data()};
         try {
             f.rows(job);
         } catch (...) {
@@ -114,7 +126,8 @@ constexpr std::size_t least_rows_a_thread = 16384;  // below this, starting a th
 std::size_t thread_count(const cutwater_rows_report* report, std::size_t rows)
 {
     if (!report || report->threads == 0 || report->threads == 1) return 1;
-    const unsigned asked = report->threads < 0 ? std::thread::hardware_concurrency() : static_cast<unsigned>(report->threads);
+    const unsigned asked = report->threads < 0 ? std::thread::hardware_concurrency()
+                                               : static_cast<unsigned>(report->threads);
     return std::clamp<std::size_t>(rows / least_rows_a_thread, 1, std::clamp(asked, 1u, 256u));
 }
 
@@ -144,7 +157,8 @@ cutwater_status run_rows(const FunctionInfo& f, std::size_t rows, const Columns&
     const auto several = threads > 1 ? std::make_unique<Part[]>(threads) : nullptr;
     Part* const parts = several ? several.get() : &alone;
     const auto run = [&](std::size_t t) noexcept {
-        if (const std::size_t begin = t * share; begin < rows) parts[t].run(f, columns, bitmap, begin, std::min(share, rows - begin));
+        if (const std::size_t begin = t * share; begin < rows)
+            parts[t].run(f, columns, bitmap, begin, std::min(share, rows - begin));
     };
     if (threads == 1)
         run(0);
@@ -160,11 +174,13 @@ cutwater_status run_rows(const FunctionInfo& f, std::size_t rows, const Columns&
 
 }  // namespace
 
-void refuse_every_row(std::size_t rows, const cutwater_result_column* results, std::size_t count, cutwater_rows_report* report) noexcept
+void refuse_every_row(std::size_t rows, const cutwater_result_column* results, std::size_t count,
+                      cutwater_rows_report* report) noexcept
 {
     for (std::size_t j = 0; results && j < count; ++j)
         for (std::size_t r = 0; results[j].data && r < rows; ++r)
-            results[j].data[static_cast<std::ptrdiff_t>(r) * results[j].stride] = std::numeric_limits<double>::quiet_NaN();
+            results[j].data[static_cast<std::ptrdiff_t>(r) * results[j].stride] =
+                std::numeric_limits<double>::quiet_NaN();
     if (!report) return;
     report->refused = rows;
     if (!report->bitmap) return;
@@ -181,9 +197,12 @@ cutwater_status call_rows(const FunctionInfo& f, std::size_t rows, const cutwate
         refuse_every_row(rows, results, f.results.size(), report);
         return status;
     };
-    if (!f.rows) return whole(refuse(CUTWATER_WRONG_KIND, "A function with a series among its results has no array form.", first));
+    if (!f.rows)
+        return whole(
+            refuse(CUTWATER_WRONG_KIND, "A function with a series among its results has no array form.", first));
     Columns gathered;
-    if (const auto status = gather(f, rows, columns, shared, words, results, gathered, first); status != CUTWATER_OK) return whole(status);
+    if (const auto status = gather(f, rows, columns, shared, words, results, gathered, first); status != CUTWATER_OK)
+        return whole(status);
     if (const auto status = refuse_overlap(f, rows, gathered, first); status != CUTWATER_OK) return whole(status);
     return run_rows(f, rows, gathered, report);
 }

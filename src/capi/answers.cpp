@@ -21,7 +21,8 @@ namespace {
 
 /// Finds the function and hands it with its inputs to ask(f, inputs), inside of the guard.
 template <class Ask>
-cutwater_status ask(const char* name, const cutwater_value* inputs, std::size_t count, cutwater_refusal* refusal, Ask&& answer) noexcept
+cutwater_status ask(const char* name, const cutwater_value* inputs, std::size_t count, cutwater_refusal* refusal,
+                    Ask&& answer) noexcept
 {
     return guard(refusal, [&]() -> cutwater_status {
         const std::ptrdiff_t position = name ? find_function(name) : -1;
@@ -70,12 +71,13 @@ cutwater_status cutwater_working(const char* function, const cutwater_value* inp
         if (text.empty()) text = refusal_alone(*why, form);
         if (needed) *needed = text.size();
         if (copy(text, buffer, capacity) || status != CUTWATER_OK) return status;
-        return refuse_saying(CUTWATER_BUFFER_TOO_SMALL, why, "The working has {} bytes and a 0; the buffer holds {}.", text.size(),
-                             buffer ? capacity : 0);
+        return refuse_saying(CUTWATER_BUFFER_TOO_SMALL, why, "The working has {} bytes and a 0; the buffer holds {}.",
+                             text.size(), buffer ? capacity : 0);
     });
 }
 
-cutwater_status cutwater_refusal_text(const cutwater_refusal* refusal, int32_t form, char* buffer, size_t capacity, size_t* needed)
+cutwater_status cutwater_refusal_text(const cutwater_refusal* refusal, int32_t form, char* buffer, size_t capacity,
+                                      size_t* needed)
 {
     if (needed) *needed = 0;
     if (buffer && capacity) *buffer = 0;
@@ -89,33 +91,38 @@ cutwater_status cutwater_refusal_text(const cutwater_refusal* refusal, int32_t f
     });
 }
 
-cutwater_status cutwater_solve_for(const char* function, const cutwater_value* inputs, size_t input_count, const char* unknown,
-                               const char* result, const cutwater_value* target, double low, double high, double* found,
-                               cutwater_refusal* refusal)
+cutwater_status cutwater_solve_for(const char* function, const cutwater_value* inputs, size_t input_count,
+                                   const char* unknown, const char* result, const cutwater_value* target, double low,
+                                   double high, double* found, cutwater_refusal* refusal)
 {
     if (found) *found = std::numeric_limits<double>::quiet_NaN();
     return ask(function, inputs, input_count, refusal, [&](const FunctionInfo& f, auto values) -> cutwater_status {
         if (!found) return refuse(CUTWATER_MISSING, "The pointer for the value found is null.", refusal);
         SolveQuestion question;
-        if (const auto status = ask_solve(f, values, unknown, result, target, low, high, question, refusal); status != CUTWATER_OK)
+        if (const auto status = ask_solve(f, values, unknown, result, target, low, high, question, refusal);
+            status != CUTWATER_OK)
             return status;
         const Solutions solutions = solve(question);
         return one_solution(question, solutions, *found, refusal);
     });
 }
 
-cutwater_status cutwater_solutions(const char* function, const cutwater_value* inputs, size_t input_count, const char* unknown,
-                                   const char* result, const cutwater_value* target, double low, double high, double* roots,
-                                   size_t capacity, size_t* count, cutwater_refusal* refusal)
+cutwater_status cutwater_solutions(const char* function, const cutwater_value* inputs, size_t input_count,
+                                   const char* unknown, const char* result, const cutwater_value* target, double low,
+                                   double high, double* roots, size_t capacity, size_t* count,
+                                   cutwater_refusal* refusal)
 {
     if (count) *count = 0;
     return ask(function, inputs, input_count, refusal, [&](const FunctionInfo& f, auto values) -> cutwater_status {
-        if (!count || (!roots && capacity)) return refuse(CUTWATER_MISSING, "The pointer for the values found is null.", refusal);
+        if (!count || (!roots && capacity))
+            return refuse(CUTWATER_MISSING, "The pointer for the values found is null.", refusal);
         SolveQuestion question;
-        if (const auto status = ask_solve(f, values, unknown, result, target, low, high, question, refusal); status != CUTWATER_OK)
+        if (const auto status = ask_solve(f, values, unknown, result, target, low, high, question, refusal);
+            status != CUTWATER_OK)
             return status;
         std::vector<double> found;
-        if (const auto status = all_solutions(question, solve(question), found, refusal); status != CUTWATER_OK) return status;
+        if (const auto status = all_solutions(question, solve(question), found, refusal); status != CUTWATER_OK)
+            return status;
         *count = found.size();
         std::copy_n(found.begin(), std::min(capacity, found.size()), roots);
         if (*count <= capacity) return CUTWATER_OK;
@@ -131,21 +138,25 @@ cutwater_status cutwater_uncertainty(const char* function, const cutwater_value*
     cutwater_uncertainty_report own{};
     const bool report_usable = report && read_sized(*report, offsetof(cutwater_uncertainty_report, value), own);
     spoil(own);
-    const cutwater_status status = ask(function, inputs, input_count, refusal, [&](const FunctionInfo& f, auto values) -> cutwater_status {
-        if (!report) return refuse(CUTWATER_MISSING, "The pointer for the report is null.", refusal);
-        if (!uncertainties && uncertainty_count) return refuse(CUTWATER_MISSING, "The pointer to the uncertainties is null.", refusal);
-        cutwater_uncertainty_options wanted{};
-        if (!report_usable || (options && !read_sized(*options, sizeof options->size, wanted)))
-            return refuse(CUTWATER_WRONG_COUNT, "size is not that of the struct: set it to sizeof, and to 0 what you do not use.", refusal);
-        return uncertainty(f, values, {uncertainties, uncertainty_count}, wanted, own, refusal);
-    });
+    const cutwater_status status = ask(
+        function, inputs, input_count, refusal, [&](const FunctionInfo& f, auto values) -> cutwater_status {
+            if (!report) return refuse(CUTWATER_MISSING, "The pointer for the report is null.", refusal);
+            if (!uncertainties && uncertainty_count)
+                return refuse(CUTWATER_MISSING, "The pointer to the uncertainties is null.", refusal);
+            cutwater_uncertainty_options wanted{};
+            if (!report_usable || (options && !read_sized(*options, sizeof options->size, wanted)))
+                return refuse(CUTWATER_WRONG_COUNT,
+                              "size is not that of the struct: set it to sizeof, and to 0 what you do not use.",
+                              refusal);
+            return uncertainty(f, values, {uncertainties, uncertainty_count}, wanted, own, refusal);
+        });
     if (report_usable) write_sized(own, *report);
     return status;
 }
 
-cutwater_status cutwater_sensitivity(const char* function, const cutwater_value* inputs, size_t input_count, const char* result,
-                                     cutwater_sensitivity_row* rows, size_t capacity, size_t* count, double* value,
-                                     cutwater_refusal* refusal)
+cutwater_status cutwater_sensitivity(const char* function, const cutwater_value* inputs, size_t input_count,
+                                     const char* result, cutwater_sensitivity_row* rows, size_t capacity, size_t* count,
+                                     double* value, cutwater_refusal* refusal)
 {
     if (count) *count = 0;
     if (value) *value = std::numeric_limits<double>::quiet_NaN();
@@ -153,7 +164,8 @@ cutwater_status cutwater_sensitivity(const char* function, const cutwater_value*
         if (!rows && capacity) return refuse(CUTWATER_MISSING, "The pointer for the rows is null.", refusal);
         std::vector<cutwater_sensitivity_row> table;
         double at = 0;
-        if (const auto status = sensitivity(f, values, result, table, at, refusal); status != CUTWATER_OK) return status;
+        if (const auto status = sensitivity(f, values, result, table, at, refusal); status != CUTWATER_OK)
+            return status;
         if (count) *count = table.size();
         if (value) *value = at;
         std::copy_n(table.begin(), std::min(capacity, table.size()), rows);

@@ -20,14 +20,16 @@ namespace {
 
 const FunctionInfo* at(int32_t function)
 {
-    return function >= 0 && static_cast<std::size_t>(function) < function_count() ? &function_at(static_cast<std::size_t>(function))
-                                                                                 : nullptr;
+    return function >= 0 && static_cast<std::size_t>(function) < function_count()
+               ? &function_at(static_cast<std::size_t>(function))
+               : nullptr;
 }
 
 template <class List>
 auto entry_at(const List& list, int32_t position) -> decltype(&list[0])
 {
-    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)] : nullptr;
+    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)]
+                                                                             : nullptr;
 }
 
 template <class Info>
@@ -58,7 +60,8 @@ struct Sentences {
         for (std::size_t i = 0; i < function_count(); ++i) {
             std::vector<Input>& inputs = of.emplace_back();
             for (const InputInfo& in : function_at(i).inputs)
-                inputs.push_back({prose<const InputInfo&>(write_kind, in), prose<const InputInfo&>(write_permitted, in)});
+                inputs.push_back(
+                    {prose<const InputInfo&>(write_kind, in), prose<const InputInfo&>(write_permitted, in)});
         }
     }
 };
@@ -183,7 +186,8 @@ const char* cutwater_caution(int32_t function, int32_t caution)
     return found ? *found : "";
 }
 
-cutwater_status cutwater_find_function(const char* words, int32_t* functions, size_t capacity, size_t* count, cutwater_refusal* refusal)
+cutwater_status cutwater_find_function(const char* words, int32_t* functions, size_t capacity, size_t* count,
+                                       cutwater_refusal* refusal)
 {
     if (count) *count = 0;
     if (!words || !count || (!functions && capacity))

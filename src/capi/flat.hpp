@@ -14,6 +14,7 @@ cutwater_status flat(const Family& family, std::size_t place, P... parameters)
 
 /// The array form. columns, shared and words have one entry an input.
 cutwater_status flat_rows(const FunctionInfo& f, std::size_t rows, const cutwater_column* columns, const Given* shared,
-                          const char* const* words, const cutwater_result_column* results, cutwater_rows_report* report) noexcept;
+                          const char* const* words, const cutwater_result_column* results,
+                          cutwater_rows_report* report) noexcept;
 
 }  // namespace cutwater::capi

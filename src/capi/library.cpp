@@ -25,7 +25,8 @@ const FunctionInfo* at(int32_t function)
 template <class T>
 const T* entry_at(std::span<const T> list, int32_t position)
 {
-    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)] : nullptr;
+    return position >= 0 && static_cast<std::size_t>(position) < list.size() ? &list[static_cast<std::size_t>(position)]
+                                                                             : nullptr;
 }
 
 const InputInfo* input_at(int32_t function, int32_t input)
@@ -128,7 +129,10 @@ int32_t cutwater_input_optional(int32_t function, int32_t input)
     const InputInfo* in = input_at(function, input);
     return in && in->has_default;
 }
-const char* cutwater_input_word(int32_t function, int32_t input, int32_t word) { return word_of(input_at(function, input), word); }
+const char* cutwater_input_word(int32_t function, int32_t input, int32_t word)
+{
+    return word_of(input_at(function, input), word);
+}
 const char* cutwater_result_word(int32_t function, int32_t result, int32_t word)
 {
     return word_of(result_at(function, result), word);
@@ -136,7 +140,8 @@ const char* cutwater_result_word(int32_t function, int32_t result, int32_t word)
 const char* cutwater_input_unit(int32_t function, int32_t input) { return unit_of(input_at(function, input)); }
 const char* cutwater_result_unit(int32_t function, int32_t result) { return unit_of(result_at(function, result)); }
 
-cutwater_status cutwater_convert_unit(double value, const char* from, const char* to, double* result, cutwater_refusal* refusal)
+cutwater_status cutwater_convert_unit(double value, const char* from, const char* to, double* result,
+                                      cutwater_refusal* refusal)
 {
     if (!result || !from || !to) {
         if (result) *result = std::numeric_limits<double>::quiet_NaN();
@@ -149,7 +154,8 @@ cutwater_status cutwater_convert_unit(double value, const char* from, const char
     return status;
 }
 
-cutwater_status cutwater_quantity(const cutwater_value* value, const char* unit, double* number, cutwater_refusal* refusal)
+cutwater_status cutwater_quantity(const cutwater_value* value, const char* unit, double* number,
+                                  cutwater_refusal* refusal)
 {
     if (number) *number = std::numeric_limits<double>::quiet_NaN();
     if (!number || !value || !unit) return refuse(CUTWATER_MISSING, "quantity: a pointer is null.", refusal);

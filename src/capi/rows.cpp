@@ -7,7 +7,8 @@
 namespace cutwater::capi {
 
 cutwater_status flat_rows(const FunctionInfo& f, std::size_t rows, const cutwater_column* columns, const Given* shared,
-                          const char* const* words, const cutwater_result_column* results, cutwater_rows_report* report) noexcept
+                          const char* const* words, const cutwater_result_column* results,
+                          cutwater_rows_report* report) noexcept
 {
     bool answered = false;
     const cutwater_status status = guard(report ? &report->first : nullptr, [&] {

@@ -47,11 +47,13 @@ cutwater_status check_example(const FunctionInfo& f, cutwater_refusal* refusal)
         results[i].data = series[i].data();
         results[i].capacity = series[i].size();
     }
-    if (const auto status = f.call(given.data(), results.data(), nullptr, refusal); status != CUTWATER_OK) return status;
+    if (const auto status = f.call(given.data(), results.data(), nullptr, refusal); status != CUTWATER_OK)
+        return status;
     for (std::size_t i = 0; i < results.size(); ++i)
         if (!agrees((*expected)[i], results[i], series[i]))
-            return refuse(CUTWATER_INTERNAL, formatted("{}: its example does not come out: {} should be {}.", f.name, f.results[i].full_name,
-                                                       f.example.results),
+            return refuse(CUTWATER_INTERNAL,
+                          formatted("{}: its example does not come out: {} should be {}.", f.name,
+                                    f.results[i].full_name, f.example.results),
                           refusal);
     return CUTWATER_OK;
 }

@@ -63,18 +63,39 @@ inline constexpr auto result_full_name = full_name(std::get<I>(R.results).name, 
 template <class Q>
 constexpr InputInfo describe_input(const Input<Q>& in, const char* full)
 {
-    return {.name = in.name, .full_name = full, .symbol = in.symbol, .kind = Kind::quantity, .quantity = &quantity_info<Q>,
-            .unit = in.unit.info, .interval = in.interval, .meaning = in.meaning, .words = {},
-            .has_default = in.fallback.has_value(), .fallback = in.fallback.value_or(0),
-            .whole = std::is_same_v<Q, Count>, .least_points = 0, .rising = false};
+    return {.name = in.name,
+            .full_name = full,
+            .symbol = in.symbol,
+            .kind = Kind::quantity,
+            .quantity = &quantity_info<Q>,
+            .unit = in.unit.info,
+            .interval = in.interval,
+            .meaning = in.meaning,
+            .words = {},
+            .has_default = in.fallback.has_value(),
+            .fallback = in.fallback.value_or(0),
+            .whole = std::is_same_v<Q, Count>,
+            .least_points = 0,
+            .rising = false};
 }
 
 template <class Q>
 constexpr InputInfo describe_input(const Input<Series<Q>>& in, const char* full)
 {
-    return {.name = in.name, .full_name = full, .symbol = in.symbol, .kind = Kind::series, .quantity = &quantity_info<Q>,
-            .unit = in.unit.info, .interval = in.interval, .meaning = in.meaning, .words = {}, .has_default = false,
-            .fallback = 0, .whole = false, .least_points = in.least_points, .rising = in.rising};
+    return {.name = in.name,
+            .full_name = full,
+            .symbol = in.symbol,
+            .kind = Kind::series,
+            .quantity = &quantity_info<Q>,
+            .unit = in.unit.info,
+            .interval = in.interval,
+            .meaning = in.meaning,
+            .words = {},
+            .has_default = false,
+            .fallback = 0,
+            .whole = false,
+            .least_points = in.least_points,
+            .rising = in.rising};
 }
 
 template <class E>
@@ -82,10 +103,20 @@ template <class E>
 constexpr InputInfo describe_input(const Input<E>& in, const char* full)
 {
     static_assert(words_of<E>.size() > 0, "the choice has no words: specialise words_of beside its enum");
-    return {.name = in.name, .full_name = full, .symbol = in.symbol, .kind = Kind::choice, .quantity = nullptr,
-            .unit = nullptr, .interval = any, .meaning = in.meaning, .words = words_of<E>,
-            .has_default = in.fallback.has_value(), .fallback = in.fallback ? static_cast<double>(*in.fallback) : 0,
-            .whole = false, .least_points = 0, .rising = false};
+    return {.name = in.name,
+            .full_name = full,
+            .symbol = in.symbol,
+            .kind = Kind::choice,
+            .quantity = nullptr,
+            .unit = nullptr,
+            .interval = any,
+            .meaning = in.meaning,
+            .words = words_of<E>,
+            .has_default = in.fallback.has_value(),
+            .fallback = in.fallback ? static_cast<double>(*in.fallback) : 0,
+            .whole = false,
+            .least_points = 0,
+            .rising = false};
 }
 
 template <class T>
@@ -102,8 +133,8 @@ constexpr ResultInfo describe_result(const Output<T>& out, const char* full)
         static_assert(words_of<T>.size() > 0, "the result has no words: specialise words_of beside its enum");
         return {out.name, full, out.symbol, Kind::choice, nullptr, nullptr, out.meaning, words_of<T>};
     } else if constexpr (IsPoints<T>::value) {
-        return {out.name, full, out.symbol, Kind::series, &quantity_info<typename IsPoints<T>::Quantity>, out.unit.info,
-                out.meaning, {}};
+        return {out.name,      full,        out.symbol, Kind::series, &quantity_info<typename IsPoints<T>::Quantity>,
+                out.unit.info, out.meaning, {}};
     } else {
         return {out.name, full, out.symbol, Kind::quantity, &quantity_info<T>, out.unit.info, out.meaning, {}};
     }
@@ -136,7 +167,8 @@ constexpr std::size_t position_of(std::string_view name)
 template <const auto& R, std::size_t K>
 inline constexpr auto related_inputs = [] {
     std::array<std::size_t, std::get<K>(R.relations).inputs.size()> positions{};
-    for (std::size_t i = 0; i < positions.size(); ++i) positions[i] = position_of<R>(std::get<K>(R.relations).inputs[i]);
+    for (std::size_t i = 0; i < positions.size(); ++i)
+        positions[i] = position_of<R>(std::get<K>(R.relations).inputs[i]);
     return positions;
 }();
 
@@ -160,19 +192,29 @@ constexpr bool relation_fits()
 template <const auto& R>
 inline constexpr auto relations_of = []<std::size_t... K>(std::index_sequence<K...>) {
     static_assert((relation_fits<R, K>() && ...));
-    return std::array<RelationInfo, sizeof...(K)>{RelationInfo{std::get<K>(R.relations).sentence, related_inputs<R, K>}...};
+    return std::array<RelationInfo, sizeof...(K)>{
+        RelationInfo{std::get<K>(R.relations).sentence, related_inputs<R, K>}...};
 }(std::make_index_sequence<relation_count<R>>());
 
 template <const auto& R>
-inline constexpr std::size_t caution_count =
-    std::find(std::begin(R.cautions), std::end(R.cautions), nullptr) - std::begin(R.cautions);
+inline constexpr std::size_t caution_count = std::find(std::begin(R.cautions), std::end(R.cautions), nullptr) -
+                                             std::begin(R.cautions);
 
 template <const auto& R>
 inline constexpr auto type_name_of = type_name(R.name);
 
 template <const auto& R>
-inline constexpr FunctionText text_of{.name = R.name, .type_name = type_name_of<R>.data(), .meaning = R.meaning, .also = R.also, .inputs = inputs_of<R>, .results = results_of<R>,
-                                      .equation = R.equation, .relations = relations_of<R>, .source = R.source,
-                                      .cautions = {R.cautions, caution_count<R>}, .example = R.example, .turns = R.turns};
+inline constexpr FunctionText text_of{.name = R.name,
+                                      .type_name = type_name_of<R>.data(),
+                                      .meaning = R.meaning,
+                                      .also = R.also,
+                                      .inputs = inputs_of<R>,
+                                      .results = results_of<R>,
+                                      .equation = R.equation,
+                                      .relations = relations_of<R>,
+                                      .source = R.source,
+                                      .cautions = {R.cautions, caution_count<R>},
+                                      .example = R.example,
+                                      .turns = R.turns};
 
 }  // namespace cutwater::binding

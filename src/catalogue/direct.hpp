@@ -1,5 +1,5 @@
-// A record as a function of plain numbers, words and series, behind the guard: what the flat C API calls under the function's
-// name. Instantiated once, in its family's translation unit.
+// A record as a function of plain numbers, words and series, behind the guard: what the flat C API calls under the
+// function's name. Instantiated once, in its family's translation unit.
 #pragma once
 
 #include "catalogue/erased_call.hpp"
@@ -42,8 +42,7 @@ cutwater_status put(const Values<R>& values, const To& to, cutwater_refusal* ref
         *to = words_of<T>[static_cast<std::size_t>(value)];
     } else if constexpr (IsPoints<T>::value) {
         *to.length = value.size();
-        if (value.size() > to.capacity)
-            return refuse_buffer(text_of<R>, I, value.size(), to.capacity, refusal);
+        if (value.size() > to.capacity) return refuse_buffer(text_of<R>, I, value.size(), to.capacity, refusal);
         for (std::size_t k = 0; k < value.size(); ++k) to.data[k] = std::get<I>(R.results).unit.in(value[k]);
     } else {
         *to = number(std::get<I>(R.results), value);
@@ -57,7 +56,9 @@ auto raw_of(const Raw& raw)
 {
     constexpr const InputInfo& in = inputs_of<R>[I];
     if constexpr (std::is_same_v<Raw, WordIn>)
-        return raw.word ? find_word(in.words.data(), in.words.size(), raw.word) : in.has_default ? static_cast<int>(in.fallback) : -1;
+        return raw.word         ? find_word(in.words.data(), in.words.size(), raw.word)
+               : in.has_default ? static_cast<int>(in.fallback)
+                                : -1;
     else if constexpr (in.has_default && std::is_same_v<Raw, double>)
         return std::bit_cast<std::uint64_t>(raw) == left_out_bits ? in.fallback : raw;
     else
@@ -95,7 +96,8 @@ template <const auto& R, class In, class Out>
 
 /// Every kind of formula, refusals included.
 template <const auto& R, class... In, class... Out>
-inline cutwater_status whole_call(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out) noexcept
+inline cutwater_status whole_call(cutwater_refusal* refusal, const std::tuple<In...>& in,
+                                  const std::tuple<Out...>& out) noexcept
 {
     return guard(refusal, [&]() -> cutwater_status {
         cutwater_status status;
@@ -106,7 +108,9 @@ inline cutwater_status whole_call(cutwater_refusal* refusal, const std::tuple<In
             status = evaluate<R>(raws, Steps{}, refusal, [&](const Values<R>& values) {
                 cutwater_status worst = CUTWATER_OK;
                 [&]<std::size_t... I>(std::index_sequence<I...>) {
-                    const auto keep = [&](cutwater_status s) { if (worst == CUTWATER_OK) worst = s; };
+                    const auto keep = [&](cutwater_status s) {
+                        if (worst == CUTWATER_OK) worst = s;
+                    };
                     (keep(put<R, I>(values, std::get<I>(out), refusal)), ...);
                 }(std::index_sequence_for<Out...>());
                 return worst;
@@ -142,8 +146,9 @@ template <const auto& R, class... Out, class... In>
 
 /// A formula of numbers that cannot fail inside is computed at once; whatever is amiss is left to the slow call.
 template <const auto& R, std::size_t... I, std::size_t... J, class... In, class... Out>
-[[gnu::always_inline]] inline cutwater_status quick_call(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out,
-                                                         std::index_sequence<I...>, std::index_sequence<J...>) noexcept
+[[gnu::always_inline]] inline cutwater_status quick_call(cutwater_refusal* refusal, const std::tuple<In...>& in,
+                                                         const std::tuple<Out...>& out, std::index_sequence<I...>,
+                                                         std::index_sequence<J...>) noexcept
 {
     if ((usable(std::get<J>(out)) && ...) && (permitted(std::get<I>(R.inputs), std::get<I>(in)) && ...)) [[likely]] {
         const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), std::get<I>(in))...);
@@ -160,9 +165,11 @@ template <const auto& R, std::size_t... I, std::size_t... J, class... In, class.
 }
 
 template <const auto& R, class... In, class... Out>
-[[gnu::always_inline]] inline cutwater_status direct(cutwater_refusal* refusal, const std::tuple<In...>& in, const std::tuple<Out...>& out) noexcept
+[[gnu::always_inline]] inline cutwater_status direct(cutwater_refusal* refusal, const std::tuple<In...>& in,
+                                                     const std::tuple<Out...>& out) noexcept
 {
-    if constexpr (!TraitsOf<R>::may_fail && (std::is_same_v<In, double> && ...) && (!std::is_same_v<Out, SeriesOut> && ...))
+    if constexpr (!TraitsOf<R>::may_fail && (std::is_same_v<In, double> && ...) &&
+                  (!std::is_same_v<Out, SeriesOut> && ...))
         return quick_call<R>(refusal, in, out, std::index_sequence_for<In...>(), std::index_sequence_for<Out...>());
     else
         return whole_call<R>(refusal, in, out);
@@ -210,10 +217,13 @@ struct DirectForm;
 
 template <const auto& R, class... P, class... T>
 struct DirectForm<R, std::tuple<P...>, std::tuple<T...>> {
-    using Plain = decltype(std::tuple_cat(std::declval<typename FlatInput<P>::Plain>()..., std::declval<typename FlatResult<T>::Plain>()...));
+    using Plain = decltype(std::tuple_cat(std::declval<typename FlatInput<P>::Plain>()...,
+                                          std::declval<typename FlatResult<T>::Plain>()...));
 
-    static constexpr std::array<std::size_t, sizeof...(P)> input_sizes{std::tuple_size_v<typename FlatInput<P>::Plain>...};
-    static constexpr std::array<std::size_t, sizeof...(T)> result_sizes{std::tuple_size_v<typename FlatResult<T>::Plain>...};
+    static constexpr std::array<std::size_t, sizeof...(P)> input_sizes{
+        std::tuple_size_v<typename FlatInput<P>::Plain>...};
+    static constexpr std::array<std::size_t, sizeof...(T)> result_sizes{
+        std::tuple_size_v<typename FlatResult<T>::Plain>...};
     static constexpr auto input_places = places(input_sizes, 0);
     static constexpr auto result_places = places(result_sizes, input_places.back() + input_sizes.back());
 

@@ -1,4 +1,5 @@
-// A record as the catalogue lists it, with every way to call its formula. Instantiated once, in its family's translation unit.
+// A record as the catalogue lists it, with every way to call its formula. Instantiated once, in its family's
+// translation unit.
 #pragma once
 
 #include "catalogue/direct.hpp"

@@ -22,7 +22,8 @@ cutwater_status store_points(const Points<Q>& points, double* data, std::size_t 
                              cutwater_refusal* refusal)
 {
     length = points.size();
-    if (points.size() > capacity || !data) return refuse_buffer(text_of<R>, I, points.size(), data ? capacity : 0, refusal);
+    if (points.size() > capacity || !data)
+        return refuse_buffer(text_of<R>, I, points.size(), data ? capacity : 0, refusal);
     for (std::size_t k = 0; k < points.size(); ++k) data[k] = std::get<I>(R.results).unit.in(points[k]);
     return CUTWATER_OK;
 }
@@ -52,8 +53,11 @@ cutwater_status erased_call(const Given* given, Result* results, StepListener* l
     return evaluate<R>(raws, Steps(listener), refusal, [&](const Values<R>& values) {
         cutwater_status worst = CUTWATER_OK;
         [&]<std::size_t... I>(std::index_sequence<I...>) {
-            const auto keep = [&](cutwater_status s) { if (worst == CUTWATER_OK) worst = s; };
-            (keep(store_result<R, I>(values, results[I], refusal)), ...);  // every length is told, also after one was too long
+            const auto keep = [&](cutwater_status s) {
+                if (worst == CUTWATER_OK) worst = s;
+            };
+            (keep(store_result<R, I>(values, results[I], refusal)),
+             ...);  // every length is told, also after one was too long
         }(std::make_index_sequence<result_count<R>>());
         return worst;
     });

@@ -87,7 +87,8 @@ cutwater_status check_input(const std::tuple_element_t<I, Raws<R>>& raw, cutwate
             return CUTWATER_OK;
         return refuse_number(text_of<R>, I, raw, -1, refusal);
     } else if constexpr (std::is_same_v<Raw, RawSeries>) {
-        if ((!raw.data && raw.length) || raw.length < in.least_points) return refuse_series(text_of<R>, I, raw, refusal);
+        if ((!raw.data && raw.length) || raw.length < in.least_points)
+            return refuse_series(text_of<R>, I, raw, refusal);
         const std::size_t bad = first_bad_element(in, raw);
         if (bad < raw.length) return refuse_number(text_of<R>, I, raw[bad], static_cast<std::int64_t>(bad), refusal);
         if (in.rising && !rises(raw)) return refuse_series(text_of<R>, I, raw, refusal);
@@ -224,14 +225,16 @@ std::size_t raw_points(const Raws<R>& raws, std::size_t input)
 }
 
 template <const auto& R>
-[[gnu::cold, gnu::noinline]] cutwater_status refuse_broken(std::size_t broken, const Raws<R>& raws, cutwater_refusal* refusal)
+[[gnu::cold, gnu::noinline]] cutwater_status refuse_broken(std::size_t broken, const Raws<R>& raws,
+                                                           cutwater_refusal* refusal)
 {
     const std::size_t blamed = text_of<R>.relations[broken].inputs.front();
     return refuse_relation(text_of<R>, broken, raw_number<R>(raws, blamed), raw_points<R>(raws, blamed), refusal);
 }
 
 template <const auto& R>
-[[gnu::cold, gnu::noinline]] cutwater_status refuse_returned(const NoValue& why, const Raws<R>& raws, cutwater_refusal* refusal)
+[[gnu::cold, gnu::noinline]] cutwater_status refuse_returned(const NoValue& why, const Raws<R>& raws,
+                                                             cutwater_refusal* refusal)
 {
     return refuse_no_value(text_of<R>, why, raw_number<R>(raws, find_input(text_of<R>, why.argument)), refusal);
 }

@@ -18,8 +18,8 @@ namespace cutwater {
 enum class Kind { quantity, choice, series };
 
 struct InputInfo {
-    const char* name;      // without its unit
-    const char* full_name; // ends in the unit's suffix; the name at every door
+    const char* name;       // without its unit
+    const char* full_name;  // ends in the unit's suffix; the name at every door
     const char* symbol;
     Kind kind;
     const QuantityInfo* quantity;  // null for a choice
@@ -28,10 +28,10 @@ struct InputInfo {
     const char* meaning;
     std::span<const char* const> words;
     bool has_default;
-    double fallback;               // a number, or the position of a word
-    bool whole;                    // a count
-    std::size_t least_points;      // of a series
-    bool rising;                   // of a series: strictly
+    double fallback;           // a number, or the position of a word
+    bool whole;                // a count
+    std::size_t least_points;  // of a series
+    bool rising;               // of a series: strictly
 };
 
 struct ResultInfo {
@@ -65,7 +65,7 @@ struct Result {
 };
 
 struct Example {
-    const char* inputs = "";   // an argument list as in the golden files
+    const char* inputs = "";  // an argument list as in the golden files
     const char* results = "";
     const char* source = "";
 };
@@ -79,7 +79,7 @@ struct RowsJob {
     std::uint8_t* bitmap = nullptr;
     std::size_t refused = 0;
     std::size_t first_refused = 0;
-    Given* first_given = nullptr;              // the first refused row's inputs, kept before a result can overwrite them
+    Given* first_given = nullptr;  // the first refused row's inputs, kept before a result can overwrite them
 };
 
 /// A condition between inputs, by their positions; the first is the one to blame.

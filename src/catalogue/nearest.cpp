@@ -41,7 +41,8 @@ std::size_t edits(std::string_view a, std::string_view b) noexcept
         row[0] = i;
         for (std::size_t j = 1; j <= b.size(); ++j) {
             row[j] = std::min({above[j] + 1, row[j - 1] + 1, above[j - 1] + (a[i - 1] != b[j - 1])});
-            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) row[j] = std::min(row[j], before[j - 2] + 1);
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                row[j] = std::min(row[j], before[j - 2] + 1);
         }
         std::swap(before, above);
         std::swap(above, row);
@@ -92,8 +93,10 @@ double likeness(std::string_view asked, const FunctionInfo& f) noexcept
         const std::size_t end = std::min(rest.find('|'), rest.size());
         const AskedName other(rest.substr(0, end));
         // abbreviations are like too many words: SUS is no likely SUM
-        if (other.view().size() > 4) most = std::max(most, likeness(asked, other.view()));
-        else if (other.view() == asked) most = 1;
+        if (other.view().size() > 4)
+            most = std::max(most, likeness(asked, other.view()));
+        else if (other.view() == asked)
+            most = 1;
         rest.remove_prefix(std::min(end + 1, rest.size()));
     }
     return most;

@@ -28,7 +28,8 @@ void write_interval(Prose& to, const InputInfo& in)
     if (low) to.add("{} {:.10g}", i.low_open ? "above" : in.whole || high ? "from" : "at least", i.low);
     if (low && high) to.put(" ");
     if (high)
-        to.add("{} {:.10g}", i.high_open ? (low ? "to below" : "below") : (low && !i.low_open ? "to" : "up to"), i.high);
+        to.add("{} {:.10g}", i.high_open ? (low ? "to below" : "below") : (low && !i.low_open ? "to" : "up to"),
+               i.high);
     if (*unit_symbol(in.unit)) to.add(" {}", unit_symbol(in.unit));
 }
 

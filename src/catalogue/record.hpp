@@ -67,8 +67,8 @@ constexpr Input<Q> input(const char* name, const char* symbol, Unit<Q> unit, Int
 enum class Order { free, rising };
 
 template <class Q>
-constexpr Input<Series<Q>> series(const char* name, const char* symbol, Unit<Q> unit, Interval each, const char* meaning,
-                                  std::size_t least_points = 2, Order order = Order::free)
+constexpr Input<Series<Q>> series(const char* name, const char* symbol, Unit<Q> unit, Interval each,
+                                  const char* meaning, std::size_t least_points = 2, Order order = Order::free)
 {
     return {name, symbol, unit, each, meaning, least_points, order == Order::rising};
 }
@@ -163,7 +163,9 @@ private:
         static_assert(same_count, "the record has more or fewer inputs or results than its formula");
         if constexpr (same_count) {
             constexpr bool same_quantities = (std::is_same_v<P, Q> && ...);
-            static_assert(same_quantities, "the record gives an input or result the unit of another quantity than its formula has there");
+            static_assert(
+                same_quantities,
+                "the record gives an input or result the unit of another quantity than its formula has there");
             if constexpr (same_quantities) return {put...};
         }
     }
@@ -226,11 +228,12 @@ struct Record {
     const char* equation;
     const char* source;
     const char* cautions[most_cautions]{};
-    /// Inputs, by their names here, that callers of the array form usually give once for all rows: a loop of its own then computes
-    /// once what depends on them alone.
+    /// Inputs, by their names here, that callers of the array form usually give once for all rows: a loop of its own
+    /// then computes once what depends on them alone.
     const char* given_once[most_given_once]{};
     Example example;
-    bool turns = false;  // turns its first input into its result: what refuses the one where the other is wanted names it
+    bool turns =
+        false;  // turns its first input into its result: what refuses the one where the other is wanted names it
 
     static constexpr std::tuple<> relations{};
 };

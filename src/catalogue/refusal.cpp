@@ -90,12 +90,14 @@ cutwater_status refuse_number(const FunctionText& f, std::size_t input, double v
             to.add("{} {:.10g}{}{}", element >= 0 ? "" : " is", value, space_before(symbol_of(in)), symbol_of(in));
         to.add("; it must be ");
         write_interval(to, in);
-        if (is_fraction(in) && value > 1 && value <= 100) to.add(", as a fraction: write {:.10g} or \"{:.10g} %\"", value / 100, value);
+        if (is_fraction(in) && value > 1 && value <= 100)
+            to.add(", as a fraction: write {:.10g} or \"{:.10g} %\"", value / 100, value);
         to.add(" ({}).", in.meaning);
     });
 }
 
-cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char* word, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char* word,
+                            cutwater_refusal* refusal) noexcept
 {
     return refuse_input(f, input, nan, -1, CUTWATER_UNKNOWN_WORD, refusal, [&](Writer& to, const InputInfo& in) {
         if (word)
@@ -107,7 +109,8 @@ cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char
     });
 }
 
-cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series,
+                              cutwater_refusal* refusal) noexcept
 {
     if (!series.data && series.length) return refuse_missing(f, input, refusal);
     const InputInfo& in = f.inputs[input];
@@ -119,12 +122,13 @@ cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSerie
     std::size_t fall = 1;
     while (fall < series.length && series[fall] > series[fall - 1]) ++fall;
     const double value = fall < series.length ? series[fall] : nan;
-    return refuse_input(f, input, value, static_cast<std::int64_t>(fall), CUTWATER_BAD_SERIES, refusal,
-                        [&](Writer& to, const InputInfo&) {
-                            to.add("{} must rise from point to point; point {} (counted from 1) is {:.10g}{}{} after {:.10g}.",
-                                   in.full_name, fall + 1, value, space_before(symbol_of(in)), symbol_of(in),
-                                   fall < series.length ? series[fall - 1] : nan);
-                        });
+    return refuse_input(
+        f, input, value, static_cast<std::int64_t>(fall), CUTWATER_BAD_SERIES, refusal,
+        [&](Writer& to, const InputInfo&) {
+            to.add("{} must rise from point to point; point {} (counted from 1) is {:.10g}{}{} after {:.10g}.",
+                   in.full_name, fall + 1, value, space_before(symbol_of(in)), symbol_of(in),
+                   fall < series.length ? series[fall - 1] : nan);
+        });
 }
 
 cutwater_status refuse_relation(const FunctionText& f, std::size_t relation, double value, std::size_t points,
@@ -140,7 +144,8 @@ cutwater_status refuse_relation(const FunctionText& f, std::size_t relation, dou
     });
 }
 
-cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value,
+                                cutwater_refusal* refusal) noexcept
 {
     const std::size_t input = find_input(f, why.argument);
     return refuse_input(f, input, value, -1, why.status, refusal, [&](Writer& to, const InputInfo& in) {
@@ -149,7 +154,8 @@ cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, doubl
         // our own reader of {0}…: fmt's would throw on a wrong pattern
         std::string_view rest = why.sentence;
         for (std::size_t at; (at = rest.find('{')) != rest.npos; rest.remove_prefix(at + 3)) {
-            const bool placed = at + 2 < rest.size() && rest[at + 1] >= '0' && rest[at + 1] <= '2' && rest[at + 2] == '}';
+            const bool placed = at + 2 < rest.size() && rest[at + 1] >= '0' && rest[at + 1] <= '2' &&
+                                rest[at + 2] == '}';
             if (!placed) break;
             const NoValue::Number& n = why.numbers[rest[at + 1] - '0'];
             to.add("{}{:.6g}{}{}", rest.substr(0, at), n.value, space_before(n.unit), n.unit);
@@ -176,7 +182,8 @@ cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwate
     });
 }
 
-cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given,
+                            cutwater_refusal* refusal) noexcept
 {
     return refuse_input(f, input, nan, -1, CUTWATER_WRONG_KIND, refusal, [&](Writer& to, const InputInfo& in) {
         to.add("{} was given {}; it must be ", in.full_name, given);
@@ -188,9 +195,10 @@ cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char
 cutwater_status refuse_buffer(const FunctionText& f, std::size_t result, std::size_t needed, std::size_t capacity,
                               cutwater_refusal* refusal) noexcept
 {
-    return refuse_input(f, f.inputs.size(), nan, -1, CUTWATER_BUFFER_TOO_SMALL, refusal, [&](Writer& to, const InputInfo&) {
-        to.add("{} has {} points and the buffer holds {}.", f.results[result].full_name, needed, capacity);
-    });
+    return refuse_input(
+        f, f.inputs.size(), nan, -1, CUTWATER_BUFFER_TOO_SMALL, refusal, [&](Writer& to, const InputInfo&) {
+            to.add("{} has {} points and the buffer holds {}.", f.results[result].full_name, needed, capacity);
+        });
 }
 
 cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwater_refusal* refusal) noexcept

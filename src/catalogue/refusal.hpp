@@ -13,17 +13,21 @@ void clear(cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_number(const FunctionText& f, std::size_t input, double value, std::int64_t element,
                               cutwater_refusal* refusal) noexcept;
 /// A word that is not among the choices; word may be null.
-cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char* word, cutwater_refusal* refusal) noexcept;
-cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series, cutwater_refusal* refusal) noexcept;
+cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char* word,
+                            cutwater_refusal* refusal) noexcept;
+cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series,
+                              cutwater_refusal* refusal) noexcept;
 /// value: that of the input to blame where it is a number; points: its length where it is a series, else 0.
 cutwater_status refuse_relation(const FunctionText& f, std::size_t relation, double value, std::size_t points,
                                 cutwater_refusal* refusal) noexcept;
 /// value: that of the input blamed; NaN for a series, a word or none.
-cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value, cutwater_refusal* refusal) noexcept;
+cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value,
+                                cutwater_refusal* refusal) noexcept;
 /// A result that is not a finite number.
 cutwater_status refuse_overflow(const FunctionText& f, std::size_t result, cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwater_refusal* refusal) noexcept;
-cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given, cutwater_refusal* refusal) noexcept;
+cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given,
+                            cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_buffer(const FunctionText& f, std::size_t result, std::size_t needed, std::size_t capacity,
                               cutwater_refusal* refusal) noexcept;
 /// Anything else: blames no input.

@@ -44,7 +44,8 @@ double returned_number(const Returned& returned)
         return put(returned);
 }
 
-/// Whether a row can be computed first and judged after, in a loop of its own: numbers from columns, words the same for all rows.
+/// Whether a row can be computed first and judged after, in a loop of its own: numbers from columns, words the same for
+/// all rows.
 template <const auto& R>
 inline constexpr bool straight = []<class... Raw>(std::type_identity<std::tuple<Raw...>>) {
     return (!std::is_same_v<Raw, RawSeries> && ...);
@@ -89,10 +90,7 @@ bool relations_hold(const typename TraitsOf<R>::Parameters& parameters)
 }
 
 /// One of two numbers, without a branch that would keep the loop from becoming vectors.
-inline double chosen(bool first, double one, double other)
-{
-    return elementary::detail::select(first, one, other);
-}
+inline double chosen(bool first, double one, double other) { return elementary::detail::select(first, one, other); }
 
 /// What a formula is given for an input of a row; a word is the same for all rows.
 template <const auto& R, std::size_t I>
@@ -114,18 +112,21 @@ constexpr bool permitted_at(double x)
         return true;  // words are judged once for the call
 }
 
-/// A row's verdict as the loop stores it. Narrower than a double, it makes the compiler take several vectors of rows abreast, so
-/// that their long chains of operations overlap; vectors of two have no instructions to narrow it with.
+/// A row's verdict as the loop stores it. Narrower than a double, it makes the compiler take several vectors of rows
+/// abreast, so that their long chains of operations overlap; vectors of two have no instructions to narrow it with.
 using WideFlag = std::uint16_t;
 using PlainFlag = double;
 
-/// With Given, the inputs that the record names as given once are the same for all rows: what depends on them alone is computed before the loop.
+/// With Given, the inputs that the record names as given once are the same for all rows: what depends on them alone is
+/// computed before the loop.
 template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t... J>
-[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, std::index_sequence<I...>, std::index_sequence<J...>)
+[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, std::index_sequence<I...>,
+                                                 std::index_sequence<J...>)
 {
     constexpr std::size_t inputs = sizeof...(I);
     // A word has no column: it is the same for all rows too.
-    constexpr bool once[inputs] = {(!std::is_same_v<std::tuple_element_t<I, Raws<R>>, double> || (Given && once_at<R>(I)))...};
+    constexpr bool once[inputs] = {
+        (!std::is_same_v<std::tuple_element_t<I, Raws<R>>, double> || (Given && once_at<R>(I)))...};
     const double* const in[] = {block.in[I]...};
     double* const out[] = {block.out[J]...};
     const int words[] = {block.words[I]...};
@@ -138,8 +139,8 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
 #pragma GCC ivdep
 #endif
     for (std::size_t r = 0; r < rows; ++r) {
-        // A formula sees permitted inputs only: with others it could take for ever, or do what C++ does not define. Relations
-        // compare numbers, and may see any.
+        // A formula sees permitted inputs only: with others it could take for ever, or do what C++ does not define.
+        // Relations compare numbers, and may see any.
         const double given[] = {(once[I] ? instead[I] : in[I][r])...};
         bool ok = ((once[I] || permitted_at<R, I>(given[I])) & ...);
         ok = ok & relations_hold<R>(typename TraitsOf<R>::Parameters(typed_at<R, I>(given[I], words[I])...));
@@ -160,7 +161,8 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
 template <const auto& R, class Flag, bool Given>
 [[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows)
 {
-    straight_loop<R, Flag, Given>(block, rows, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());
+    straight_loop<R, Flag, Given>(block, rows, std::make_index_sequence<input_count<R>>(),
+                                  std::make_index_sequence<result_count<R>>());
 }
 
 template <const auto& R, bool Given>
@@ -266,7 +268,8 @@ bool find_permitted_row(const RowsJob& job, Block<R>& block, std::index_sequence
 {
     for (std::size_t r = 0; r < job.rows; ++r) {
         const auto row = static_cast<std::ptrdiff_t>(r);
-        const double x[] = {(inputs_of<R>[I].kind == Kind::quantity ? job.columns[I].data[row * job.columns[I].stride] : 0.0)...};
+        const double x[] = {
+            (inputs_of<R>[I].kind == Kind::quantity ? job.columns[I].data[row * job.columns[I].stride] : 0.0)...};
         if (!(permitted_at<R, I>(x[I]) && ...)) continue;
         if (!relations_hold<R>(typename TraitsOf<R>::Parameters(typed_at<R, I>(x[I], block.words[I])...))) continue;
         std::copy(std::begin(x), std::end(x), block.permitted_row);
@@ -303,14 +306,18 @@ void erased_rows(RowsJob& job)
     bool any_permitted = true;
     auto* straight_rows = static_cast<void (*)(Block<R>&, std::size_t)>(nullptr);
     if constexpr (straight<R>) {
-        for (std::size_t i = 0; i < input_count<R>; ++i) block.words[i] = inputs_of<R>[i].kind == Kind::quantity ? 0 : job.shared[i].word;
+        for (std::size_t i = 0; i < input_count<R>; ++i)
+            block.words[i] = inputs_of<R>[i].kind == Kind::quantity ? 0 : job.shared[i].word;
         any_permitted = find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
         straight_rows = best_straight_block<R, false>();
         constexpr std::size_t named = count_once<R>();
-        static_assert(named == std::size(R.given_once) - static_cast<std::size_t>(std::count(std::begin(R.given_once), std::end(R.given_once), nullptr)),
+        static_assert(named == std::size(R.given_once) -
+                                   static_cast<std::size_t>(
+                                       std::count(std::begin(R.given_once), std::end(R.given_once), nullptr)),
                       "the record names an input as given once that it does not have");
         if constexpr (named > 0) {
-            if (given_once<R>(job, std::make_index_sequence<input_count<R>>())) straight_rows = best_straight_block<R, true>();
+            if (given_once<R>(job, std::make_index_sequence<input_count<R>>()))
+                straight_rows = best_straight_block<R, true>();
         }
     }
     bool direct[result_count<R>];
@@ -334,13 +341,15 @@ void erased_rows(RowsJob& job)
         else if constexpr (straight<R>)
             straight_rows(block, rows);
         else
-            branching_block<R>(block, rows, job.shared, std::make_index_sequence<input_count<R>>(), std::make_index_sequence<result_count<R>>());
+            branching_block<R>(block, rows, job.shared, std::make_index_sequence<input_count<R>>(),
+                               std::make_index_sequence<result_count<R>>());
         count_refused<R>(job, block, begin, rows);
         for (std::size_t j = 0; j < result_count<R>; ++j) {
             const cutwater_result_column column = job.results[j];
             if (direct[j]) continue;
             double* to = column.data + static_cast<std::ptrdiff_t>(begin) * column.stride;
-            for (std::size_t r = 0; r < rows; ++r) to[static_cast<std::ptrdiff_t>(r) * column.stride] = block.out_stage[j][r];
+            for (std::size_t r = 0; r < rows; ++r)
+                to[static_cast<std::ptrdiff_t>(r) * column.stride] = block.out_stage[j][r];
         }
     }
 }

@@ -8,7 +8,8 @@ namespace cutwater {
 
 /// Blames no input. A foreign text goes in as Quoted(text).view().
 template <class... Args>
-cutwater_status refuse_saying(cutwater_status status, cutwater_refusal* refusal, fmt::format_string<Args...> form, Args&&... args) noexcept
+cutwater_status refuse_saying(cutwater_status status, cutwater_refusal* refusal, fmt::format_string<Args...> form,
+                              Args&&... args) noexcept
 {
     refuse(status, "", refusal);
     if (refusal) Message(refusal->message, sizeof refusal->message).add(form, std::forward<Args>(args)...);

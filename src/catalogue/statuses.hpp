@@ -7,7 +7,7 @@ namespace cutwater {
 
 struct StatusInfo {
     int value;
-    const char* name;     // without the C API's lead
+    const char* name;  // without the C API's lead
     const char* meaning;
 };
 

@@ -1,5 +1,6 @@
-// What a call tells of its course: intermediate results, named by a formula as it computes them, and the relation that stopped
-// it. Costs nothing when nobody listens: the listener is a constant null there, and the compiler removes the calls.
+// What a call tells of its course: intermediate results, named by a formula as it computes them, and the relation that
+// stopped it. Costs nothing when nobody listens: the listener is a constant null there, and the compiler removes the
+// calls.
 #pragma once
 
 #include <cutwater/unit.hpp>

@@ -20,7 +20,7 @@ inline constexpr double over_ln2 = 0x1.71547652b82fep0;
 [[gnu::always_inline]] constexpr double clamped(double x, double low, double high)
 {
     return select(x < low, low, select(x > high, high, x));
-} // NaN stays
+}  // NaN stays
 
 /// r - r^2 (1/6 - r^2/360 + …) of exp(r) = 1 + 2 r/(that function of r^2 - r), for |r| up to ln(2)/2.
 [[gnu::always_inline]] constexpr double exp_remainder(double r)
@@ -28,8 +28,8 @@ inline constexpr double over_ln2 = 0x1.71547652b82fep0;
     const double t = r * r;
     const double t2 = t * t;
     const double first = 1.66666666666666019037e-01 + t * -2.77777777770155933842e-03;
-    const double rest =
-        (6.61375632143793436117e-05 + t * -1.65339022054652515390e-06) + t2 * 4.13813679705723846039e-08;
+    const double rest = (6.61375632143793436117e-05 + t * -1.65339022054652515390e-06) +
+                        t2 * 4.13813679705723846039e-08;
     return r - t * (first + t2 * rest);
 }
 
@@ -98,7 +98,7 @@ struct Expm1 {
                         square2 * -2.01099218183624371326e-07;
     const double series = 1.0 + half_square * (first + square2 * rest);
     const double t = 3.0 - series * half;
-    const double e = r * (half_square * ((series - t) / (6.0 - r * t)) - c) - c - half_square; // expm1(r + c) = r - e
+    const double e = r * (half_square * ((series - t) / (6.0 - r * t)) - c) - c - half_square;  // expm1(r + c) = r - e
     // 2^k (r - e) + (2^k - 1), the larger terms added without loss; 2^1024 is out of reach.
     const double power = from_bits((k.bits - static_cast<std::uint64_t>(k.value > 1023) + 1023) << 52);
     const Precise whole = precise_sum_of_any(power, -1.0);

@@ -36,10 +36,10 @@ template <bool ToTheLast>
                       select(from_half, half, select(from_1, one, select(from_3_halves, three_halves, beyond))));
     };
     const double c = nearest(0.5, 1, 1.5, 1.5);
-    const double high =
-        nearest(4.63647609000806093515e-01, 7.85398163397448278999e-01, 9.82793723247329054082e-01, half_pi);
-    const double low =
-        nearest(2.26987774529616870924e-17, 3.06161699786838301793e-17, 1.39033110312309984516e-17, half_pi_rest);
+    const double high = nearest(4.63647609000806093515e-01, 7.85398163397448278999e-01, 9.82793723247329054082e-01,
+                                half_pi);
+    const double low = nearest(2.26987774529616870924e-17, 3.06161699786838301793e-17, 1.39033110312309984516e-17,
+                               half_pi_rest);
     const double num = select(from_3_halves, above - c * below, -below);
     const double den = select(from_3_halves, below + c * above, above);
     const double t = num / den;
@@ -49,9 +49,9 @@ template <bool ToTheLast>
     const double even = z * ((3.33333333333329318027e-01 + w * 1.42857142725034663711e-01) +
                              w2 * ((9.09088713343650656196e-02 + w * 6.66107313738753120669e-02) +
                                    w2 * (4.97687799461593236017e-02 + w * 1.62858201153657823623e-02)));
-    const double odd =
-        w * ((-1.99999999998764832476e-01 + w * -1.11111104054623557880e-01) +
-             w2 * ((-7.69187620504482999495e-02 + w * -5.83357013379057348645e-02) + w2 * -3.65315727442169155270e-02));
+    const double odd = w * ((-1.99999999998764832476e-01 + w * -1.11111104054623557880e-01) +
+                            w2 * ((-7.69187620504482999495e-02 + w * -5.83357013379057348645e-02) +
+                                  w2 * -3.65315727442169155270e-02));
     double rest = t * (even + odd) - low;
     if constexpr (ToTheLast) rest -= select(magnitude(num) > 0x1p-900, (1 - z) * (remainder_of(num, den, t) / den), 0);
     return high - (rest - t);
@@ -65,10 +65,9 @@ template <bool ToTheLast>
                                    z * (2.01212532134862925881e-01 +
                                         z * (-4.00555345006794114027e-02 +
                                              z * (7.91534994289814532176e-04 + z * 3.47933107596021167570e-05)))));
-    const double below =
-        1.0 +
-        z * (-2.40339491173441421878e+00 +
-             z * (2.02094576023350569471e+00 + z * (-6.88283971605453293030e-01 + z * 7.70381505559019352791e-02)));
+    const double below = 1.0 + z * (-2.40339491173441421878e+00 +
+                                    z * (2.02094576023350569471e+00 +
+                                         z * (-6.88283971605453293030e-01 + z * 7.70381505559019352791e-02)));
     return above / below;
 }
 
@@ -128,8 +127,8 @@ template <bool ToTheLast>
     const double rest = arcsine_rest(z);
     double root, high, low;
     root_as_sum(z, root, high, low);
-    const double of_large =
-        select(x < 0, 2 * half_pi - 2.0 * (root + (rest * root - half_pi_rest)), 2.0 * (high + (rest * root + low)));
+    const double of_large = select(x < 0, 2 * half_pi - 2.0 * (root + (rest * root - half_pi_rest)),
+                                   2.0 * (high + (rest * root + low)));
     return select(a < 0.5, half_pi - (x - (half_pi_rest - x * rest)), of_large);
 }
 

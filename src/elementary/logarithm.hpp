@@ -18,7 +18,7 @@ namespace cutwater::elementary {
 namespace detail {
 
 inline constexpr std::uint64_t bits_of_root_half = 0x3fe6a09e667f3bcd;
-inline constexpr double ln2_upper = 0x1.62e42feep-1; // 33 bits: its product with an exponent is exact
+inline constexpr double ln2_upper = 0x1.62e42feep-1;  // 33 bits: its product with an exponent is exact
 inline constexpr double ln2_lower = 0x1.a39ef35793c76p-33;
 
 /// s (f^2/2 + R) of log(1 + f) = f - f^2/2 + s (f^2/2 + R), s = f/(2 + f), for 1 + f from sqrt(1/2) to sqrt(2).
@@ -28,9 +28,9 @@ inline constexpr double ln2_lower = 0x1.a39ef35793c76p-33;
     const double z = s * s;
     const double w = z * z;
     const double even = w * (3.999999999940941908e-01 + w * (2.222219843214978396e-01 + w * 1.531383769920937332e-01));
-    const double odd =
-        z * (6.666666666666735130e-01 +
-             w * (2.857142874366239149e-01 + w * (1.818357216161805012e-01 + w * 1.479819860511658591e-01)));
+    const double odd = z *
+                       (6.666666666666735130e-01 +
+                        w * (2.857142874366239149e-01 + w * (1.818357216161805012e-01 + w * 1.479819860511658591e-01)));
     return s * (half_square + (even + odd));
 }
 

@@ -51,7 +51,7 @@ struct Sum {
     const double p_rest = s_lower * t_upper + t_lower * s;
     const double p_upper = upper(p_first + p_rest);
     const double p_lower = p_rest - (p_upper - p_first);
-    constexpr double factor = 9.61796693925975554329e-01; // 2/(3 ln 2), and that in two parts
+    constexpr double factor = 9.61796693925975554329e-01;  // 2/(3 ln 2), and that in two parts
     constexpr double factor_upper = 9.61796700954437255859e-01;
     constexpr double factor_lower = -7.02846165095275826516e-09;
     const double z_upper = factor_upper * p_upper;
@@ -89,8 +89,8 @@ struct Sum {
 
 }  // namespace detail
 
-/// x to the power y for x from 0 on and a finite y, with the bits of pow: what formulas need, at three quarters of its cost. Of a
-/// negative x it is no number, whatever y.
+/// x to the power y for x from 0 on and a finite y, with the bits of pow: what formulas need, at three quarters of its
+/// cost. Of a negative x it is no number, whatever y.
 [[gnu::always_inline]] inline double positive_pow(double x, double y)
 {
     using namespace detail;
@@ -98,7 +98,8 @@ struct Sum {
     const double y_upper = upper(y);
     const double value = exp2_of_sum(y_upper * log2.upper, (y - y_upper) * log2.upper + y * log2.lower);
     const double pole = select(y == 0, 1, from_bits((mask(x == 0) ^ mask(y > 0)) & bits(infinity)));
-    return select(mask(x > 0) & mask(x < infinity), value, select(mask(x == 0) | mask(x == infinity), pole, not_a_number));
+    return select(mask(x > 0) & mask(x < infinity), value,
+                  select(mask(x == 0) | mask(x == infinity), pole, not_a_number));
 }
 
 /// x to the power y.
@@ -106,7 +107,7 @@ struct Sum {
 {
     using namespace detail;
     const double base = magnitude(x);
-    const double exponent = clamped(y, -0x1p64, 0x1p64); // beyond, every power of anything but 1 is 0 or infinite
+    const double exponent = clamped(y, -0x1p64, 0x1p64);  // beyond, every power of anything but 1 is 0 or infinite
     const Sum log2 = log2_sum(base);
     const double y_upper = upper(exponent);
     double value = exp2_of_sum(y_upper * log2.upper, (exponent - y_upper) * log2.upper + exponent * log2.lower);

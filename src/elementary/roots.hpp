@@ -28,10 +28,10 @@ namespace cutwater::elementary {
     const double third = as_double(bits(b) >> 32, 0) * (1.0 / 3) + 715094163.0;
     const double rough = from_bits(nearest_whole(third).bits << 32);
     const double r = (rough * rough) * (rough / b);
-    const double better =
-        rough * ((1.87595182427177009643 + r * (-1.88497979543377169875 + r * 1.621429720105354466140)) +
-                 ((r * r) * r) * (-0.758397934778766047437 + r * 0.145996192886612446982));
-    const double t = from_bits((bits(better) + 0x80000000) & 0xffffffffc0000000); // 23 bits: its square is exact
+    const double better = rough *
+                          ((1.87595182427177009643 + r * (-1.88497979543377169875 + r * 1.621429720105354466140)) +
+                           ((r * r) * r) * (-0.758397934778766047437 + r * 0.145996192886612446982));
+    const double t = from_bits((bits(better) + 0x80000000) & 0xffffffffc0000000);  // 23 bits: its square is exact
     const double quotient = b / (t * t);
     const double root = t + t * ((quotient - t) / (t + t + quotient));
     const double value = select(subnormal, root * 0x1p-18, root);
@@ -53,8 +53,8 @@ namespace cutwater::elementary {
     const double p_upper = upper(p), q_upper = upper(q), root_upper = upper(root);
     const double greater = select(a > b, p_upper, q_upper), smaller = select(a > b, q_upper, p_upper);
     const double uppers = (greater * greater - root_upper * root_upper) + smaller * smaller;
-    const double lowers =
-        ((p - p_upper) * (p + p_upper) + (q - q_upper) * (q + q_upper)) - (root - root_upper) * (root + root_upper);
+    const double lowers = ((p - p_upper) * (p + p_upper) + (q - q_upper) * (q + q_upper)) -
+                          (root - root_upper) * (root + root_upper);
     const double value = (root + select(root > 0, (uppers + lowers) / (2 * root), 0)) * (1 / scale);
     return select(mask(a == infinity) | mask(b == infinity), infinity, value);
 }

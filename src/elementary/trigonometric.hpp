@@ -31,7 +31,7 @@ struct Angle {
 [[gnu::always_inline]] inline Angle reduced_angle(double x)
 {
     constexpr double over_half_pi = 6.36619772367581382433e-01;
-    constexpr double first = 1.57079632673412561417e+00; // pi/2 in pieces of 33 bits: exact products with up to 2^20
+    constexpr double first = 1.57079632673412561417e+00;  // pi/2 in pieces of 33 bits: exact products with up to 2^20
     constexpr double second = 6.07710050630396597660e-11;
     constexpr double third = 2.02226624871116645580e-21;
     constexpr double fourth = 8.47842766036889956997e-32;

@@ -11,7 +11,8 @@ inline constexpr const char* same_length = "both series must have the same numbe
 template <Name One, Name Other>
 constexpr auto equal_length(const char* sentence = same_length)
 {
-    return relation<One, Other>([](const auto& one, const auto& other) { return one.size() == other.size(); }, sentence);
+    return relation<One, Other>([](const auto& one, const auto& other) { return one.size() == other.size(); },
+                                sentence);
 }
 
 }  // namespace cutwater::formulas::pairs

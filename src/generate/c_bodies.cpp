@@ -43,9 +43,12 @@ std::string direct_body(const Family& family, std::size_t place)
     }
     for (const ResultInfo& out : f.results) {
         handed.emplace_back(out.full_name);
-        if (out.kind == Kind::series) handed.insert(handed.end(), {formatted("{}_capacity", out.full_name), formatted("{}_count", out.full_name)});
+        if (out.kind == Kind::series)
+            handed.insert(handed.end(),
+                          {formatted("{}_capacity", out.full_name), formatted("{}_count", out.full_name)});
     }
-    return formatted("{}\n{{\n    return flat({}_family, {}, {}, refusal);\n}}\n", direct_signature(f), family.name, place, joined(handed));
+    return formatted("{}\n{{\n    return flat({}_family, {}, {}, refusal);\n}}\n", direct_signature(f), family.name,
+                     place, joined(handed));
 }
 
 std::string rows_body(const Family& family, std::size_t place)
@@ -57,14 +60,16 @@ std::string rows_body(const Family& family, std::size_t place)
     std::vector<std::string> results;
     for (const InputInfo& i : f.inputs) {
         columns.push_back(i.kind == Kind::quantity ? i.full_name : "{}");
-        shared.push_back(i.kind == Kind::series ? formatted("Given{{0, {{{0}, {0}_count, 1}}, 0}}", i.full_name) : "{}");
+        shared.push_back(i.kind == Kind::series ? formatted("Given{{0, {{{0}, {0}_count, 1}}, 0}}", i.full_name)
+                                                : "{}");
         words.push_back(i.kind == Kind::choice ? i.full_name : "nullptr");
     }
     for (const ResultInfo& o : f.results) results.push_back(o.full_name);
-    return formatted("{}\n{{\n    const cutwater_column columns[] = {{{}}};\n    const Given shared[] = {{{}}};\n"
-                       "    const char* const words[] = {{{}}};\n    const cutwater_result_column results[] = {{{}}};\n"
-                       "    return flat_rows(*{}_family.functions[{}], rows, columns, shared, words, results, report);\n}}\n",
-                       rows_signature(f), joined(columns), joined(shared), joined(words), joined(results), family.name, place);
+    return formatted(
+        "{}\n{{\n    const cutwater_column columns[] = {{{}}};\n    const Given shared[] = {{{}}};\n"
+        "    const char* const words[] = {{{}}};\n    const cutwater_result_column results[] = {{{}}};\n"
+        "    return flat_rows(*{}_family.functions[{}], rows, columns, shared, words, results, report);\n}}\n",
+        rows_signature(f), joined(columns), joined(shared), joined(words), joined(results), family.name, place);
 }
 
 }  // namespace

@@ -25,7 +25,9 @@ void describe(std::string& to, const FunctionInfo& f)
     for (const ResultInfo& out : f.results) comment_lines(to, formatted("  -> {:<25} ", out.full_name), out.meaning);
     put(to, " *\n");
     comment_lines(to, "  Equation: ", f.equation);
-    for (std::size_t i = 0; i < f.relations.size(); ++i) comment_lines(to, formatted("  Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
+    for (std::size_t i = 0; i < f.relations.size(); ++i)
+        comment_lines(to, formatted("  Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name),
+                      f.relations[i].sentence);
     comment_lines(to, "  Source: ", f.source);
     for (const char* caution : f.cautions) comment_lines(to, "  Caution: ", caution);
     put(to, " */\n");
@@ -35,8 +37,10 @@ Product family_header(const Family& family)
 {
     const std::string guard = formatted("CUTWATER_FAMILIES_{}_H", capitals(family.name));
     std::string text;
-    put(text, "/* {}. */\n/* {}. */\n#ifndef {}\n#define {}\n\n#include <cutwater/base.h>\n\n#ifdef __cplusplus\nextern \"C\" {{\n#endif\n", made_by,
-        family.title, guard, guard);
+    put(text,
+        "/* {}. */\n/* {}. */\n#ifndef {}\n#define {}\n\n#include <cutwater/base.h>\n\n#ifdef __cplusplus\nextern "
+        "\"C\" {{\n#endif\n",
+        made_by, family.title, guard, guard);
     for (const FunctionInfo* f : family.functions) {
         put(text, "\n");
         describe(text, *f);
@@ -51,12 +55,14 @@ std::vector<Product> c_header()
 {
     std::string text;
     put(text, "/* {}. */\n", made_by);
-    put(text,
-        "/* The flat C API. Every function returns a cutwater_status; on refusal numbers are NaN, words are \"\" and refusal, if not\n"
-        "   null, tells which argument, its value, what is permitted and why. Numbers carry the unit that their name ends in. An input\n"
-        "   with a default is left out by cutwater_left_out(), a choice by a null pointer. The form ending in _rows computes a column\n"
-        "   a call; it stores a word as its position among the words. */\n"
-        "#ifndef CUTWATER_H\n#define CUTWATER_H\n\n#include <cutwater/library.h>\n\n");
+    put(text, "/* The flat C API. Every function returns a cutwater_status; on refusal numbers are NaN, words are \"\" "
+              "and refusal, if not\n"
+              "   null, tells which argument, its value, what is permitted and why. Numbers carry the unit that their "
+              "name ends in. An input\n"
+              "   with a default is left out by cutwater_left_out(), a choice by a null pointer. The form ending in "
+              "_rows computes a column\n"
+              "   a call; it stores a word as its position among the words. */\n"
+              "#ifndef CUTWATER_H\n#define CUTWATER_H\n\n#include <cutwater/library.h>\n\n");
     std::vector<Product> products;
     for (const Family* family : families()) {
         put(text, "#include <cutwater/families/{}.h>  /* {} */\n", family->name, family->title);

@@ -20,16 +20,26 @@ const char* kind_name(Kind kind, bool whole)
     }
 }
 
-std::string words(std::span<const char* const> list) { return json_list(list, [](const char* w) { return json_text(w); }); }
+std::string words(std::span<const char* const> list)
+{
+    return json_list(list, [](const char* w) { return json_text(w); });
+}
 
 std::string input_json(const InputInfo& in)
 {
     JsonObject json;
-    json.text("name", in.full_name).text("short_name", in.name).text("symbol", in.symbol).text("kind", kind_name(in.kind, in.whole));
+    json.text("name", in.full_name)
+        .text("short_name", in.name)
+        .text("symbol", in.symbol)
+        .text("kind", kind_name(in.kind, in.whole));
     if (in.quantity) json.text("quantity", in.quantity->name).text("unit", in.unit->symbol);
     if (in.kind != Kind::choice)
-        json.number("low", in.interval.low).flag("low_open", in.interval.low_open).number("high", in.interval.high).flag("high_open", in.interval.high_open);
-    if (in.kind == Kind::series) json.number("least_points", static_cast<double>(in.least_points)).flag("rising", in.rising);
+        json.number("low", in.interval.low)
+            .flag("low_open", in.interval.low_open)
+            .number("high", in.interval.high)
+            .flag("high_open", in.interval.high_open);
+    if (in.kind == Kind::series)
+        json.number("least_points", static_cast<double>(in.least_points)).flag("rising", in.rising);
     if (in.has_default) {
         if (in.kind == Kind::choice)
             json.text("default", in.words[static_cast<std::size_t>(in.fallback)]);
@@ -43,7 +53,10 @@ std::string input_json(const InputInfo& in)
 std::string result_json(const ResultInfo& out)
 {
     JsonObject json;
-    json.text("name", out.full_name).text("short_name", out.name).text("symbol", out.symbol).text("kind", out.kind == Kind::choice ? "word" : kind_name(out.kind, false));
+    json.text("name", out.full_name)
+        .text("short_name", out.name)
+        .text("symbol", out.symbol)
+        .text("kind", out.kind == Kind::choice ? "word" : kind_name(out.kind, false));
     if (out.quantity) json.text("quantity", out.quantity->name).text("unit", out.unit->symbol);
     if (out.kind == Kind::choice) json.raw("choices", words(out.words));
     return json.text("meaning", out.meaning).done();
@@ -91,7 +104,9 @@ std::string relation_json(const FunctionInfo& f, const RelationInfo& relation)
 
 std::string function_json(const FunctionInfo& f, const Family& family)
 {
-    const auto sentences = [](std::span<const char* const> list) { return json_list(list, [](const char* s) { return json_text(s); }); };
+    const auto sentences = [](std::span<const char* const> list) {
+        return json_list(list, [](const char* s) { return json_text(s); });
+    };
     return JsonObject()
         .text("name", f.name)
         .text("type_name", f.type_name)
@@ -118,13 +133,21 @@ std::string question_json(const QuestionInfo& q)
         .text("name", q.name)
         .text("c_name", q.c_name)
         .text("meaning", q.meaning)
-        .raw("arguments", json_list(q.arguments, [](const QuestionArgument& a) {
-                 return JsonObject().text("name", a.name).text("meaning", a.meaning).flag("optional", a.optional)
-                     .flag("rest", a.asked == Asked::arguments).done();
-             }))
-        .raw("results", json_list(q.results, [](const QuestionResult& r) {
-                 return JsonObject().text("name", r.name).text("meaning", r.meaning).flag("word", r.word).done();
-             }))
+        .raw("arguments", json_list(q.arguments,
+                                    [](const QuestionArgument& a) {
+                                        return JsonObject()
+                                            .text("name", a.name)
+                                            .text("meaning", a.meaning)
+                                            .flag("optional", a.optional)
+                                            .flag("rest", a.asked == Asked::arguments)
+                                            .done();
+                                    }))
+        .raw("results",
+             json_list(
+                 q.results,
+                 [](const QuestionResult& r) {
+                     return JsonObject().text("name", r.name).text("meaning", r.meaning).flag("word", r.word).done();
+                 }))
         .done();
 }
 
@@ -143,18 +166,21 @@ std::string whole_json()
 {
     std::string functions;
     for (const Family* family : families())
-        for (const FunctionInfo* f : family->functions) put(functions, "{}\n{}", functions.empty() ? "" : ",", function_json(*f, *family));
+        for (const FunctionInfo* f : family->functions)
+            put(functions, "{}\n{}", functions.empty() ? "" : ",", function_json(*f, *family));
     std::string units;
     for (const QuantityInfo* quantity : all_quantities())
         put(units, "{}\n{}: {}", units.empty() ? "" : ",", json_text(quantity->name), json_list(*quantity, unit_json));
-    return formatted("{{\"cutwater\": {}, \"interface\": {}, \"functions\": [{}\n], \"questions\": {}, \"units\": {{{}\n}}}}\n",
-                       json_text(CUTWATER_VERSION), CUTWATER_INTERFACE, functions, json_list(questions(), question_json), units);
+    return formatted(
+        "{{\"cutwater\": {}, \"interface\": {}, \"functions\": [{}\n], \"questions\": {}, \"units\": {{{}\n}}}}\n",
+        json_text(CUTWATER_VERSION), CUTWATER_INTERFACE, functions, json_list(questions(), question_json), units);
 }
 
 /// Compilers limit the length of one literal: a line of JSON a literal, all in one array of characters.
 std::string as_source(const std::string& json)
 {
-    std::string text = formatted("// {}.\n#include <cutwater/library.h>\n\nstatic const unsigned char json[] = {{", made_by);
+    std::string text = formatted("// {}.\n#include <cutwater/library.h>\n\nstatic const unsigned char json[] = {{",
+                                 made_by);
     std::size_t column = 200;
     for (const char c : json + '\0') {
         if (column > 110) {
@@ -165,7 +191,8 @@ std::string as_source(const std::string& json)
         text += number + ",";
         column += number.size() + 1;
     }
-    return text + "\n};\n\nextern \"C\" const char* cutwater_catalogue_json(void) { return reinterpret_cast<const char*>(json); }\n";
+    return text + "\n};\n\nextern \"C\" const char* cutwater_catalogue_json(void) { return reinterpret_cast<const "
+                  "char*>(json); }\n";
 }
 
 std::vector<Product> catalogue_json()

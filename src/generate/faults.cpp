@@ -12,15 +12,19 @@ namespace {
 
 /// Words that a function or parameter cannot be called by in one of the languages that a door serves.
 const std::set<std::string_view> keywords{
-    "alignas", "and", "as", "assert", "async", "auto", "await", "bool", "break", "call", "case", "catch", "char", "class",
-    "const", "continue", "def", "default", "del", "delete", "dim", "do", "double", "elif", "else", "elseif", "end", "enum",
-    "event", "except", "explicit", "export", "extern", "false", "finally", "float", "for", "friend", "from", "function",
-    "get", "global", "goto", "if", "import", "in", "inline", "int", "is", "lambda", "let", "like", "long", "loop", "mod",
-    "mutable", "namespace", "new", "next", "none", "nonlocal", "not", "null", "on", "operator", "or", "pass", "private",
-    "property", "protected", "public", "raise", "register", "repeat", "resume", "return", "select", "set", "short",
-    "signed", "sizeof", "static", "step", "stop", "struct", "sub", "switch", "template", "then", "this", "throw", "to",
-    "true", "try", "type", "typedef", "union", "unsigned", "until", "using", "virtual", "void", "volatile", "wend",
-    "while", "with", "xor", "yield", "refusal", "rows", "report"};
+    "alignas",  "and",      "as",        "assert",   "async",   "auto",     "await",     "bool",     "break",
+    "call",     "case",     "catch",     "char",     "class",   "const",    "continue",  "def",      "default",
+    "del",      "delete",   "dim",       "do",       "double",  "elif",     "else",      "elseif",   "end",
+    "enum",     "event",    "except",    "explicit", "export",  "extern",   "false",     "finally",  "float",
+    "for",      "friend",   "from",      "function", "get",     "global",   "goto",      "if",       "import",
+    "in",       "inline",   "int",       "is",       "lambda",  "let",      "like",      "long",     "loop",
+    "mod",      "mutable",  "namespace", "new",      "next",    "none",     "nonlocal",  "not",      "null",
+    "on",       "operator", "or",        "pass",     "private", "property", "protected", "public",   "raise",
+    "register", "repeat",   "resume",    "return",   "select",  "set",      "short",     "signed",   "sizeof",
+    "static",   "step",     "stop",      "struct",   "sub",     "switch",   "template",  "then",     "this",
+    "throw",    "to",       "true",      "try",      "type",    "typedef",  "union",     "unsigned", "until",
+    "using",    "virtual",  "void",      "volatile", "wend",    "while",    "with",      "xor",      "yield",
+    "refusal",  "rows",     "report"};
 
 constexpr std::size_t longest_function = 40;
 constexpr std::size_t longest_meaning = 255;  // a sheet's function wizard cuts what is longer
@@ -34,7 +38,8 @@ bool cell_address(std::string_view name)
     if (letters == 0 || letters > 3 || digits.empty() || digits.size() > 7) return false;
     if (!std::all_of(digits.begin(), digits.end(), [](unsigned char c) { return std::isdigit(c); })) return false;
     std::string column(name.substr(0, letters));
-    std::transform(column.begin(), column.end(), column.begin(), [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+    std::transform(column.begin(), column.end(), column.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
     const bool in_columns = column.size() < 3 || column <= "XFD";
     const unsigned long row = std::stoul(std::string(digits));
     return in_columns && row >= 1 && row <= 1048576;
@@ -71,8 +76,10 @@ public:
             text(in.symbol, "an input's symbol");
             text(in.meaning, "an input's meaning");
             need(seen.insert(in.full_name).second, formatted("two inputs or results are called {}", in.full_name));
-            need(std::string_view(in.meaning).size() <= longest_meaning, "an input's meaning is too long for a function wizard");
-            need(in.has_default || !optional, formatted("{} must be given but follows an input that need not be", in.full_name));
+            need(std::string_view(in.meaning).size() <= longest_meaning,
+                 "an input's meaning is too long for a function wizard");
+            need(in.has_default || !optional,
+                 formatted("{} must be given but follows an input that need not be", in.full_name));
             optional = in.has_default;
         }
         for (const ResultInfo& out : f.results) {

@@ -41,7 +41,10 @@ std::string permitted_text(const InputInfo& in) { return prose<const InputInfo&>
 
 std::string kind_text(const InputInfo& in) { return prose<const InputInfo&>(write_kind, in); }
 
-std::string words_text(std::span<const char* const> words) { return prose<std::span<const char* const>>(write_words, words); }
+std::string words_text(std::span<const char* const> words)
+{
+    return prose<std::span<const char* const>>(write_words, words);
+}
 
 std::string capitals(std::string_view name)
 {

@@ -39,13 +39,15 @@ std::string capitals(std::string_view name);
 /// Begins with a capital, ends with a stop.
 std::string sentence(std::string_view text);
 
-/// Refuses what a door could not carry: names that are cell addresses, keywords, too long; missing sources. Empty when all is well.
+/// Refuses what a door could not carry: names that are cell addresses, keywords, too long; missing sources. Empty when
+/// all is well.
 std::vector<std::string> faults_in_catalogue();
 std::vector<std::string> faults_in(const std::vector<const Family*>& list);
 
 using Maker = std::vector<Product> (*)();
 
-/// What makes products says so beside itself, `const Registered made(make);`, and the generator's main knows none of them.
+/// What makes products says so beside itself, `const Registered made(make);`, and the generator's main knows none of
+/// them.
 struct Registered {
     explicit Registered(Maker maker);
 };

@@ -31,15 +31,18 @@ void write_function(std::string& to, const FunctionInfo& f)
     put(to, "    {}\n\n", f.equation);
     put(to, "| given | symbol | unit | permitted | meaning |\n|---|---|---|---|---|\n");
     for (const InputInfo& in : f.inputs)
-        put(to, "| `{}` | {} | {} | {} | {} |\n", in.full_name, cell(in.symbol), cell(unit_text(in.unit)), cell(permitted_text(in)), cell(in.meaning));
+        put(to, "| `{}` | {} | {} | {} | {} |\n", in.full_name, cell(in.symbol), cell(unit_text(in.unit)),
+            cell(permitted_text(in)), cell(in.meaning));
     put(to, "\n| returned | symbol | unit | meaning |\n|---|---|---|---|\n");
     for (const ResultInfo& out : f.results) {
         std::string meaning = out.meaning;
-        for (std::size_t i = 0; i < out.words.size(); ++i) meaning += formatted("{}\"{}\"", i ? ", " : ": ", out.words[i]);
+        for (std::size_t i = 0; i < out.words.size(); ++i)
+            meaning += formatted("{}\"{}\"", i ? ", " : ": ", out.words[i]);
         put(to, "| `{}` | {} | {} | {} |\n", out.full_name, cell(out.symbol), cell(unit_text(out.unit)), cell(meaning));
     }
     put(to, "\n");
-    for (std::size_t i = 0; i < f.relations.size(); ++i) put(to, "Must hold of `{}`: {}.\n\n", f.inputs[f.relations[i].inputs.front()].name, f.relations[i].sentence);
+    for (std::size_t i = 0; i < f.relations.size(); ++i)
+        put(to, "Must hold of `{}`: {}.\n\n", f.inputs[f.relations[i].inputs.front()].name, f.relations[i].sentence);
     put(to, "Source: {}.\n\n", f.source);
     for (const char* caution : f.cautions) put(to, "> Caution: {}\n>\n", caution);
     if (!f.cautions.empty()) to.resize(to.size() - 2), put(to, "\n");
@@ -60,8 +63,12 @@ const char* layout_text(Layout layout)
 Product questions_page()
 {
     std::string page;
-    put(page, "<!-- {} -->\n\n# Questions\n\nThe calls that are not one formula. They have the same name at every door, in capitals in a cell; what is told here is "
-              "what every door and its help say. In a script arguments may also be named; [../guide/answers.md](../guide/answers.md) shows each.\n", made_by);
+    put(page,
+        "<!-- {} -->\n\n# Questions\n\nThe calls that are not one formula. They have the same name at every door, in "
+        "capitals in a cell; what is told here is "
+        "what every door and its help say. In a script arguments may also be named; "
+        "[../guide/answers.md](../guide/answers.md) shows each.\n",
+        made_by);
     for (const QuestionInfo& q : questions()) {
         put(page, "\n## {}\n\n{}.\n\n", q.name, q.meaning);
         if (!q.arguments.empty()) put(page, "| given | meaning |\n|---|---|\n");
@@ -79,8 +86,11 @@ std::vector<Product> reference_pages()
 {
     std::vector<Product> pages;
     std::string index;
-    put(index, "<!-- {} -->\n\n# Functions\n\nOne page a family. Numbers without a unit carry the unit that the name ends in; a text may carry any other unit of the "
-               "quantity. `each` speaks of every number of a series.\n", made_by);
+    put(index,
+        "<!-- {} -->\n\n# Functions\n\nOne page a family. Numbers without a unit carry the unit that the name ends in; "
+        "a text may carry any other unit of the "
+        "quantity. `each` speaks of every number of a series.\n",
+        made_by);
     for (const Family* family : families()) {
         std::string page;
         put(page, "<!-- {} -->\n\n# {}\n", made_by, family->title);

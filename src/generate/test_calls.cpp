@@ -1,5 +1,5 @@
-// For the tests: every flat C function and every typed C++ function called from the same list of values, so that the golden
-// files run through both.
+// For the tests: every flat C function and every typed C++ function called from the same list of values, so that the
+// golden files run through both.
 #include "generate/product.hpp"
 
 namespace cutwater::generate {
@@ -38,14 +38,19 @@ std::string typed_case(const FunctionInfo& f, std::size_t position)
         case Kind::series: put(arguments, "series(in[{}], {})", i, typed_unit(*in.quantity, *in.unit)); break;
         }
     }
-    std::string text = formatted("    case {}: {{\n        const auto r = cutwater::{}({});\n", position, f.name, arguments);
+    std::string text = formatted("    case {}: {{\n        const auto r = cutwater::{}({});\n", position, f.name,
+                                 arguments);
     for (std::size_t i = 0; i < f.results.size(); ++i) {
         const ResultInfo& out = f.results[i];
         const std::string value = f.results.size() > 1 ? formatted("r.{}", out.name) : "r";
         switch (out.kind) {
-        case Kind::quantity: put(text, "        out[{}].number = {}.in({});\n", i, typed_unit(*out.quantity, *out.unit), value); break;
+        case Kind::quantity:
+            put(text, "        out[{}].number = {}.in({});\n", i, typed_unit(*out.quantity, *out.unit), value);
+            break;
         case Kind::choice: put(text, "        out[{}].text = {};\n", i, value); break;
-        case Kind::series: put(text, "        store(out[{}], {}, {});\n", i, value, typed_unit(*out.quantity, *out.unit)); break;
+        case Kind::series:
+            put(text, "        store(out[{}], {}, {});\n", i, value, typed_unit(*out.quantity, *out.unit));
+            break;
         }
     }
     return text + "        return;\n    }\n";
@@ -54,11 +59,18 @@ std::string typed_case(const FunctionInfo& f, std::size_t position)
 std::vector<Product> test_calls()
 {
     std::string flat;
-    put(flat, "/* {}. */\n#include <cutwater/cutwater.h>\n\ncutwater_status flat_call(int function, const cutwater_value *in, cutwater_result *out, cutwater_refusal *refusal);\n\n"
-              "cutwater_status flat_call(int function, const cutwater_value *in, cutwater_result *out, cutwater_refusal *refusal)\n{{\n    switch (function) {{\n", made_by);
+    put(flat,
+        "/* {}. */\n#include <cutwater/cutwater.h>\n\ncutwater_status flat_call(int function, const cutwater_value "
+        "*in, cutwater_result *out, cutwater_refusal *refusal);\n\n"
+        "cutwater_status flat_call(int function, const cutwater_value *in, cutwater_result *out, cutwater_refusal "
+        "*refusal)\n{{\n    switch (function) {{\n",
+        made_by);
     std::string typed;
-    put(typed, "// {}.\n#include <cutwater/cutwater.hpp>\n\n#include \"support/typed_calls.hpp\"\n\nusing namespace cutwater;\nusing namespace cutwater::test;\n\n"
-               "void typed_call(int function, const cutwater_value* in, cutwater_result* out)\n{{\n    switch (function) {{\n", made_by);
+    put(typed,
+        "// {}.\n#include <cutwater/cutwater.hpp>\n\n#include \"support/typed_calls.hpp\"\n\nusing namespace "
+        "cutwater;\nusing namespace cutwater::test;\n\n"
+        "void typed_call(int function, const cutwater_value* in, cutwater_result* out)\n{{\n    switch (function) {{\n",
+        made_by);
     std::size_t position = 0;
     for (const Family* family : families())
         for (const FunctionInfo* f : family->functions) {

@@ -23,7 +23,8 @@ struct Affine {
     double denominator;
 };
 
-constexpr double exact_below = 9007199254740992;  // 2^53: whole numbers up to here are exact, and so are their products up to here
+constexpr double exact_below =
+    9007199254740992;  // 2^53: whole numbers up to here are exact, and so are their products up to here
 
 /// A factor as a whole number; 0 where it is none.
 std::uint64_t whole(double factor) noexcept
@@ -76,7 +77,8 @@ double apply(const Affine& map, double x) noexcept
     return quotient + (remainder + (product_error + sum_error)) / map.denominator;
 }
 
-/// A double of at most 15 digits as the decimal that it stands for: digits / power. Others are kept as they are, over 1.
+/// A double of at most 15 digits as the decimal that it stands for: digits / power. Others are kept as they are,
+/// over 1.
 struct Decimal {
     double digits;
     double power;
@@ -94,7 +96,8 @@ Decimal as_decimal(double value) noexcept
     return {value, 1};
 }
 
-cutwater_status refuse_unknown(std::string_view text, int argument, const char* name, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_unknown(std::string_view text, int argument, const char* name,
+                               cutwater_refusal* refusal) noexcept
 {
     clear_refusal(refusal, CUTWATER_UNKNOWN_UNIT, "");
     if (refusal) {
@@ -122,11 +125,13 @@ cutwater_status refuse_unlike(std::string_view from, std::string_view to, const 
     Message(refusal->name, sizeof refusal->name).add("to");
     Message message(refusal->message, sizeof refusal->message);
     const Quoted given(from), wanted(to);
-    const bool from_gauge = sources.has(quantity_info<GaugePressure>), to_gauge = targets.has(quantity_info<GaugePressure>);
-    const bool from_absolute = sources.has(quantity_info<AbsolutePressure>), to_absolute = targets.has(quantity_info<AbsolutePressure>);
+    const bool from_gauge = sources.has(quantity_info<GaugePressure>),
+               to_gauge = targets.has(quantity_info<GaugePressure>);
+    const bool from_absolute = sources.has(quantity_info<AbsolutePressure>),
+               to_absolute = targets.has(quantity_info<AbsolutePressure>);
     if ((from_gauge && to_absolute) || (from_absolute && to_gauge)) {
-        message.add("'{}' is {} pressure and '{}' is {} pressure: an ambient pressure is needed between them", given.view(),
-                    from_gauge ? "gauge" : "absolute", wanted.view(), from_gauge ? "absolute" : "gauge");
+        message.add("'{}' is {} pressure and '{}' is {} pressure: an ambient pressure is needed between them",
+                    given.view(), from_gauge ? "gauge" : "absolute", wanted.view(), from_gauge ? "absolute" : "gauge");
         const QuantityInfo& gauge = quantity_info<GaugePressure>;
         const QuantityInfo& absolute = quantity_info<AbsolutePressure>;
         if (const char* function = from_gauge ? function_between(gauge, absolute) : function_between(absolute, gauge))
@@ -139,7 +144,8 @@ cutwater_status refuse_unlike(std::string_view from, std::string_view to, const 
 }
 
 /// The first quantity that knows both spellings; exact spellings of both go before others.
-const QuantityInfo* common_quantity(const Spelling& from, const Spelling& to, FoundUnit& source, FoundUnit& target) noexcept
+const QuantityInfo* common_quantity(const Spelling& from, const Spelling& to, FoundUnit& source,
+                                    FoundUnit& target) noexcept
 {
     const QuantityInfo* best = nullptr;
     int best_rank = -1;
@@ -175,7 +181,8 @@ double rescale(double value, const UnitInfo& from, const UnitInfo& to) noexcept
     return exact ? apply(scaled, decimal.digits) : apply(map, value);
 }
 
-cutwater_status convert(double value, std::string_view from, std::string_view to, double& out, cutwater_refusal* refusal) noexcept
+cutwater_status convert(double value, std::string_view from, std::string_view to, double& out,
+                        cutwater_refusal* refusal) noexcept
 {
     out = nan;
     const auto refuse_value = [&](cutwater_status status, std::string_view unit) {
@@ -217,28 +224,32 @@ cutwater_status convert(double value, std::string_view from, std::string_view to
     }
     const double converted = rescale(value, *source.unit, *target.unit);
     if (!std::isfinite(converted)) {
-        refuse_value(CUTWATER_OVERFLOW, source.unit->symbol).add("{} {} is too large a number in {}", value, source.unit->symbol, target.unit->symbol);
+        refuse_value(CUTWATER_OVERFLOW, source.unit->symbol)
+            .add("{} {} is too large a number in {}", value, source.unit->symbol, target.unit->symbol);
         return CUTWATER_OVERFLOW;
     }
     out = converted;
     return CUTWATER_OK;
 }
 
-cutwater_status read_in_unit(std::string_view unit, std::string_view text, double& value, cutwater_refusal* refusal) noexcept
+cutwater_status read_in_unit(std::string_view unit, std::string_view text, double& value,
+                             cutwater_refusal* refusal) noexcept
 {
     value = nan;
     if (unit.empty()) unit = "-";  // a number without unit
     const Owners owners{Spelling(unit)};
     if (!owners.count) return refuse_unknown(unit, 1, "unit", refusal);
-    // Several quantities may share the spelling (m: a length, a head): the text fits any of them, or the first says why not.
-    // But of a temperature and a difference, kelvins mean the difference: 8 degC must not pass for 281 K of it.
+    // Several quantities may share the spelling (m: a length, a head): the text fits any of them, or the first says why
+    // not. But of a temperature and a difference, kelvins mean the difference: 8 degC must not pass for 281 K of it.
     int first = 0;
     for (int i = 0; i < owners.count; ++i)
         if (owners.quantity[i] == &quantity_info<TemperatureDifference>) first = i;
     const bool difference = owners.quantity[first] == &quantity_info<TemperatureDifference>;
     for (int i = 0; i < owners.count && !difference; ++i)
-        if (read_quantity(*owners.quantity[i], *owners.unit[i], text, value, nullptr) == CUTWATER_OK) return CUTWATER_OK;
-    const cutwater_status status = read_quantity(*owners.quantity[first], *owners.unit[first], text, value, refusal, UnitIs::asked_for);
+        if (read_quantity(*owners.quantity[i], *owners.unit[i], text, value, nullptr) == CUTWATER_OK)
+            return CUTWATER_OK;
+    const cutwater_status status = read_quantity(*owners.quantity[first], *owners.unit[first], text, value, refusal,
+                                                 UnitIs::asked_for);
     if (status == CUTWATER_OK) return CUTWATER_OK;
     if (refusal) {
         refusal->argument = 0;

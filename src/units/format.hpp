@@ -1,5 +1,5 @@
-// Texts from patterns, by fmt. Its templates, which take longer to compile than all that uses them, are compiled in format.cpp
-// alone: everything else sees only fmt's core.
+// Texts from patterns, by fmt. Its templates, which take longer to compile than all that uses them, are compiled in
+// format.cpp alone: everything else sees only fmt's core.
 #pragma once
 
 #include <fmt/core.h>

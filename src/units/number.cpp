@@ -42,8 +42,8 @@ const char* no_number(const Characters& text, std::size_t i)
     return "a number must come first";
 }
 
-/// What is wrong with a comma behind so many digits; null where it can be nothing but the decimal sign, as a sheet in half of
-/// Europe's languages writes it. Before three digits it may group them: then a thousandfold error hangs on it.
+/// What is wrong with a comma behind so many digits; null where it can be nothing but the decimal sign, as a sheet in
+/// half of Europe's languages writes it. Before three digits it may group them: then a thousandfold error hangs on it.
 const char* comma(const Characters& text, std::size_t i, std::size_t before, bool grouped, bool zero)
 {
     const std::size_t behind = digits_at(text, i + 1);
@@ -51,7 +51,8 @@ const char* comma(const Characters& text, std::size_t i, std::size_t before, boo
     if (text[i + 1 + behind] == ',') return "a second comma: leave out what groups digits, or group them by blanks";
     if (text[i + 1 + behind] == '.') return "a comma and a point: group digits by blanks, if at all";
     if (behind == 3 && before <= 3 && !grouped && !zero)
-        return "a comma can be read in two ways: leave it out (1013) if it groups digits, write a point (1.013) if it is the decimal sign";
+        return "a comma can be read in two ways: leave it out (1013) if it groups digits, write a point (1.013) if it "
+               "is the decimal sign";
     return nullptr;
 }
 
@@ -130,7 +131,8 @@ ScannedNumber scan_number(const Characters& text) noexcept
     for (;;) {
         for (; group > 0; --group) number.add(text[i++]);
         // digits go on behind a mark only in whole threes, as ISO 80000-1 groups them
-        const bool goes_on = first <= 3 && first > 0 && is_group_mark(text[i]) && (mark == 0 || text[i] == mark) && digits_at(text, i + 1) == 3;
+        const bool goes_on = first <= 3 && first > 0 && is_group_mark(text[i]) && (mark == 0 || text[i] == mark) &&
+                             digits_at(text, i + 1) == 3;
         if (!goes_on) break;
         mark = text[i++];
         group = 3;

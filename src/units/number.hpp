@@ -9,7 +9,8 @@
 
 namespace cutwater {
 
-/// A text as characters, so that places are counted as a reader counts them. Blanks at both ends are left out of [begin, end).
+/// A text as characters, so that places are counted as a reader counts them. Blanks at both ends are left out of
+/// [begin, end).
 class Characters {
 public:
     static constexpr std::size_t most = 128;  // bytes; a quantity that needs more is no quantity

@@ -68,9 +68,6 @@ constexpr const QuantityInfo* quantities[] = {
 
 }  // namespace
 
-std::span<const QuantityInfo* const> all_quantities() noexcept
-{
-    return quantities;
-}
+std::span<const QuantityInfo* const> all_quantities() noexcept { return quantities; }
 
 }  // namespace cutwater

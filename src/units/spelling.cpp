@@ -17,26 +17,45 @@ constexpr char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c
 constexpr const char* stands_for(char32_t c)
 {
     switch (c) {
-    case 0x00A0: case 0x2007: case 0x2009: case 0x202F: return " ";
-    case 0x00B7: case 0x00D7: case 0x2022: case 0x2219: case 0x22C5: return "*";
+    case 0x00A0:
+    case 0x2007:
+    case 0x2009:
+    case 0x202F: return " ";
+    case 0x00B7:
+    case 0x00D7:
+    case 0x2022:
+    case 0x2219:
+    case 0x22C5: return "*";
     case 0x00B9: return "1";
-    case 0x00B2: case 0x2082: return "2";
+    case 0x00B2:
+    case 0x2082: return "2";
     case 0x00B3: return "3";
     case 0x2070: return "0";
     case 0x2074: return "4";
     case 0x2075: return "5";
     case 0x2076: return "6";
-    case 0x207B: case 0x2212: case 0x2010: case 0x2011: case 0x2013: return "-";
-    case 0x2044: case 0x2215: return "/";
-    case 0x00B5: case 0x03BC: return "u";
-    case 0x00B0: case 0x00BA: case 0x02DA: return "deg";
+    case 0x207B:
+    case 0x2212:
+    case 0x2010:
+    case 0x2011:
+    case 0x2013: return "-";
+    case 0x2044:
+    case 0x2215: return "/";
+    case 0x00B5:
+    case 0x03BC: return "u";
+    case 0x00B0:
+    case 0x00BA:
+    case 0x02DA: return "deg";
     case 0x2103: return "degC";
     case 0x2109: return "degF";
     case 0x212A: return "K";
-    case 0x0394: case 0x2206: return "delta";
-    case 0x03A9: case 0x2126: return "ohm";
+    case 0x0394:
+    case 0x2206: return "delta";
+    case 0x03A9:
+    case 0x2126: return "ohm";
     case 0x2113: return "l";
-    case 0x2033: case 0x201D: return "\"";
+    case 0x2033:
+    case 0x201D: return "\"";
     case 0xFF05: return "%";
     default: return nullptr;
     }
@@ -74,10 +93,14 @@ private:
     {
         const bool behind_sign = before_ == '*' || before_ == '^' || before_ == '.' || before_ == '-' || before_ == 0;
         switch (c) {
-        case ' ': case '\t': case '\n': case '\v': case '\f': case '\r':
-            gap_ = true;
-            return true;  // before_ stays: a blank parts no sign from what it belongs to
-        case '.': case '*':
+        case ' ':
+        case '\t':
+        case '\n':
+        case '\v':
+        case '\f':
+        case '\r': gap_ = true; return true;  // before_ stays: a blank parts no sign from what it belongs to
+        case '.':
+        case '*':
             // one at a time, between two things; a point may also end an abbreviation
             if (behind_sign || before_ == '/' || before_ == '(') return false;
             gap_ = true;
@@ -132,12 +155,13 @@ private:
     char before_ = 0;
 };
 
-/// Does the alias say the same as the folded text? Its gaps may be left out of the text, but the text has none that it has not:
-/// "Nm" is N m, "m m" is not mm. Most aliases fail at their first letter.
+/// Does the alias say the same as the folded text? Its gaps may be left out of the text, but the text has none that it
+/// has not: "Nm" is N m, "m m" is not mm. Most aliases fail at their first letter.
 Match compare(std::string_view alias, std::string_view folded) noexcept
 {
     if (folded.empty()) return Match::none;
-    if (static_cast<unsigned char>(alias[0]) < 0x80 && alias[0] != '(' && lower(alias[0]) != lower(folded[0])) return Match::none;
+    if (static_cast<unsigned char>(alias[0]) < 0x80 && alias[0] != '(' && lower(alias[0]) != lower(folded[0]))
+        return Match::none;
     char buffer[Spelling::most];
     Fold fold(buffer);
     if (!fold.read(alias)) return Match::none;
@@ -174,12 +198,14 @@ bool any_spelling(const UnitInfo& unit, Visit visit)
 bool is_spelled(const QuantityInfo& quantity, std::string_view folded) noexcept
 {
     for (const UnitInfo& unit : quantity)
-        if (any_spelling(unit, [&](std::string_view alias) { return compare(alias, folded) != Match::none; })) return true;
+        if (any_spelling(unit, [&](std::string_view alias) { return compare(alias, folded) != Match::none; }))
+            return true;
     return false;
 }
 
 /// Would taking the text for the alias turn milli into mega, or mega into milli?
-bool swaps_prefix(const QuantityInfo& quantity, const UnitInfo& unit, std::string_view alias, std::string_view folded) noexcept
+bool swaps_prefix(const QuantityInfo& quantity, const UnitInfo& unit, std::string_view alias,
+                  std::string_view folded) noexcept
 {
     if (alias[0] == 'M' && folded[0] == 'm') return true;
     const bool milli = alias[0] == 'm' || unit.symbol[0] == 'm';
@@ -208,7 +234,8 @@ FoundUnit look_up(const QuantityInfo& quantity, const Spelling& spelling) noexce
     return {several ? nullptr : caseless, false};
 }
 
-/// Is it some quantity's unit as it stands? Then its letters mean that, and not another's in the wrong case: A is no year.
+/// Is it some quantity's unit as it stands? Then its letters mean that, and not another's in the wrong case: A is no
+/// year.
 bool is_exact_anywhere(const Spelling& spelling) noexcept
 {
     const std::string_view folded = spelling.folded();
@@ -247,7 +274,9 @@ const UnitInfo* find_regardless_of_case(const QuantityInfo& quantity, const Spel
 {
     if (!spelling.valid()) return nullptr;
     for (const UnitInfo& unit : quantity)
-        if (any_spelling(unit, [&](std::string_view alias) { return compare(alias, spelling.folded()) != Match::none; })) return &unit;
+        if (any_spelling(unit,
+                         [&](std::string_view alias) { return compare(alias, spelling.folded()) != Match::none; }))
+            return &unit;
     return nullptr;
 }
 

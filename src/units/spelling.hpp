@@ -32,8 +32,8 @@ struct FoundUnit {
     explicit operator bool() const noexcept { return unit != nullptr; }
 };
 
-/// The quantity's unit of that spelling. Case is ignored only where one unit alone can be meant, of this quantity or any, and
-/// never makes milli mega.
+/// The quantity's unit of that spelling. Case is ignored only where one unit alone can be meant, of this quantity or
+/// any, and never makes milli mega.
 FoundUnit find_unit(const QuantityInfo& quantity, const Spelling& spelling) noexcept;
 
 /// The first unit whose letters these are, in whatever case: to suggest, never to take.

@@ -30,12 +30,14 @@ bool holds_second_number(const Characters& text, std::size_t from) noexcept
 
 bool could_begin_a_unit(char32_t c) noexcept
 {
-    return (c | 0x20) >= 'a' ? (c | 0x20) <= 'z' || c >= 0x80 : c == '%' || c == '/' || c == '"' || (c >= '0' && c <= '9');
+    return (c | 0x20) >= 'a' ? (c | 0x20) <= 'z' || c >= 0x80
+                             : c == '%' || c == '/' || c == '"' || (c >= '0' && c <= '9');
 }
 
 /// The refusal of a text whose number was read and whose unit was not found in the quantity.
-cutwater_status refuse_unit(const QuantityInfo& expected, const UnitInfo& bare, std::string_view whole, const Characters& text,
-                            std::size_t at, const Spelling& spelling, UnitIs unit, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_unit(const QuantityInfo& expected, const UnitInfo& bare, std::string_view whole,
+                            const Characters& text, std::size_t at, const Spelling& spelling, UnitIs unit,
+                            cutwater_refusal* refusal) noexcept
 {
     const Owners owners(spelling);
     const Quoted given(spelling.text());
@@ -81,7 +83,8 @@ cutwater_status read_quantity(const QuantityInfo& expected, const UnitInfo& bare
         return status;
     };
 
-    if (text.size() > Characters::most) return refuse(CUTWATER_BAD_TEXT, Characters::most, "the text is too long for a number with a unit");
+    if (text.size() > Characters::most)
+        return refuse(CUTWATER_BAD_TEXT, Characters::most, "the text is too long for a number with a unit");
     const Characters characters(text);
     if (characters.bad() != Characters::npos)
         return refuse(CUTWATER_BAD_TEXT, characters.bad(), "a character that is not text (UTF-8)");
@@ -98,7 +101,8 @@ cutwater_status read_quantity(const QuantityInfo& expected, const UnitInfo& bare
     const FoundUnit found = find_unit(expected, spelling);
     if (!found) return refuse_unit(expected, bare, text, characters, number.rest, spelling, unit, refusal);
     const double converted = rescale(number.value, *found.unit, bare);
-    if (!std::isfinite(converted)) return refuse(CUTWATER_OVERFLOW, characters.begin(), "the number is too large in the unit needed");
+    if (!std::isfinite(converted))
+        return refuse(CUTWATER_OVERFLOW, characters.begin(), "the number is too large in the unit needed");
     value = converted;
     return CUTWATER_OK;
 }
@@ -115,7 +119,8 @@ std::size_t write_quantity(char* buffer, std::size_t capacity, double value, con
 {
     char text[96];
     const int kept = digits < 1 ? 1 : digits > 17 ? 17 : digits;
-    const std::size_t length = format_into(text, sizeof text, "{:.{}g}{}{}", value, kept, *unit.symbol ? " " : "", unit.symbol);
+    const std::size_t length = format_into(text, sizeof text, "{:.{}g}{}{}", value, kept, *unit.symbol ? " " : "",
+                                           unit.symbol);
     Message(buffer, capacity).add("{}", std::string_view(text, length));
     return length;
 }

@@ -13,7 +13,8 @@ constexpr const QuantityInfo* difference = &quantity_info<PressureDifference>;
 constexpr const QuantityInfo* absolute = &quantity_info<AbsolutePressure>;
 constexpr const QuantityInfo* gauge = &quantity_info<GaugePressure>;
 
-/// The unit of the same size on another list: bara for bar, mmHg for torr (a ten-millionth apart). Null where there is none.
+/// The unit of the same size on another list: bara for bar, mmHg for torr (a ten-millionth apart). Null where there is
+/// none.
 const UnitInfo* counterpart(const QuantityInfo& quantity, const UnitInfo& unit) noexcept
 {
     for (const UnitInfo& candidate : quantity) {
@@ -23,7 +24,8 @@ const UnitInfo* counterpart(const QuantityInfo& quantity, const UnitInfo& unit) 
     return nullptr;
 }
 
-/// "write bara", or "write it in bara, Pa(a), ..." where the unit has no counterpart: another size must not be suggested.
+/// "write bara", or "write it in bara, Pa(a), ..." where the unit has no counterpart: another size must not be
+/// suggested.
 void advise_counterpart(Message& message, const QuantityInfo& quantity, const UnitInfo& unit) noexcept
 {
     if (const UnitInfo* same = counterpart(quantity, unit)) {
@@ -41,8 +43,8 @@ void advise_function(Message& message, const QuantityInfo& from, const QuantityI
 }
 
 /// The cases of which the trade makes the most mistakes get sentences of their own.
-bool explain_known_confusion(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected,
-                             const UnitInfo* asked) noexcept
+bool explain_known_confusion(Message& message, std::string_view given, const Owners& owners,
+                             const QuantityInfo& expected, const UnitInfo* asked) noexcept
 {
     const auto first = [&](const QuantityInfo* q) -> const UnitInfo* {
         for (int i = 0; i < owners.count; ++i)
@@ -54,14 +56,14 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
         if (const UnitInfo* unit = first(difference)) {
             message.add("'{}' says neither gauge nor absolute; {} is needed: ", given, expected.name);
             advise_counterpart(message, expected, *unit);
-            message.add(" if that is meant, and turn {} pressure into {} otherwise", wants_absolute ? "gauge" : "absolute",
-                        wants_absolute ? "absolute" : "gauge");
+            message.add(" if that is meant, and turn {} pressure into {} otherwise",
+                        wants_absolute ? "gauge" : "absolute", wants_absolute ? "absolute" : "gauge");
             advise_function(message, wants_absolute ? *gauge : *absolute, expected);
             return true;
         }
         if (first(wants_absolute ? gauge : absolute)) {
-            message.add("'{}' is {} pressure; {} is needed: {} the ambient pressure", given, wants_absolute ? "gauge" : "absolute",
-                        expected.name, wants_absolute ? "add" : "take off");
+            message.add("'{}' is {} pressure; {} is needed: {} the ambient pressure", given,
+                        wants_absolute ? "gauge" : "absolute", expected.name, wants_absolute ? "add" : "take off");
             advise_function(message, wants_absolute ? *gauge : *absolute, expected);
             return true;
         }
@@ -72,19 +74,20 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
         if (!unit) unit = first(absolute);
         const UnitInfo* same = unit && asked ? counterpart(is_gauge ? *gauge : *absolute, *asked) : nullptr;
         if (same) {  // the unit was the caller's choice: it is that which does not fit
-            message.add("'{}' is {} pressure, and {} says neither gauge nor absolute: ask for {}", given, is_gauge ? "gauge" : "absolute",
-                        asked->symbol, same->symbol);
+            message.add("'{}' is {} pressure, and {} says neither gauge nor absolute: ask for {}", given,
+                        is_gauge ? "gauge" : "absolute", asked->symbol, same->symbol);
             return true;
         }
         if (unit) {
-            message.add("'{}' is {} pressure; a pressure difference, or a stress, is needed: if the number is one, ", given,
-                        is_gauge ? "gauge" : "absolute");
+            message.add("'{}' is {} pressure; a pressure difference, or a stress, is needed: if the number is one, ",
+                        given, is_gauge ? "gauge" : "absolute");
             advise_counterpart(message, expected, *unit);
             return true;
         }
     }
     if (&expected == &quantity_info<TemperatureDifference> && first(&quantity_info<Temperature>)) {
-        message.add("'{}' is a temperature; a temperature difference is needed: write it in K (a step of 1 degC is 1 K) or in delta degF "
+        message.add("'{}' is a temperature; a temperature difference is needed: write it in K (a step of 1 degC is 1 "
+                    "K) or in delta degF "
                     "(a step of 1 degF)",
                     given);
         return true;
@@ -92,9 +95,11 @@ bool explain_known_confusion(Message& message, std::string_view given, const Own
     const bool wants_kinematic = &expected == &quantity_info<KinematicViscosity>;
     if (wants_kinematic ? first(&quantity_info<DynamicViscosity>) != nullptr
                         : &expected == &quantity_info<DynamicViscosity> && first(&quantity_info<KinematicViscosity>)) {
-        message.add("'{}' is {} viscosity; {} is needed: {} the density", given, wants_kinematic ? "dynamic" : "kinematic", expected.name,
+        message.add("'{}' is {} viscosity; {} is needed: {} the density", given,
+                    wants_kinematic ? "dynamic" : "kinematic", expected.name,
                     wants_kinematic ? "divide by" : "multiply by");
-        advise_function(message, wants_kinematic ? quantity_info<DynamicViscosity> : quantity_info<KinematicViscosity>, expected);
+        advise_function(message, wants_kinematic ? quantity_info<DynamicViscosity> : quantity_info<KinematicViscosity>,
+                        expected);
         return true;
     }
     if (&expected == &quantity_info<Temperature> && first(&quantity_info<TemperatureDifference>)) {
@@ -153,8 +158,8 @@ bool Owners::has(const QuantityInfo& which) const noexcept
     return false;
 }
 
-void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected,
-                            const UnitInfo* asked) noexcept
+void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners,
+                            const QuantityInfo& expected, const UnitInfo* asked) noexcept
 {
     if (explain_known_confusion(message, given, owners, expected, asked)) return;
     message.add("'{}' is a unit of ", given);

@@ -31,9 +31,9 @@ struct Owners {
 /// " (a relative density has no unit: use …)", where the quantity's table has a hint.
 void add_hint(Message& message, const QuantityInfo& expected) noexcept;
 
-/// Why a unit that others know does not fit the quantity, and what to do. The unit is named by the caller's words; asked is the
-/// unit that he named for the answer, null where an input has its own.
-void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners, const QuantityInfo& expected,
-                            const UnitInfo* asked) noexcept;
+/// Why a unit that others know does not fit the quantity, and what to do. The unit is named by the caller's words;
+/// asked is the unit that he named for the answer, null where an input has its own.
+void explain_wrong_quantity(Message& message, std::string_view given, const Owners& owners,
+                            const QuantityInfo& expected, const UnitInfo* asked) noexcept;
 
 }  // namespace cutwater

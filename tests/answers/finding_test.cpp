@@ -108,5 +108,6 @@ TEST_CASE("A function's own name finds it first, however it is written")
 
 TEST_CASE("Words that stand for nothing find nothing")
 {
-    for (const char* words : {"", "   ", "?!", "the of and", "xyzzyqq", "\xff\xfe"}) CHECK(find_functions(words).empty());
+    for (const char* words : {"", "   ", "?!", "the of and", "xyzzyqq", "\xff\xfe"})
+        CHECK(find_functions(words).empty());
 }

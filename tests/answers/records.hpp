@@ -39,11 +39,14 @@ inline Ratio stepped_sum(Ratio a, Ratio b) { return b + Ratio(a.value() > 1.9 ? 
 inline Ratio corner_of_sum(Ratio a, Ratio b) { return a + b + Ratio(2 * std::max(0.0, a.value() + b.value() - 2.3)); }
 inline Ratio mass_calibration(Ratio reference, Ratio correction, Ratio air, Ratio density, Ratio reference_density)
 {
-    return (reference + correction) * (Ratio(1) + (air - Ratio(1.2)) * (Ratio(1) / density - Ratio(1) / reference_density)) - Ratio(100000);
+    return (reference + correction) *
+               (Ratio(1) + (air - Ratio(1.2)) * (Ratio(1) / density - Ratio(1) / reference_density)) -
+           Ratio(100000);
 }
 inline Ratio microwave(Ratio x1, Ratio x2) { return x1 * x1 + x2 * x2; }
-inline Length gauge_block(Length standard, Length difference, ThermalExpansion expansion, TemperatureDifference deviation,
-                          ThermalExpansion expansion_difference, TemperatureDifference temperature_difference)
+inline Length gauge_block(Length standard, Length difference, ThermalExpansion expansion,
+                          TemperatureDifference deviation, ThermalExpansion expansion_difference,
+                          TemperatureDifference temperature_difference)
 {
     return standard + difference - standard * (expansion_difference * deviation + expansion * temperature_difference);
 }
@@ -60,9 +63,14 @@ constexpr Input<Ratio> plain(Made name, Interval where = any)
 }
 constexpr Output<Ratio> answer(const char* name = "y") { return output(name, name, units::number, "the answer"); }
 
-#define CUTWATER_TEST_RECORD(formula_name, ...)                                                                      \
-    inline constexpr Record<&formula_name> formula_name##_record{.name = #formula_name, .meaning = "a test", .inputs = {__VA_ARGS__}, \
-                                                                 .results = {answer()}, .equation = "y = f(x)", .source = "none", .example = {}};
+#define CUTWATER_TEST_RECORD(formula_name, ...)                                                                        \
+    inline constexpr Record<&formula_name> formula_name##_record{.name = #formula_name,                                \
+                                                                 .meaning = "a test",                                  \
+                                                                 .inputs = {__VA_ARGS__},                              \
+                                                                 .results = {answer()},                                \
+                                                                 .equation = "y = f(x)",                               \
+                                                                 .source = "none",                                     \
+                                                                 .example = {}};
 CUTWATER_TEST_RECORD(parabola, plain("x"))
 CUTWATER_TEST_RECORD(reciprocal, plain("x"))
 CUTWATER_TEST_RECORD(staircase, plain("x", between(0, 10)))
@@ -81,13 +89,14 @@ CUTWATER_TEST_RECORD(with_a_hole, plain("x", from(0)))
 CUTWATER_TEST_RECORD(additive, plain("a"), plain("b"), plain("c"), plain("d"))
 CUTWATER_TEST_RECORD(stepped_sum, plain("a"), plain("b"))
 CUTWATER_TEST_RECORD(corner_of_sum, plain("a"), plain("b"))
-CUTWATER_TEST_RECORD(mass_calibration, plain("reference"), plain("correction"), plain("air"), plain("density", above(0)),
-                     plain("reference_density", above(0)))
+CUTWATER_TEST_RECORD(mass_calibration, plain("reference"), plain("correction"), plain("air"),
+                     plain("density", above(0)), plain("reference_density", above(0)))
 CUTWATER_TEST_RECORD(microwave, plain("x1"), plain("x2"))
 #undef CUTWATER_TEST_RECORD
 
 inline constexpr Record<&gauge_block> gauge_block_record{
-    .name = "gauge_block", .meaning = "a test",
+    .name = "gauge_block",
+    .meaning = "a test",
     .inputs = {input("standard", "l_S", units::mm, any, "length of the standard"),
                input("difference", "d", units::mm, any, "measured difference"),
                input("expansion", "alpha_S", unit<ThermalExpansion>("1/K"), any, "expansion of the standard"),
@@ -95,10 +104,16 @@ inline constexpr Record<&gauge_block> gauge_block_record{
                input("expansion_difference", "d_alpha", unit<ThermalExpansion>("1/K"), any, "of the two blocks"),
                input("temperature_difference", "d_theta", unit<TemperatureDifference>("K"), any, "of the two blocks")},
     .results = {output("length", "l", units::mm, "of the block")},
-    .equation = "l = l_S + d - l_S (d_alpha theta + alpha_S d_theta)", .source = "JCGM 100:2008, H.1", .example = {}};
-inline constexpr Record<&impedance> impedance_record{
-    .name = "impedance", .meaning = "a test", .inputs = {plain("v"), plain("i", above(0)), plain("phi")},
-    .results = {answer("r"), answer("x"), answer("z")}, .equation = "r = v/i cos(phi)", .source = "JCGM 100:2008, H.2", .example = {}};
+    .equation = "l = l_S + d - l_S (d_alpha theta + alpha_S d_theta)",
+    .source = "JCGM 100:2008, H.1",
+    .example = {}};
+inline constexpr Record<&impedance> impedance_record{.name = "impedance",
+                                                     .meaning = "a test",
+                                                     .inputs = {plain("v"), plain("i", above(0)), plain("phi")},
+                                                     .results = {answer("r"), answer("x"), answer("z")},
+                                                     .equation = "r = v/i cos(phi)",
+                                                     .source = "JCGM 100:2008, H.2",
+                                                     .example = {}};
 
 inline cutwater_value number(double x) { return {CUTWATER_NUMBER, x, nullptr, nullptr, 0, 1}; }
 inline cutwater_value text(const char* t) { return {CUTWATER_TEXT, 0, t, nullptr, 0, 1}; }

@@ -9,26 +9,46 @@ using namespace cutwater::test;
 namespace cutwater::test {
 
 inline Ratio power_law(Ratio a, Ratio b, Ratio c) { return a * a * a / std::sqrt(b.value()) + 0.0 * c; }
-inline constexpr Record<&power_law> power_law_record{.name = "power_law", .meaning = "a test", .inputs = {plain("a"), plain("b", from(0)), plain("c")},
-                                                     .results = {answer()}, .equation = "y = a^3/sqrt(b)", .source = "none", .example = {}};
-inline Temperature same(Temperature t, Ratio factor) { return Si<Temperature>::make(Si<Temperature>::value(t) * factor.value()); }
-inline constexpr Record<&same> same_record{.name = "same", .meaning = "a test",
-                                           .inputs = {input("temperature", "t", unit<Temperature>("degC"), any, "of it"), plain("factor")},
-                                           .results = {output("temperature_out", "T", unit<Temperature>("degC"), "of it")}, .equation = "T = t", .source = "none", .example = {}};
+inline constexpr Record<&power_law> power_law_record{.name = "power_law",
+                                                     .meaning = "a test",
+                                                     .inputs = {plain("a"), plain("b", from(0)), plain("c")},
+                                                     .results = {answer()},
+                                                     .equation = "y = a^3/sqrt(b)",
+                                                     .source = "none",
+                                                     .example = {}};
+inline Temperature same(Temperature t, Ratio factor)
+{
+    return Si<Temperature>::make(Si<Temperature>::value(t) * factor.value());
+}
+inline constexpr Record<&same> same_record{
+    .name = "same",
+    .meaning = "a test",
+    .inputs = {input("temperature", "t", unit<Temperature>("degC"), any, "of it"), plain("factor")},
+    .results = {output("temperature_out", "T", unit<Temperature>("degC"), "of it")},
+    .equation = "T = t",
+    .source = "none",
+    .example = {}};
 inline Ratio total(Series<Ratio> each, Ratio more)
 {
     Ratio sum = more;
     for (std::size_t i = 0; i < each.size(); ++i) sum += each[i];
     return sum;
 }
-inline constexpr Record<&total> total_record{.name = "total", .meaning = "a test", .inputs = {series("each", "x_i", units::number, any, "numbers"), plain("more")},
-                                             .results = {answer()}, .equation = "y = sum of x_i + more", .source = "none", .example = {}};
+inline constexpr Record<&total> total_record{
+    .name = "total",
+    .meaning = "a test",
+    .inputs = {series("each", "x_i", units::number, any, "numbers"), plain("more")},
+    .results = {answer()},
+    .equation = "y = sum of x_i + more",
+    .source = "none",
+    .example = {}};
 
 }  // namespace cutwater::test
 
 namespace {
 
-std::vector<cutwater_sensitivity_row> ask(const FunctionInfo& f, std::vector<cutwater_value> values, cutwater_status expected = CUTWATER_OK)
+std::vector<cutwater_sensitivity_row> ask(const FunctionInfo& f, std::vector<cutwater_value> values,
+                                          cutwater_status expected = CUTWATER_OK)
 {
     std::vector<cutwater_sensitivity_row> rows;
     double value = 0;
@@ -59,7 +79,8 @@ TEST_CASE("where an input is 0 the slope stands alone and comes after", "[sensit
     CHECK(rows[3].relative == 0);
     CHECK(std::isnan(rows[3].relative_change));
     CHECK(rows[3].slope == Approx(1));
-    for (const auto& row : ask(binding::info<additive_record>, {number(1), number(2), number(-3), number(0)})) CHECK(row.relative == 0);  // result 0
+    for (const auto& row : ask(binding::info<additive_record>, {number(1), number(2), number(-3), number(0)}))
+        CHECK(row.relative == 0);  // result 0
 }
 
 TEST_CASE("temperatures are taken from absolute zero", "[sensitivity]")

@@ -1,5 +1,6 @@
-// Random questions put to solving, over every function and input, with the forward call as the oracle: inputs are drawn, the
-// function gives the target, and the input drawn must be among the answers. CUTWATER_ORACLE_QUESTIONS asks more of them.
+// Random questions put to solving, over every function and input, with the forward call as the oracle: inputs are
+// drawn, the function gives the target, and the input drawn must be among the answers. CUTWATER_ORACLE_QUESTIONS asks
+// more of them.
 #include "call/argument_list.hpp"
 #include "answers/solve.hpp"
 #include "catalogue/families.hpp"
@@ -71,7 +72,10 @@ struct Tally {
 
 class Judge {
 public:
-    Judge(const FunctionInfo& f, const SolveQuestion& q, double drawn) : probe_(f, q.given, q.result), q_(&q), drawn_(drawn) {}
+    Judge(const FunctionInfo& f, const SolveQuestion& q, double drawn)
+        : probe_(f, q.given, q.result), q_(&q), drawn_(drawn)
+    {
+    }
 
     double at(double x)
     {
@@ -83,7 +87,8 @@ public:
     {
         const double near = 1e-9 * std::abs(q_->target) + 1e-300;
         if (std::abs(at(x) - q_->target) <= near) return true;
-        const double below = at(std::nextafter(x, -HUGE_VAL)) - q_->target, above = at(std::nextafter(x, HUGE_VAL)) - q_->target;
+        const double below = at(std::nextafter(x, -HUGE_VAL)) - q_->target,
+                     above = at(std::nextafter(x, HUGE_VAL)) - q_->target;
         return below * above <= 0;  // steep: the next number lies beyond the target
     }
 
@@ -129,7 +134,8 @@ bool rounding_rules(Probe& probe, double& x, double target)
     }
     x = at;
     bool rules = false;
-    for (int k = 1; k < 4; ++k) rules = rules || std::abs(y[k] - (y[0] + (y[4] - y[0]) * k / 4)) > 1e-3 * std::abs(y[4] - y[0]);
+    for (int k = 1; k < 4; ++k)
+        rules = rules || std::abs(y[k] - (y[0] + (y[4] - y[0]) * k / 4)) > 1e-3 * std::abs(y[4] - y[0]);
     return rules;
 }
 
@@ -140,28 +146,36 @@ void put(const FunctionInfo& f, const SolveQuestion& q, double drawn, Tally& tal
     ++tally.asked;
     bool right = true, found = false;
     for (const Stretch& answer : s.answers) {
-        const double third = answer.low + (answer.high - answer.low) / 3, inside = f.inputs[q.unknown].whole ? std::round(third) : third;
-        right = right && q.where.contains(answer.low) && q.where.contains(answer.high) && judge.gives_target(answer.low);
-        if (answer.wide()) right = right && judge.at(answer.low) == q.target && judge.at(inside) == q.target && judge.at(answer.high) == q.target;
+        const double third = answer.low + (answer.high - answer.low) / 3,
+                     inside = f.inputs[q.unknown].whole ? std::round(third) : third;
+        right = right && q.where.contains(answer.low) && q.where.contains(answer.high) &&
+                judge.gives_target(answer.low);
+        if (answer.wide())
+            right = right && judge.at(answer.low) == q.target && judge.at(inside) == q.target &&
+                    judge.at(answer.high) == q.target;
         found = found || judge.is(answer.low) || (drawn >= answer.low && drawn <= answer.high);
     }
     double unused = 0;
     cutwater_refusal refusal{};
     const cutwater_status status = one_solution(q, s, unused, &refusal);
-    std::size_t Tally::*kind = !right               ? &Tally::wrong
-                               : status == CUTWATER_NO_ANSWER ? &Tally::denied
-                               : !found             ? &Tally::missed
-                               : s.answers.size() > 1 ? &Tally::several
-                               : s.answers.front().wide() ? &Tally::ranges
-                               : judge.stands_for_many(s.answers.front().low) ? &Tally::narrowed
-                                                          : &Tally::one;
+    std::size_t Tally::* kind = !right                                         ? &Tally::wrong
+                                : status == CUTWATER_NO_ANSWER                 ? &Tally::denied
+                                : !found                                       ? &Tally::missed
+                                : s.answers.size() > 1                         ? &Tally::several
+                                : s.answers.front().wide()                     ? &Tally::ranges
+                                : judge.stands_for_many(s.answers.front().low) ? &Tally::narrowed
+                                                                               : &Tally::one;
     ++(tally.*kind);
     if (right && found && kind != &Tally::narrowed) return;
     ++tally.where[fmt::format("{} for {}", f.name, f.inputs[q.unknown].name)];
     if (!std::getenv("CUTWATER_ORACLE_TELL")) return;
     fmt::print("{} {} for {} = {:.17g} in [{:.6g}, {:.6g}], target {:.17g}, {} answers {:.17g}: {}\n  given",
-               kind == &Tally::wrong ? "WRONG" : kind == &Tally::denied ? "DENIED" : kind == &Tally::missed ? "MISSED" : "NARROWED", f.name, f.inputs[q.unknown].name, drawn,
-               q.where.low, q.where.high, q.target, s.answers.size(), s.answers.empty() ? NAN : s.answers.front().low, refusal.message);
+               kind == &Tally::wrong    ? "WRONG"
+               : kind == &Tally::denied ? "DENIED"
+               : kind == &Tally::missed ? "MISSED"
+                                        : "NARROWED",
+               f.name, f.inputs[q.unknown].name, drawn, q.where.low, q.where.high, q.target, s.answers.size(),
+               s.answers.empty() ? NAN : s.answers.front().low, refusal.message);
     for (std::size_t i = 0; i < f.inputs.size(); ++i) fmt::print(" {:.17g}/{}", q.given[i].number, q.given[i].word);
     fmt::print("\n");
 }
@@ -173,7 +187,8 @@ TEST_CASE("an input drawn at random is found again from its result", "[solve][or
     const char* more = std::getenv("CUTWATER_ORACLE_QUESTIONS");
     const std::size_t wanted = more ? std::strtoull(more, nullptr, 10) : 41000;
     Tally tally;
-    Draw draw(std::getenv("CUTWATER_ORACLE_SEED") ? std::strtoull(std::getenv("CUTWATER_ORACLE_SEED"), nullptr, 10) : 1);
+    Draw draw(std::getenv("CUTWATER_ORACLE_SEED") ? std::strtoull(std::getenv("CUTWATER_ORACLE_SEED"), nullptr, 10)
+                                                  : 1);
     std::vector<Base> examples;
     for (std::size_t k = 0; k < function_count(); ++k) examples.emplace_back(function_at(k));
     while (tally.asked < wanted) {
@@ -187,7 +202,8 @@ TEST_CASE("an input drawn at random is found again from its result", "[solve][or
             const bool moved = !draw.one_in(4);
             for (std::size_t i = 0; i < f.inputs.size() && moved; ++i) {
                 if (f.inputs[i].kind == Kind::quantity) q.given[i].number = draw.number(f.inputs[i], q.given[i].number);
-                if (f.inputs[i].kind == Kind::choice) q.given[i].word = static_cast<int>(draw.below(f.inputs[i].words.size()));
+                if (f.inputs[i].kind == Kind::choice)
+                    q.given[i].word = static_cast<int>(draw.below(f.inputs[i].words.size()));
             }
             for (std::size_t i = 0; i < f.inputs.size(); ++i) {
                 if (f.inputs[i].kind != Kind::quantity) continue;
@@ -209,11 +225,12 @@ TEST_CASE("an input drawn at random is found again from its result", "[solve][or
             }
         }
     }
-    fmt::print("found again: {} asked, {} one, {} several, {} ranges, {} denied, {} missed, {} narrowed, {} wrong\n", tally.asked, tally.one, tally.several,
-               tally.ranges, tally.denied, tally.missed, tally.narrowed, tally.wrong);
+    fmt::print("found again: {} asked, {} one, {} several, {} ranges, {} denied, {} missed, {} narrowed, {} wrong\n",
+               tally.asked, tally.one, tally.several, tally.ranges, tally.denied, tally.missed, tally.narrowed,
+               tally.wrong);
     for (const auto& [question, count] : tally.where) UNSCOPED_INFO(question << ": " << count);
-    // A search can miss, where a formula's own rounding rules, on a level that rounding ruffles or where an answer hides in
-    // a corner: hardly ever.
+    // A search can miss, where a formula's own rounding rules, on a level that rounding ruffles or where an answer
+    // hides in a corner: hardly ever.
     CHECK(tally.wrong * 4000 <= tally.asked);
     CHECK(tally.denied * 10000 <= tally.asked);
     CHECK(tally.narrowed * 4000 <= tally.asked);
@@ -222,7 +239,8 @@ TEST_CASE("an input drawn at random is found again from its result", "[solve][or
 
 TEST_CASE("an end at 0 and stretches, by functions of the catalogue", "[solve]")
 {
-    const auto ask = [](const char* function, const char* arguments, const char* unknown, double target, double low, double high) {
+    const auto ask = [](const char* function, const char* arguments, const char* unknown, double target, double low,
+                        double high) {
         const FunctionInfo& f = function_at(static_cast<std::size_t>(find_function(function)));
         const auto listed = read_argument_list(arguments);
         REQUIRE(listed);
@@ -236,7 +254,8 @@ TEST_CASE("an end at 0 and stretches, by functions of the catalogue", "[solve]")
         return s.answers.front();
     };
     // 0.365 mm2/s times 971.8 kg/m3 is 0.354707 mPa s
-    for (const auto& [low, high] : {std::pair(static_cast<double>(NAN), static_cast<double>(NAN)), std::pair(0.0, 1e9), std::pair(0.0, 10.0)}) {
+    for (const auto& [low, high] :
+         {std::pair(static_cast<double>(NAN), static_cast<double>(NAN)), std::pair(0.0, 1e9), std::pair(0.0, 10.0)}) {
         const Stretch viscosity = ask("kinematic_from_dynamic", "0, 971.8", "dynamic_viscosity", 0.365, low, high);
         CHECK_FALSE(viscosity.wide());
         CHECK(viscosity.low == Approx(0.354707).epsilon(1e-12));

@@ -20,8 +20,8 @@ struct Found {
     Solutions all;
 };
 
-Found solve_for(const FunctionInfo& f, const char* unknown, double target, std::vector<cutwater_value> values = {}, double low = NAN,
-                double high = NAN)
+Found solve_for(const FunctionInfo& f, const char* unknown, double target, std::vector<cutwater_value> values = {},
+                double low = NAN, double high = NAN)
 {
     Found found{CUTWATER_OK, NAN, "", {}};
     cutwater_refusal refusal;
@@ -49,8 +49,10 @@ TEST_CASE("one answer is found to the last bits", "[solve]")
     CHECK(solve_for(f<square_root_record>, "x", 1e5).value == Approx(1e10).epsilon(1e-15));
     CHECK(solve_for(f<square_root_record>, "x", 0).value == 0);
     CHECK(solve_for(f<shelf_record>, "x", 7.25).value == 12.25);
-    CHECK(solve_for(f<resistance_curve_record>, "flow", 40, {number(10), number(0.003)}).value == Approx(100).epsilon(1e-15));
-    CHECK(solve_for(f<resistance_curve_record>, "k", 40, {number(10), {}, number(100)}).value == Approx(0.003).epsilon(1e-14));
+    CHECK(solve_for(f<resistance_curve_record>, "flow", 40, {number(10), number(0.003)}).value ==
+          Approx(100).epsilon(1e-15));
+    CHECK(solve_for(f<resistance_curve_record>, "k", 40, {number(10), {}, number(100)}).value ==
+          Approx(0.003).epsilon(1e-14));
 }
 
 TEST_CASE("several answers are named", "[solve]")
@@ -74,9 +76,11 @@ TEST_CASE("no answer says what was seen, not what is", "[solve]")
 {
     const Found none = solve_for(f<square_root_record>, "x", -2, {}, 4, 9);
     CHECK(none.status == CUTWATER_NO_ANSWER);
-    CHECK_THAT(none.message, Contains("y = -2") && Contains("2 (at 4)") && Contains("3 (at 9)") && Contains("searched: 4 to 9"));
+    CHECK_THAT(none.message,
+               Contains("y = -2") && Contains("2 (at 4)") && Contains("3 (at 9)") && Contains("searched: 4 to 9"));
     CHECK(solve_for(f<parabola_record>, "x", -1.0001).status == CUTWATER_NO_ANSWER);
-    CHECK_THAT(solve_for(f<resistance_curve_record>, "flow", 12, {number(10), number(0)}).message, Contains("all give 10"));
+    CHECK_THAT(solve_for(f<resistance_curve_record>, "flow", 12, {number(10), number(0)}).message,
+               Contains("all give 10"));
 }
 
 TEST_CASE("a flat stretch is told with its ends", "[solve]")
@@ -127,10 +131,12 @@ TEST_CASE("two answers close together are found before they are denied", "[solve
 {
     const Found pair = solve_for(f<narrow_peak_record>, "x", 0.5);
     REQUIRE(pair.all.answers.size() == 2);
-    CHECK(pair.all.answers[0].low == Approx(3.7234 - 0.00878).margin(1e-4));  // sqrt(-ln(0.5 - 0.0372)) hundredths to each side
+    CHECK(pair.all.answers[0].low ==
+          Approx(3.7234 - 0.00878).margin(1e-4));  // sqrt(-ln(0.5 - 0.0372)) hundredths to each side
     CHECK(pair.all.answers[1].low == Approx(3.7234 + 0.00878).margin(1e-4));
     const Found none = solve_for(f<narrow_peak_record>, "x", 2);
-    CHECK_THAT(none.message, Contains("none of the ") && Contains(" values computed gives y = 2") && Contains("the greatest 1.0"));
+    CHECK_THAT(none.message,
+               Contains("none of the ") && Contains(" values computed gives y = 2") && Contains("the greatest 1.0"));
 }
 
 TEST_CASE("a jump is no answer", "[solve]")
@@ -139,13 +145,15 @@ TEST_CASE("a jump is no answer", "[solve]")
     CHECK(step.status == CUTWATER_NO_ANSWER);
     CHECK_THAT(step.message, Contains("leaps from 3 to 4"));
     CHECK(step.all.leap.high == Approx(4).epsilon(1e-15));
-    CHECK(solve_for(f<reciprocal_record>, "x", 0).status == CUTWATER_NO_ANSWER);  // the sign changes at the pole, no value is 0
+    CHECK(solve_for(f<reciprocal_record>, "x", 0).status ==
+          CUTWATER_NO_ANSWER);  // the sign changes at the pole, no value is 0
 }
 
 TEST_CASE("refused stretches are skipped", "[solve]")
 {
     CHECK(solve_for(f<with_a_hole_record>, "x", 1).value == Approx(1).epsilon(1e-15));
-    CHECK(solve_for(f<with_a_hole_record>, "x", 3.99).value == Approx(std::sqrt(3.99)).epsilon(1e-15));  // beside the border
+    CHECK(solve_for(f<with_a_hole_record>, "x", 3.99).value ==
+          Approx(std::sqrt(3.99)).epsilon(1e-15));  // beside the border
     CHECK(solve_for(f<with_a_hole_record>, "x", 16.01).value == Approx(std::sqrt(16.01)).epsilon(1e-15));
     const Found none = solve_for(f<with_a_hole_record>, "x", 9);
     CHECK(none.status == CUTWATER_NO_ANSWER);
@@ -177,7 +185,8 @@ TEST_CASE("questions that cannot be asked are refused", "[solve]")
 
 TEST_CASE("search points keep to the interval", "[solve]")
 {
-    for (const Interval i : {any, above(0), from(-273.15), up_to(10), between(0, 1), inside(0, 1), inside(-5, 7), between(3, 3), between(1, 1e9)})
+    for (const Interval i : {any, above(0), from(-273.15), up_to(10), between(0, 1), inside(0, 1), inside(-5, 7),
+                             between(3, 3), between(1, 1e9)})
         for (const bool whole : {false, true})
             for (const double x : search_points(i, whole)) CHECK((i.contains(x) && (!whole || x == std::floor(x))));
     CHECK(search_points(between(3, 3), false).size() == 1);

@@ -58,17 +58,20 @@ Called call(const char* function, const std::vector<cutwater_value>& values)
         made.results[j].series = made.room[j].data();
         made.results[j].capacity = made.room[j].size();
     }
-    made.status = cutwater_call(function, values.data(), values.size(), made.results.data(), made.results.size(), &made.refusal);
+    made.status = cutwater_call(function, values.data(), values.size(), made.results.data(), made.results.size(),
+                                &made.refusal);
     return made;
 }
 
-std::pair<cutwater_status, std::string> working(const char* function, const std::vector<cutwater_value>& values, int32_t form)
+std::pair<cutwater_status, std::string> working(const char* function, const std::vector<cutwater_value>& values,
+                                                int32_t form)
 {
     std::size_t needed = 0;
     cutwater_refusal refusal;
     cutwater_working(function, values.data(), values.size(), form, nullptr, 0, &needed, nullptr);
     std::string made(needed + 1, '?');
-    const cutwater_status status = cutwater_working(function, values.data(), values.size(), form, made.data(), made.size(), &needed, &refusal);
+    const cutwater_status status = cutwater_working(function, values.data(), values.size(), form, made.data(),
+                                                    made.size(), &needed, &refusal);
     REQUIRE(made.back() == 0);
     made.pop_back();
     REQUIRE(std::strlen(made.c_str()) == needed);
@@ -117,7 +120,8 @@ TEST_CASE("working of every example holds inputs, results, source", "[sweep]")
             INFO(s.f->name << " form " << form << "\n" << page);
             CHECK(status == CUTWATER_OK);
             check_whole(*s.f, page, form);
-            for (const char* never : {" nan ", " nan,", " inf ", " inf,", ": nan", ": inf}"}) CHECK_THAT(page, !Contains(never));
+            for (const char* never : {" nan ", " nan,", " inf ", " inf,", ": nan", ": inf}"})
+                CHECK_THAT(page, !Contains(never));
             CHECK_THAT(page, !Contains("Refused") && !Contains("OUTSIDE") && !Contains("did not hold"));
             for (std::size_t j = 0; j < called.results.size(); ++j) {
                 const cutwater_result& result = called.results[j];
@@ -128,7 +132,8 @@ TEST_CASE("working of every example holds inputs, results, source", "[sweep]")
                     else
                         add_number(expected, result.number, result_digits);
                 }
-                if (form != CUTWATER_TEXT_MARKDOWN || result.kind == CUTWATER_NUMBER) CHECK_THAT(page, Contains(expected));
+                if (form != CUTWATER_TEXT_MARKDOWN || result.kind == CUTWATER_NUMBER)
+                    CHECK_THAT(page, Contains(expected));
             }
         }
     }
@@ -145,12 +150,14 @@ TEST_CASE("working of refused calls says why", "[sweep]")
             CHECK(status == called.status);
             check_whole(f, page, form);
             if (form == CUTWATER_TEXT_JSON) {
-                CHECK_THAT(page, Contains(fmt::format("\"status\": {}", static_cast<int>(called.status))) && Contains("\"results\": []"));
+                CHECK_THAT(page, Contains(fmt::format("\"status\": {}", static_cast<int>(called.status))) &&
+                                     Contains("\"results\": []"));
             } else {
                 CHECK_THAT(page, Contains("Refused") && !Contains("\nResult"));
             }
             const cutwater_refusal& r = called.refusal;
-            const bool by_interval = r.argument >= 0 && std::isfinite(r.value) &&  // a formula's own refusal has no value
+            const bool by_interval = r.argument >= 0 &&
+                                     std::isfinite(r.value) &&  // a formula's own refusal has no value
                                      !f.inputs[static_cast<std::size_t>(r.argument)].interval.contains(r.value);
             if (by_interval && form == CUTWATER_TEXT_UTF8) CHECK_THAT(page, Contains("OUTSIDE"));
         }
@@ -188,8 +195,10 @@ TEST_CASE("solving backwards returns to where it started, or says why not", "[sw
             std::size_t count = 0;
             cutwater_refusal refusal;
             const char* unknown = s.f->inputs[i].name;
-            const cutwater_status status = cutwater_solve_for(s.f->name, values.data(), values.size(), unknown, nullptr, &target, NAN, NAN, &found, &refusal);
-            INFO(s.f->name << " for " << unknown << " from " << values[i].number << ": status " << status << " " << (status ? refusal.message : "") << " found " << found);
+            const cutwater_status status = cutwater_solve_for(s.f->name, values.data(), values.size(), unknown, nullptr,
+                                                              &target, NAN, NAN, &found, &refusal);
+            INFO(s.f->name << " for " << unknown << " from " << values[i].number << ": status " << status << " "
+                           << (status ? refusal.message : "") << " found " << found);
             const auto gives = [&](double x) {
                 auto there = values;
                 there[i].number = x;
@@ -198,7 +207,8 @@ TEST_CASE("solving backwards returns to where it started, or says why not", "[sw
             if (status == CUTWATER_OK) {
                 ++returned;
                 CHECK(gives(found) == Approx(target.number).epsilon(1e-9).margin(1e-12));
-                const bool back = std::abs(found - values[i].number) <= 1e-6 * std::max(1.0, std::abs(values[i].number));
+                const bool back = std::abs(found - values[i].number) <=
+                                  1e-6 * std::max(1.0, std::abs(values[i].number));
                 CHECK((back || gives(found) == Approx(target.number).epsilon(1e-12)));
                 continue;
             }
@@ -211,11 +221,14 @@ TEST_CASE("solving backwards returns to where it started, or says why not", "[sw
             }
             if (status == CUTWATER_SEVERAL_ANSWERS) {
                 ++several;
-                CHECK(cutwater_solutions(s.f->name, values.data(), values.size(), unknown, nullptr, &target, NAN, NAN, roots, 64, &count, &refusal) == CUTWATER_OK);
-                for (std::size_t k = 0; k < count; ++k) CHECK(gives(roots[k]) == Approx(target.number).epsilon(1e-9).margin(1e-12));
+                CHECK(cutwater_solutions(s.f->name, values.data(), values.size(), unknown, nullptr, &target, NAN, NAN,
+                                         roots, 64, &count, &refusal) == CUTWATER_OK);
+                for (std::size_t k = 0; k < count; ++k)
+                    CHECK(gives(roots[k]) == Approx(target.number).epsilon(1e-9).margin(1e-12));
                 continue;
             }
-            ++none;  // the example itself gives the target, and the search has not met it: only where hardly anything is permitted
+            ++none;  // the example itself gives the target, and the search has not met it: only where hardly anything
+                     // is permitted
             CHECK_THAT(refusal.message, Contains("can be computed"));
         }
     }
@@ -246,7 +259,8 @@ TEST_CASE("first order and Monte Carlo agree where the first is trusted", "[swee
         cutwater_refusal refusal;
         cutwater_uncertainty_options quick = options;
         quick.monte_carlo = CUTWATER_NEVER;
-        const cutwater_status status = cutwater_uncertainty(s.f->name, values.data(), values.size(), standards.data(), standards.size(), &quick, &report, &refusal);
+        const cutwater_status status = cutwater_uncertainty(s.f->name, values.data(), values.size(), standards.data(),
+                                                            standards.size(), &quick, &report, &refusal);
         INFO(s.f->name << ": " << (status ? refusal.message : report.remark));
         if (status == CUTWATER_NO_ANSWER) continue;  // refused on both sides: it has said so
         REQUIRE(status == CUTWATER_OK);
@@ -260,8 +274,10 @@ TEST_CASE("first order and Monte Carlo agree where the first is trusted", "[swee
         double sum = 0;
         for (const double share : shares) sum += share;
         CHECK(sum == Approx(1).epsilon(1e-9));
-        REQUIRE(cutwater_uncertainty(s.f->name, values.data(), values.size(), standards.data(), standards.size(), &options, &report, &refusal) == CUTWATER_OK);
-        CHECK(report.deviation == Approx(report.standard).epsilon(0.06));  // 5 standard deviations of 4000 trials' own scatter
+        REQUIRE(cutwater_uncertainty(s.f->name, values.data(), values.size(), standards.data(), standards.size(),
+                                     &options, &report, &refusal) == CUTWATER_OK);
+        CHECK(report.deviation ==
+              Approx(report.standard).epsilon(0.06));  // 5 standard deviations of 4000 trials' own scatter
         CHECK(report.mean == Approx(report.value).margin(0.1 * report.standard));
     }
     fmt::print("uncertainty: {} agree, {} doubted beforehand\n", trusted, doubted);
@@ -277,7 +293,8 @@ TEST_CASE("sensitivity ranks the inputs of every example", "[sweep]")
         cutwater_sensitivity_row rows[most_inputs];
         std::size_t count = 0;
         double value = 0;
-        REQUIRE(cutwater_sensitivity(s.f->name, values.data(), values.size(), nullptr, rows, most_inputs, &count, &value, nullptr) == CUTWATER_OK);
+        REQUIRE(cutwater_sensitivity(s.f->name, values.data(), values.size(), nullptr, rows, most_inputs, &count,
+                                     &value, nullptr) == CUTWATER_OK);
         for (std::size_t k = 1; k < count; ++k)
             if (rows[k].relative) CHECK(std::abs(rows[k].relative_change) <= std::abs(rows[k - 1].relative_change));
         for (std::size_t k = 0; k < count; ++k)
@@ -291,30 +308,43 @@ TEST_CASE("the answers' calls keep their word at the boundary", "[sweep]")
     std::size_t needed = 0;
     cutwater_refusal refusal;
     const cutwater_value none{};
-    CHECK(cutwater_working("no_such", nullptr, 0, CUTWATER_TEXT_UTF8, small, sizeof small, &needed, &refusal) == CUTWATER_UNKNOWN_FUNCTION);
+    CHECK(cutwater_working("no_such", nullptr, 0, CUTWATER_TEXT_UTF8, small, sizeof small, &needed, &refusal) ==
+          CUTWATER_UNKNOWN_FUNCTION);
     CHECK(std::string(small) == "Refused\n  There");
     CHECK(needed > sizeof small);
-    CHECK(cutwater_working(nullptr, nullptr, 0, CUTWATER_TEXT_JSON, nullptr, 0, nullptr, nullptr) == CUTWATER_UNKNOWN_FUNCTION);
-    CHECK(cutwater_working("npsh_available", nullptr, 0, 9, small, sizeof small, &needed, &refusal) == CUTWATER_UNKNOWN_WORD);
-    CHECK(cutwater_working("npsh_available", nullptr, 3, 0, small, sizeof small, &needed, &refusal) == CUTWATER_MISSING);
-    const Sample s{&function_at(static_cast<std::size_t>(cutwater_find("npsh_available"))), *read_argument_list("1.01325, 0.02339, 998.2, 2, 0.5")};
+    CHECK(cutwater_working(nullptr, nullptr, 0, CUTWATER_TEXT_JSON, nullptr, 0, nullptr, nullptr) ==
+          CUTWATER_UNKNOWN_FUNCTION);
+    CHECK(cutwater_working("npsh_available", nullptr, 0, 9, small, sizeof small, &needed, &refusal) ==
+          CUTWATER_UNKNOWN_WORD);
+    CHECK(cutwater_working("npsh_available", nullptr, 3, 0, small, sizeof small, &needed, &refusal) ==
+          CUTWATER_MISSING);
+    const Sample s{&function_at(static_cast<std::size_t>(cutwater_find("npsh_available"))),
+                   *read_argument_list("1.01325, 0.02339, 998.2, 2, 0.5")};
     const auto values = s.values();
-    CHECK(cutwater_working("npsh_available", values.data(), values.size(), 0, small, sizeof small, &needed, &refusal) == CUTWATER_BUFFER_TOO_SMALL);
+    CHECK(cutwater_working("npsh_available", values.data(), values.size(), 0, small, sizeof small, &needed, &refusal) ==
+          CUTWATER_BUFFER_TOO_SMALL);
     double found = 1;
-    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), "density", nullptr, nullptr, NAN, NAN, &found, &refusal) == CUTWATER_MISSING);
+    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), "density", nullptr, nullptr, NAN, NAN,
+                             &found, &refusal) == CUTWATER_MISSING);
     CHECK(std::isnan(found));
-    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), nullptr, nullptr, &none, NAN, NAN, &found, &refusal) == CUTWATER_WRONG_KIND);
+    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), nullptr, nullptr, &none, NAN, NAN, &found,
+                             &refusal) == CUTWATER_WRONG_KIND);
     const cutwater_value twelve{CUTWATER_TEXT, 0, "12 m", nullptr, 0, 1};
-    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), "liquid_level_m", "npsh", &twelve, NAN, NAN, &found, &refusal) == CUTWATER_OK);
+    CHECK(cutwater_solve_for("npsh_available", values.data(), values.size(), "liquid_level_m", "npsh", &twelve, NAN,
+                             NAN, &found, &refusal) == CUTWATER_OK);
     CHECK(refusal.status == CUTWATER_OK);
     cutwater_uncertainty_report report{};
-    CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), nullptr, 0, nullptr, &report, &refusal) == CUTWATER_WRONG_COUNT);
+    CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), nullptr, 0, nullptr, &report,
+                               &refusal) == CUTWATER_WRONG_COUNT);
     report.size = sizeof report;
-    CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), nullptr, 0, nullptr, &report, &refusal) == CUTWATER_OK);
+    CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), nullptr, 0, nullptr, &report,
+                               &refusal) == CUTWATER_OK);
     CHECK(report.standard == 0);
     const cutwater_value text{CUTWATER_TEXT, 0, "10 mbara", nullptr, 0, 1};
-    CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), &text, 1, nullptr, &report, &refusal) == CUTWATER_OK);
+    CHECK(cutwater_uncertainty("npsh_available", values.data(), values.size(), &text, 1, nullptr, &report, &refusal) ==
+          CUTWATER_OK);
     CHECK(report.standard == Approx(1000 / (998.2 * 9.80665)).epsilon(1e-6));
-    CHECK(cutwater_sensitivity("npsh_available", values.data(), values.size(), nullptr, nullptr, 0, &needed, nullptr, &refusal) == CUTWATER_BUFFER_TOO_SMALL);
+    CHECK(cutwater_sensitivity("npsh_available", values.data(), values.size(), nullptr, nullptr, 0, &needed, nullptr,
+                               &refusal) == CUTWATER_BUFFER_TOO_SMALL);
     CHECK(needed == 5);
 }

@@ -1,5 +1,5 @@
-// Against the worked examples of JCGM 100:2008 and JCGM 101:2008 (numbers from memory of the guides, checked by the closed forms
-// given beside them), and against closed forms.
+// Against the worked examples of JCGM 100:2008 and JCGM 101:2008 (numbers from memory of the guides, checked by the
+// closed forms given beside them), and against closed forms.
 #include "answers/philox.hpp"
 #include "answers/records.hpp"
 #include "answers/uncertainty.hpp"
@@ -65,12 +65,14 @@ constexpr int32_t R = CUTWATER_RECTANGULAR, N = CUTWATER_NORMAL;
 
 TEST_CASE("JCGM 100 H.1: end gauge", "[uncertainty]")
 {
-    const Asked a = ask(f<gauge_block_record>, {50.000623, 215e-6, 11.5e-6, -0.1, 0, 0}, {25e-6, 9.7e-6, 1.2e-6, 0.41, 0.58e-6, 0.029});
+    const Asked a = ask(f<gauge_block_record>, {50.000623, 215e-6, 11.5e-6, -0.1, 0, 0},
+                        {25e-6, 9.7e-6, 1.2e-6, 0.41, 0.58e-6, 0.029});
     REQUIRE(a.status == CUTWATER_OK);
     CHECK(a.report.value == Approx(50.000838).epsilon(1e-9));
     CHECK(a.report.standard == Approx(31.71e-6).epsilon(2e-3));  // 32 nm in the guide
     CHECK(a.slopes[5] == Approx(-50.000623 * 11.5e-6).epsilon(1e-6));
-    CHECK(a.report.standard * (1 + a.report.second_order) == Approx(33.9e-6).epsilon(3e-3));  // 34 nm with second order, H.1.7
+    CHECK(a.report.standard * (1 + a.report.second_order) ==
+          Approx(33.9e-6).epsilon(3e-3));  // 34 nm with second order, H.1.7
     CHECK_FALSE(a.report.trusted);
     CHECK_THAT(a.report.remark, Contains("next term changes the standard uncertainty by 6.9 %"));
 }
@@ -84,7 +86,8 @@ TEST_CASE("JCGM 100 H.2: correlated voltage, current and phase", "[uncertainty]"
         e.result = name;
         return ask(f<impedance_record>, x, u, e).report;
     };
-    // python3-uncertainties 3.1.6 for the same rounded correlations; the guide, from unrounded ones: 0.071, 0.295, 0.236
+    // python3-uncertainties 3.1.6 for the same rounded correlations; the guide, from unrounded ones: 0.071, 0.295,
+    // 0.236
     CHECK(result("r").value == Approx(127.732169928).epsilon(1e-11));
     CHECK(result("r").standard == Approx(0.06997872798837179).epsilon(1e-7));
     CHECK(result("x").value == Approx(219.846511913).epsilon(1e-11));
@@ -128,11 +131,12 @@ TEST_CASE("JCGM 101 9.3: mass calibration", "[uncertainty]")
 {
     const double s3 = std::sqrt(3.0);
     const Extra e{.spreads = {N, N, R, R, R}, .monte_carlo = CUTWATER_WHEN_NEEDED, .trials = 1000000, .seed = 7};
-    const Asked a = ask(f<mass_calibration_record>, {100000, 1.234, 1.2, 8000, 8000}, {0.050, 0.020, 0.1 / s3, 1000 / s3, 50 / s3}, e);
+    const Asked a = ask(f<mass_calibration_record>, {100000, 1.234, 1.2, 8000, 8000},
+                        {0.050, 0.020, 0.1 / s3, 1000 / s3, 50 / s3}, e);
     CHECK(a.report.value == Approx(1.2340).margin(5e-5));
-    CHECK(a.report.standard == Approx(std::hypot(0.050, 0.020)).epsilon(1e-5));            // 0.0539
+    CHECK(a.report.standard == Approx(std::hypot(0.050, 0.020)).epsilon(1e-5));             // 0.0539
     CHECK(a.report.standard * (1 + a.report.second_order) == Approx(0.0750).margin(3e-4));  // second order, Table 6
-    CHECK(a.report.trials == 1000000);  // run of its own accord
+    CHECK(a.report.trials == 1000000);                                                      // run of its own accord
     CHECK_FALSE(a.report.trusted);
     CHECK(a.report.mean == Approx(1.2341).margin(5e-4));
     CHECK(a.report.deviation == Approx(0.0754).margin(5e-4));
@@ -157,7 +161,8 @@ TEST_CASE("JCGM 101 9.4: comparison loss in microwave power meter calibration", 
     CHECK(at(0.010, 0).deviation == Approx(112e-6).epsilon(0.01));
     CHECK(at(0.010, 0.9).deviation == Approx(std::sqrt(1e-8 + 4 * 6.25e-10 * 1.81)).epsilon(0.01));  // 121e-6
     CHECK(at(0.050, 0).deviation == Approx(502e-6).epsilon(0.005));
-    // u^2 times a noncentral chi-square variable of two degrees: quantiles by scipy 1.10 (the guide gives the shortest interval)
+    // u^2 times a noncentral chi-square variable of two degrees: quantiles by scipy 1.10 (the guide gives the shortest
+    // interval)
     CHECK(at(0.050, 0).trial_low == Approx(1638.48e-6).epsilon(0.003));
     CHECK(at(0.050, 0).trial_high == Approx(3603.36e-6).epsilon(0.003));
     CHECK(at(0.010, 0).trial_low == Approx(8.5468e-6).epsilon(0.03));
@@ -187,21 +192,24 @@ TEST_CASE("correlations that cannot be are refused by either way", "[uncertainty
 {
     // the determinant of the matrix is 1 - 3 r^2 - 2 r^3: below 0 from r = 0.5 up
     const auto asked = [](double r, int32_t monte_carlo) {
-        return ask(f<additive_record>, {1, 2, 3, 4}, {1, 1, 1, 0.1}, {.correlations = {{0, 1, r}, {0, 2, r}, {1, 2, -r}}, .monte_carlo = monte_carlo});
+        return ask(f<additive_record>, {1, 2, 3, 4}, {1, 1, 1, 0.1},
+                   {.correlations = {{0, 1, r}, {0, 2, r}, {1, 2, -r}}, .monte_carlo = monte_carlo});
     };
     for (const int32_t way : {CUTWATER_NEVER, CUTWATER_ALWAYS}) {
         CHECK(asked(0.49, way).status == CUTWATER_OK);
         CHECK(asked(0.51, way).status == CUTWATER_CONTRADICTION);
         CHECK_THAT(asked(0.51, way).message, Contains("no values can have them all"));
     }
-    const Asked twice = ask(f<additive_record>, {1, 2, 3, 4}, {1, 1, 1, 1}, {.correlations = {{0, 1, 0.5}, {2, 3, 0.1}, {1, 0, 0.5}}});
+    const Asked twice = ask(f<additive_record>, {1, 2, 3, 4}, {1, 1, 1, 1},
+                            {.correlations = {{0, 1, 0.5}, {2, 3, 0.1}, {1, 0, 0.5}}});
     CHECK(twice.status == CUTWATER_CONTRADICTION);
     CHECK_THAT(twice.message, Contains("correlation of b and a is given twice"));
 }
 
 TEST_CASE("a step or a corner further off is seen", "[uncertainty]")
 {
-    // 1.25 times 8.744 rounds up to 11, and so it does from above 8 to 8.8: the step lies an eighth of the uncertainty away
+    // 1.25 times 8.744 rounds up to 11, and so it does from above 8 to 8.8: the step lies an eighth of the uncertainty
+    // away
     const Asked step = ask(f<rating_record>, {8.744, 1.25}, {0.437, 0});
     CHECK(step.report.standard == 0);
     CHECK_FALSE(step.report.trusted);
@@ -210,7 +218,8 @@ TEST_CASE("a step or a corner further off is seen", "[uncertainty]")
     CHECK(tried.report.trials == 200000);
     CHECK_FALSE(tried.report.trusted);
     CHECK(tried.report.deviation > 0.3);
-    // beside an input that does move the result: one step, at 1.9 standard uncertainties, by a fifth of the standard uncertainty
+    // beside an input that does move the result: one step, at 1.9 standard uncertainties, by a fifth of the standard
+    // uncertainty
     const Asked beside = ask(f<stepped_sum_record>, {0, 0}, {1, 1});
     CHECK(beside.report.standard == Approx(1));
     CHECK_FALSE(beside.report.trusted);
@@ -230,7 +239,9 @@ TEST_CASE("a step or a corner further off is seen", "[uncertainty]")
 TEST_CASE("the same seed gives the same bits, another seed others", "[uncertainty]")
 {
     const auto deviation = [](uint64_t seed) {
-        return ask(f<microwave_record>, {1, 2}, {0.1, 0.1}, {.monte_carlo = CUTWATER_ALWAYS, .trials = 5000, .seed = seed}).report.deviation;
+        return ask(f<microwave_record>, {1, 2}, {0.1, 0.1},
+                   {.monte_carlo = CUTWATER_ALWAYS, .trials = 5000, .seed = seed})
+            .report.deviation;
     };
     CHECK(deviation(5) == deviation(5));
     CHECK(deviation(5) != deviation(6));
@@ -240,7 +251,8 @@ TEST_CASE("trials that are refused are counted, and said", "[uncertainty]")
 {
     const Asked a = ask(f<square_root_record>, {1}, {0.6}, {.monte_carlo = CUTWATER_WHEN_NEEDED, .trials = 100000});
     REQUIRE(a.status == CUTWATER_OK);
-    CHECK(static_cast<double>(a.report.refused) == Approx(0.0478 * 100000).epsilon(0.05));  // below 0: 1/0.6 standard deviations
+    CHECK(static_cast<double>(a.report.refused) ==
+          Approx(0.0478 * 100000).epsilon(0.05));  // below 0: 1/0.6 standard deviations
     CHECK_FALSE(a.report.trusted);
     CHECK_THAT(a.report.remark, Contains("trials were refused"));
     CHECK(ask(f<square_root_record>, {0}, {0.6}).status == CUTWATER_OK);  // one-sided at its end
@@ -254,7 +266,8 @@ TEST_CASE("questions about uncertainty that cannot be asked are refused", "[unce
     CHECK(ask(f<additive_record>, {0, 0, 0, 0}, {NAN}).status == CUTWATER_OUT_OF_INTERVAL);
     CHECK(ask(f<of_count_record>, {1, 2}, {0.1, 0.1}).status == CUTWATER_WRONG_KIND);
     CHECK(ask(f<additive_record>, {0, 0, 0, 0}, {1, 1}, {.spreads = {9, 0, 0, 0}}).status == CUTWATER_UNKNOWN_WORD);
-    CHECK(ask(f<additive_record>, {0, 0, 0, 0}, {1, 1}, {.correlations = {{0, 1, 1.5}}}).status == CUTWATER_OUT_OF_INTERVAL);
+    CHECK(ask(f<additive_record>, {0, 0, 0, 0}, {1, 1}, {.correlations = {{0, 1, 1.5}}}).status ==
+          CUTWATER_OUT_OF_INTERVAL);
     CHECK(ask(f<additive_record>, {0, 0, 0, 0}, {1, 1}, {.correlations = {{0, 2, 0.5}}}).status == CUTWATER_WRONG_KIND);
     CHECK(ask(f<additive_record>, {0, 0, 0, NAN}, {1, 1}).status == CUTWATER_NOT_FINITE);
     CHECK(ask(f<additive_record>, {0, 0, 0, 0}, {}).report.standard == 0);
@@ -263,7 +276,8 @@ TEST_CASE("questions about uncertainty that cannot be asked are refused", "[unce
 TEST_CASE("Philox4x64-10 gives its published bits", "[uncertainty]")
 {
     // Random123's known answers, kat_vectors
-    CHECK(Philox::block({0, 0, 0, 0}, {0, 0}) == Philox::Block{0x16554d9eca36314cu, 0xdb20fe9d672d0fdcu, 0xd7e772cee186176bu, 0x7e68b68aec7ba23bu});
+    CHECK(Philox::block({0, 0, 0, 0}, {0, 0}) ==
+          Philox::Block{0x16554d9eca36314cu, 0xdb20fe9d672d0fdcu, 0xd7e772cee186176bu, 0x7e68b68aec7ba23bu});
     constexpr uint64_t ones = ~uint64_t{0};
     CHECK(Philox::block({ones, ones, ones, ones}, {ones, ones}) ==
           Philox::Block{0x87b092c3013fe90bu, 0x438c3c67be8d0224u, 0x9cc7d7c69cd777b6u, 0xa09caebf594f0ba0u});

@@ -17,18 +17,27 @@ inline Head fall(Velocity v, Acceleration g, Steps steps)
     steps("h", "v^2/(2 g)", h, units::metre);
     return h;
 }
-inline constexpr auto fall_record = record<&fall>({
-    .name = "fall", .meaning = "Height that a body falls from to gain a velocity",
-    .inputs = {input("velocity", "v", units::ms, between(0, 100), "at the end"),
-               input("gravity", "g", unit<Acceleration>("m/s2"), above(0), "of the place", 9.80665)},
-    .results = {output("height", "h", units::metre, "fallen through")}, .equation = "h = v^2/(2 g)",
-    .source = "Galilei, 1638", .cautions = {"Mind your head: 3 ≤ h, in plain air."}, .example = {"10", "5.0986", "hand"}},
+inline constexpr auto fall_record = record<&fall>(
+    {.name = "fall",
+     .meaning = "Height that a body falls from to gain a velocity",
+     .inputs = {input("velocity", "v", units::ms, between(0, 100), "at the end"),
+                input("gravity", "g", unit<Acceleration>("m/s2"), above(0), "of the place", 9.80665)},
+     .results = {output("height", "h", units::metre, "fallen through")},
+     .equation = "h = v^2/(2 g)",
+     .source = "Galilei, 1638",
+     .cautions = {"Mind your head: 3 ≤ h, in plain air."},
+     .example = {"10", "5.0986", "hand"}},
     relation<"velocity">([](Velocity v) { return v.value() != 13; }, "the velocity must not be 13"));
 
 inline Ratio ordered(Ratio a, Ratio b, Ratio c) { return a + b + c; }
 inline constexpr auto ordered_record = record<&ordered>(
-    {.name = "ordered", .meaning = "a test", .inputs = {plain("a"), plain("b"), plain("c")}, .results = {answer()}, .equation = "y = a + b + c",
-     .source = "none", .example = {}},
+    {.name = "ordered",
+     .meaning = "a test",
+     .inputs = {plain("a"), plain("b"), plain("c")},
+     .results = {answer()},
+     .equation = "y = a + b + c",
+     .source = "none",
+     .example = {}},
     relation<"a", "b">([](Ratio a, Ratio b) { return a < b; }, "each must be larger than the one before"),
     relation<"b", "c">([](Ratio b, Ratio c) { return b < c; }, "each must be larger than the one before"));
 
@@ -43,7 +52,8 @@ std::string shown(std::vector<cutwater_value> values, bool plain = false)
     return made;
 }
 
-std::string put(const char* equation, std::initializer_list<Replacement> inputs, std::vector<std::string_view> results = {"y"})
+std::string put(const char* equation, std::initializer_list<Replacement> inputs,
+                std::vector<std::string_view> results = {"y"})
 {
     return substituted(equation, {inputs.begin(), inputs.size()}, results);
 }
@@ -89,11 +99,14 @@ Caution
 TEST_CASE("the working of a refused call says why and what was still looked at", "[working]")
 {
     const std::string outside = shown({number(101)});
-    CHECK_THAT(outside, Contains("Refused\n  fall: velocity_ms is 101 m/s") && Contains("OUTSIDE: 101 m/s") && Contains("not looked at: the velocity"));
+    CHECK_THAT(outside, Contains("Refused\n  fall: velocity_ms is 101 m/s") && Contains("OUTSIDE: 101 m/s") &&
+                            Contains("not looked at: the velocity"));
     CHECK_THAT(outside, !Contains("Result") && !Contains("Steps"));
     CHECK_THAT(shown({number(13)}), Contains("did not hold: the velocity must not be 13") && Contains("Refused"));
-    CHECK_THAT(shown({text("10 kg")}), Contains("\"10 kg\" not read") && Contains("Refused") && Contains("from 0 to 100 m/s  not looked at"));
-    CHECK_THAT(shown({text("10\n\xFFkg")}), Contains("\"10 \uFFFDkg\" not read"));  // whatever was given, the page is text
+    CHECK_THAT(shown({text("10 kg")}),
+               Contains("\"10 kg\" not read") && Contains("Refused") && Contains("from 0 to 100 m/s  not looked at"));
+    CHECK_THAT(shown({text("10\n\xFFkg")}),
+               Contains("\"10 \uFFFDkg\" not read"));  // whatever was given, the page is text
     CHECK_THAT(shown({}), Contains("velocity_ms was not given"));
     CHECK_THAT(shown({number(1), number(2), number(3)}), Contains("takes 2 inputs; 3 were given"));
     CHECK_THAT(shown({number(NAN)}), Contains("NaN") && Contains("OUTSIDE"));
@@ -102,7 +115,8 @@ TEST_CASE("the working of a refused call says why and what was still looked at",
 TEST_CASE("the relation that did not hold is the one marked, also when another has the same sentence", "[working]")
 {
     const auto relations = [](double a, double b, double c) {
-        return work(binding::info<ordered_record>, std::vector<cutwater_value>{number(a), number(b), number(c)}).relations;
+        return work(binding::info<ordered_record>, std::vector<cutwater_value>{number(a), number(b), number(c)})
+            .relations;
     };
     using State = Working::Relation;
     CHECK(relations(1, 2, 3) == std::vector{State::held, State::held});
@@ -117,14 +131,14 @@ TEST_CASE("numbers are put into equations only where that is safe", "[working]")
     CHECK(put("y = a b/(c - a)^2", {{"a", "2"}, {"b", "3 m"}, {"c", "7"}}) == "y = (2) (3 m)/(7 - 2)^2");
     CHECK(put("y = a^2/b", {{"a", "2"}, {"b", "4"}}) == "y = (2)^2/4");
     CHECK(put("y = sqrt(a)", {{"a", "2 m"}}) == "y = sqrt(2 m)");
-    CHECK(put("y = a_1 + alpha", {{"a", "2"}}).empty());                             // on the borders of names only
+    CHECK(put("y = a_1 + alpha", {{"a", "2"}}).empty());  // on the borders of names only
     CHECK(put("y = a + a_1, g = 9.80665 m/s2", {{"a", "2"}, {"m", "5"}}) == "y = 2 + a_1");  // a unit's m is no mass
-    CHECK(put("y = m + 1; m in metres", {{"m", "5 mm"}}).empty());                   // another unit is meant
+    CHECK(put("y = m + 1; m in metres", {{"m", "5 mm"}}).empty());                           // another unit is meant
     CHECK(put("solves the balance of a and b", {{"a", "2"}}).empty());
     CHECK(put("y = a for a below 3", {{"a", "2"}}).empty());
-    CHECK(put("a = b", {{"a", "2"}, {"b", "3"}}, {"a"}).empty());                    // a is a result too
+    CHECK(put("a = b", {{"a", "2"}, {"b", "3"}}, {"a"}).empty());  // a is a result too
     CHECK(put("y = a", {{"a", "2"}, {"a", "3"}}).empty());
-    CHECK(put("y = a + s", {{"a", "2"}, {"s", ""}}) == "y = 2 + s");                 // a series keeps its symbol
+    CHECK(put("y = a + s", {{"a", "2"}, {"s", ""}}) == "y = 2 + s");  // a series keeps its symbol
 }
 
 TEST_CASE("numbers and texts as people read them", "[working]")

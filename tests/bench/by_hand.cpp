@@ -37,7 +37,8 @@ double friction_head(double flow_m3h, double bore_mm, double length, double roug
 void friction_head_rows(std::size_t rows, const double* flow_m3h, double bore_mm, double length, double roughness_mm,
                         double viscosity_mm2s, double* head)
 {
-    for (std::size_t r = 0; r < rows; ++r) head[r] = friction_head(flow_m3h[r], bore_mm, length, roughness_mm, viscosity_mm2s);
+    for (std::size_t r = 0; r < rows; ++r)
+        head[r] = friction_head(flow_m3h[r], bore_mm, length, roughness_mm, viscosity_mm2s);
 }
 
 }  // namespace by_hand

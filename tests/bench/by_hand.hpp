@@ -1,4 +1,5 @@
-// The same relations as an engineer would write them by hand on doubles, without a check: what cutwater is measured against.
+// The same relations as an engineer would write them by hand on doubles, without a check: what cutwater is measured
+// against.
 #pragma once
 
 #include <cstddef>

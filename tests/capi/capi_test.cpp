@@ -26,7 +26,8 @@ cutwater_status quantity_of_text(const char* text, const char* unit, double* out
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
-cutwater_status npsh(double surface, double vapour, double density, double level, double friction, double* out, cutwater_refusal* refusal)
+cutwater_status npsh(double surface, double vapour, double density, double level, double friction, double* out,
+                     cutwater_refusal* refusal)
 {
     return cutwater_npsh_available(surface, vapour, density, level, friction, out, refusal);
 }
@@ -72,7 +73,8 @@ TEST_CASE("a text becomes a number in the unit asked for", "[capi]")
         REQUIRE(quantity_of_text(text, unit, &out, &refusal) == CUTWATER_OK);
         return out;
     };
-    CHECK(read("440 US gpm", "m3/h") == Approx(440 * 0.003785411784 * 60).epsilon(1e-15));  // NIST SP 811: 1 US gal = 3.785411784 L
+    CHECK(read("440 US gpm", "m3/h") ==
+          Approx(440 * 0.003785411784 * 60).epsilon(1e-15));  // NIST SP 811: 1 US gal = 3.785411784 L
     CHECK(read("100", "m3/h") == 100);
     CHECK(read("72 %", "-") == 0.72);
     CHECK(read("6 ft", "m") == 1.8288);
@@ -89,7 +91,8 @@ TEST_CASE("a text becomes a number in the unit asked for", "[capi]")
     CHECK(refused("1.2 barg", "bara") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));
     CHECK(refused("440 gpm", "m3/h") == std::pair(CUTWATER_UNKNOWN_UNIT, std::string("value")));
     CHECK(read("8", "K") == 8);
-    CHECK(refused("8 degC", "K") == std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));  // of a difference, never 281 K
+    CHECK(refused("8 degC", "K") ==
+          std::pair(CUTWATER_WRONG_QUANTITY, std::string("value")));  // of a difference, never 281 K
     CHECK(refused("", "m3/h") == std::pair(CUTWATER_BAD_TEXT, std::string("value")));
     CHECK(refused("1", "furlong") == std::pair(CUTWATER_UNKNOWN_UNIT, std::string("unit")));
 }
@@ -161,7 +164,9 @@ TEST_CASE("texts with units in the by-name call", "[capi]")
         CHECK(refusal.argument == static_cast<std::int32_t>(input));
         CHECK(std::isnan(result.number));
         INFO(refusal.message);
-        CHECK(std::string(refusal.message).find(cutwater_input_name(cutwater_find("npsh_available"), static_cast<std::int32_t>(input))) != std::string::npos);
+        CHECK(std::string(refusal.message)
+                  .find(cutwater_input_name(cutwater_find("npsh_available"), static_cast<std::int32_t>(input))) !=
+              std::string::npos);
         return status;
     };
     CHECK(refused(0, "1.013 barg") == CUTWATER_WRONG_QUANTITY);
@@ -195,8 +200,10 @@ TEST_CASE("scalar calls allocate nothing, also when they refuse", "[capi]")
 {
     double out = 0;
     cutwater_refusal refusal{};
-    const cutwater_value values[] = {{CUTWATER_TEXT, 0, "1.5 bara", nullptr, 0, 0}, {CUTWATER_NUMBER, 0.02, nullptr, nullptr, 0, 0},
-                                     {CUTWATER_NUMBER, 998, nullptr, nullptr, 0, 0}, {CUTWATER_TEXT, 0, "2 parsec", nullptr, 0, 0},
+    const cutwater_value values[] = {{CUTWATER_TEXT, 0, "1.5 bara", nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 0.02, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 998, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_TEXT, 0, "2 parsec", nullptr, 0, 0},
                                      {CUTWATER_NUMBER, 1, nullptr, nullptr, 0, 0}};
     cutwater_result result{};
     npsh(1, 0.02, 998, 2, 1, &out, &refusal);
@@ -213,8 +220,10 @@ TEST_CASE("scalar calls allocate nothing, also when they refuse", "[capi]")
 
 TEST_CASE("the process's locale changes nothing", "[capi]")
 {
-    const cutwater_value values[] = {{CUTWATER_TEXT, 0, "1.5 bara", nullptr, 0, 0}, {CUTWATER_NUMBER, 0.02, nullptr, nullptr, 0, 0},
-                                     {CUTWATER_NUMBER, 998, nullptr, nullptr, 0, 0}, {CUTWATER_NUMBER, -2.5, nullptr, nullptr, 0, 0},
+    const cutwater_value values[] = {{CUTWATER_TEXT, 0, "1.5 bara", nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 0.02, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, 998, nullptr, nullptr, 0, 0},
+                                     {CUTWATER_NUMBER, -2.5, nullptr, nullptr, 0, 0},
                                      {CUTWATER_NUMBER, -1.5, nullptr, nullptr, 0, 0}};
     cutwater_result result{};
     cutwater_refusal plain{};
@@ -241,7 +250,9 @@ TEST_CASE("any thread may call", "[capi]")
                 cutwater_refusal refusal{};
                 const double level = (t * 20000 + i) * 1e-3;
                 if (npsh(1, 0.02, 998, level, 1, &out, &refusal) != CUTWATER_OK) ++wrong;
-                if (npsh(1, -level - 1, 998, level, 1, &out, &refusal) != CUTWATER_OUT_OF_INTERVAL || refusal.value != -level - 1) ++wrong;
+                if (npsh(1, -level - 1, 998, level, 1, &out, &refusal) != CUTWATER_OUT_OF_INTERVAL ||
+                    refusal.value != -level - 1)
+                    ++wrong;
             }
         });
     for (auto& thread : threads) thread.join();
@@ -260,30 +271,36 @@ TEST_CASE("array form: broadcast, strides, refused rows, in place", "[capi]")
     std::vector<std::uint8_t> bitmap((rows + 7) / 8, 0xaa);
     cutwater_rows_report report{};
     report.bitmap = bitmap.data();
-    CHECK(cutwater_npsh_available_rows(rows, {surface.data(), 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2}, {&friction, 0},
-                                       {out.data(), 3}, &report) == CUTWATER_OUT_OF_INTERVAL);
+    CHECK(cutwater_npsh_available_rows(rows, {surface.data(), 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2},
+                                       {&friction, 0}, {out.data(), 3}, &report) == CUTWATER_OUT_OF_INTERVAL);
     CHECK(report.refused == 2);
     CHECK(report.first.element == 700);
     CHECK(report.first.argument == 0);
     CHECK(report.first.value == -1);
-    const auto same = [](double a, double b) { return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b); };
+    const auto same = [](double a, double b) {
+        return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b);
+    };
     for (std::size_t r = 0; r < rows; ++r) {
         const bool marked = bitmap[r / 8] >> (r % 8) & 1;
         CHECK(marked == (r == 700 || r == 1499));
         double alone = 0;
         npsh(surface[r], vapour, density, level[2 * r], friction, &alone, nullptr);
-        if (!marked) REQUIRE(same(alone, out[3 * r]));
-        else REQUIRE(std::isnan(out[3 * r]));
+        if (!marked)
+            REQUIRE(same(alone, out[3 * r]));
+        else
+            REQUIRE(std::isnan(out[3 * r]));
     }
     const std::vector<double> kept = surface;
     report.bitmap = nullptr;
-    cutwater_npsh_available_rows(rows, {surface.data(), 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2}, {&friction, 0},
-                                 {surface.data(), 1}, &report);
+    cutwater_npsh_available_rows(rows, {surface.data(), 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2},
+                                 {&friction, 0}, {surface.data(), 1}, &report);
     CHECK(report.first.value == -1);
     for (std::size_t r = 0; r < rows; ++r)
         if (kept[r] > 0) REQUIRE(same(surface[r], out[3 * r]));
-    CHECK(cutwater_npsh_available_rows(0, {nullptr, 1}, {nullptr, 0}, {nullptr, 0}, {nullptr, 2}, {nullptr, 0}, {nullptr, 1}, nullptr) == CUTWATER_OK);
-    CHECK(cutwater_npsh_available_rows(1, {nullptr, 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2}, {&friction, 0}, {out.data(), 1}, &report) == CUTWATER_MISSING);
+    CHECK(cutwater_npsh_available_rows(0, {nullptr, 1}, {nullptr, 0}, {nullptr, 0}, {nullptr, 2}, {nullptr, 0},
+                                       {nullptr, 1}, nullptr) == CUTWATER_OK);
+    CHECK(cutwater_npsh_available_rows(1, {nullptr, 1}, {&vapour, 0}, {&density, 0}, {level.data(), 2}, {&friction, 0},
+                                       {out.data(), 1}, &report) == CUTWATER_MISSING);
 }
 
 TEST_CASE("the array form gives the same bits on any number of threads", "[capi]")
@@ -297,7 +314,8 @@ TEST_CASE("the array form gives the same bits on any number of threads", "[capi]
         cutwater_rows_report report{};
         report.bitmap = bitmap.data();
         report.threads = threads;
-        cutwater_npsh_available_rows(rows, {&surface, 0}, {&vapour, 0}, {&density, 0}, {level.data(), 1}, {&friction, 0}, {out.data(), 1}, &report);
+        cutwater_npsh_available_rows(rows, {&surface, 0}, {&vapour, 0}, {&density, 0}, {level.data(), 1},
+                                     {&friction, 0}, {out.data(), 1}, &report);
         return report;
     };
     const cutwater_rows_report alone = run(one, one_bitmap, 0);

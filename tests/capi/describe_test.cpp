@@ -59,11 +59,13 @@ TEST_CASE("every function is described as its record says", "[describe]")
         CHECK(type == flat);
         for (int32_t i = 0; i < info.relations; ++i) {
             CHECK(text(cutwater_relation(k, i)) == f.relations[static_cast<std::size_t>(i)].sentence);
-            CHECK(cutwater_relation_input(k, i, 0) == static_cast<int32_t>(f.relations[static_cast<std::size_t>(i)].inputs.front()));
+            CHECK(cutwater_relation_input(k, i, 0) ==
+                  static_cast<int32_t>(f.relations[static_cast<std::size_t>(i)].inputs.front()));
             CHECK(cutwater_relation_input(k, i, 99) == -1);
         }
         CHECK(text(cutwater_relation(k, info.relations)).empty());
-        for (int32_t i = 0; i < info.cautions; ++i) CHECK(text(cutwater_caution(k, i)) == f.cautions[static_cast<std::size_t>(i)]);
+        for (int32_t i = 0; i < info.cautions; ++i)
+            CHECK(text(cutwater_caution(k, i)) == f.cautions[static_cast<std::size_t>(i)]);
         CHECK(text(cutwater_caution(k, info.cautions)).empty());
     }
 }
@@ -91,9 +93,12 @@ TEST_CASE("every input and result is described as its record says", "[describe]"
             CHECK((info.rising != 0) == in.rising);
             CHECK((info.whole != 0) == in.whole);
             const bool word = in.kind == Kind::choice;
-            if (in.has_default && !word) CHECK(info.fallback == in.fallback);
-            else CHECK(std::isnan(info.fallback));
-            CHECK(text(info.fallback_word) == (in.has_default && word ? in.words[static_cast<std::size_t>(in.fallback)] : ""));
+            if (in.has_default && !word)
+                CHECK(info.fallback == in.fallback);
+            else
+                CHECK(std::isnan(info.fallback));
+            CHECK(text(info.fallback_word) ==
+                  (in.has_default && word ? in.words[static_cast<std::size_t>(in.fallback)] : ""));
             CHECK_FALSE(text(info.takes).empty());
             CHECK_FALSE(text(info.permitted).empty());
             if (in.has_default) CHECK(std::string(info.permitted).find("if left out") != std::string::npos);
@@ -166,7 +171,8 @@ TEST_CASE("an optional input of a direct call is left out by its own number, a c
     REQUIRE(cutwater_viscous_head_ratio(5.52, left_out, &told, &r) == CUTWATER_OK);
     REQUIRE(cutwater_viscous_head_ratio(5.52, 1, &given, &r) == CUTWATER_OK);
     CHECK(told == given);
-    CHECK(cutwater_viscous_head_ratio(5.52, std::numeric_limits<double>::quiet_NaN(), &told, &r) == CUTWATER_NOT_FINITE);
+    CHECK(cutwater_viscous_head_ratio(5.52, std::numeric_limits<double>::quiet_NaN(), &told, &r) ==
+          CUTWATER_NOT_FINITE);
     CHECK(cutwater_viscous_head_ratio(left_out, 1, &told, &r) == CUTWATER_NOT_FINITE);  // it has no default
     double bore = 0, outside = 0, wall = 0;
     REQUIRE(cutwater_nominal_pipe_bore(100, nullptr, &bore, &outside, &wall, &r) == CUTWATER_OK);

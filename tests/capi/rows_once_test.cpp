@@ -1,5 +1,5 @@
-// Inputs given once for all rows take a loop of their own, in which what depends on them alone is computed once: every row has
-// the bits of a row of whole columns and of a single call, and what is refused is the same.
+// Inputs given once for all rows take a loop of their own, in which what depends on them alone is computed once: every
+// row has the bits of a row of whole columns and of a single call, and what is refused is the same.
 #include <cutwater/cutwater.h>
 
 #include <catch2/catch.hpp>
@@ -32,7 +32,10 @@ struct Given {
 
 cutwater_column varying(const std::vector<double>& column) { return {column.data(), 1}; }
 
-bool same(double a, double b) { return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b) || (a != a && b != b); }
+bool same(double a, double b)
+{
+    return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b) || (a != a && b != b);
+}
 
 /// call(inputs given once, or whole): fills out and the report.
 template <class Once, class Whole, class Single>
@@ -60,35 +63,58 @@ TEST_CASE("A pipe given once", "[rows]")
 {
     const auto flow = drawn(-5, 300, 1);  // some of them refused
     const Given bore(150), length(200), roughness(0.0457), viscosity(1.0034);
-    check([&](cutwater_result_column out, cutwater_rows_report* told) {
-        cutwater_pipe_friction_head_rows(rows, varying(flow), bore.shared(), length.shared(), roughness.shared(), viscosity.shared(), out, told);
-    }, [&](cutwater_result_column out, cutwater_rows_report* told) {
-        cutwater_pipe_friction_head_rows(rows, varying(flow), bore.whole(), length.whole(), roughness.whole(), viscosity.whole(), out, told);
-    }, [&](std::size_t r, double* out) { cutwater_pipe_friction_head(flow[r], 150, 200, 0.0457, 1.0034, out, nullptr); }, 5);
+    check(
+        [&](cutwater_result_column out, cutwater_rows_report* told) {
+            cutwater_pipe_friction_head_rows(rows, varying(flow), bore.shared(), length.shared(), roughness.shared(),
+                                             viscosity.shared(), out, told);
+        },
+        [&](cutwater_result_column out, cutwater_rows_report* told) {
+            cutwater_pipe_friction_head_rows(rows, varying(flow), bore.whole(), length.whole(), roughness.whole(),
+                                             viscosity.whole(), out, told);
+        },
+        [&](std::size_t r, double* out) {
+            cutwater_pipe_friction_head(flow[r], 150, 200, 0.0457, 1.0034, out, nullptr);
+        },
+        5);
 }
 
 TEST_CASE("An oil's two points given once", "[rows]")
 {
     const auto temperature = drawn(-100, 120, 2);
     const Given t1(40), nu1(32), t2(100), nu2(5.4);
-    check([&](cutwater_result_column out, cutwater_rows_report* told) {
-        cutwater_viscosity_at_temperature_rows(rows, t1.shared(), nu1.shared(), t2.shared(), nu2.shared(), varying(temperature), out, told);
-    }, [&](cutwater_result_column out, cutwater_rows_report* told) {
-        cutwater_viscosity_at_temperature_rows(rows, t1.whole(), nu1.whole(), t2.whole(), nu2.whole(), varying(temperature), out, told);
-    }, [&](std::size_t r, double* out) { cutwater_viscosity_at_temperature(40, 32, 100, 5.4, temperature[r], out, nullptr); }, 5);
+    check(
+        [&](cutwater_result_column out, cutwater_rows_report* told) {
+            cutwater_viscosity_at_temperature_rows(rows, t1.shared(), nu1.shared(), t2.shared(), nu2.shared(),
+                                                   varying(temperature), out, told);
+        },
+        [&](cutwater_result_column out, cutwater_rows_report* told) {
+            cutwater_viscosity_at_temperature_rows(rows, t1.whole(), nu1.whole(), t2.whole(), nu2.whole(),
+                                                   varying(temperature), out, told);
+        },
+        [&](std::size_t r, double* out) {
+            cutwater_viscosity_at_temperature(40, 32, 100, 5.4, temperature[r], out, nullptr);
+        },
+        5);
 }
 
 TEST_CASE("Antoine's constants given once, with their unit's word", "[rows]")
 {
     const auto temperature = drawn(0, 110, 3);
     const Given a(4.02232), b(1206.53), c(220.291), low(5.5), high(104);
-    check([&](cutwater_result_column out, cutwater_rows_report* told) {
-        cutwater_vapour_pressure_antoine_rows(rows, a.shared(), b.shared(), c.shared(), varying(temperature), low.shared(), high.shared(), "bar_degC", out, told);
-    }, [&](cutwater_result_column out, cutwater_rows_report* told) {
-        cutwater_vapour_pressure_antoine_rows(rows, a.whole(), b.whole(), c.whole(), varying(temperature), low.whole(), high.whole(), "bar_degC", out, told);
-    }, [&](std::size_t r, double* out) {
-        cutwater_vapour_pressure_antoine(4.02232, 1206.53, 220.291, temperature[r], 5.5, 104, "bar_degC", out, nullptr);
-    }, 5);
+    check(
+        [&](cutwater_result_column out, cutwater_rows_report* told) {
+            cutwater_vapour_pressure_antoine_rows(rows, a.shared(), b.shared(), c.shared(), varying(temperature),
+                                                  low.shared(), high.shared(), "bar_degC", out, told);
+        },
+        [&](cutwater_result_column out, cutwater_rows_report* told) {
+            cutwater_vapour_pressure_antoine_rows(rows, a.whole(), b.whole(), c.whole(), varying(temperature),
+                                                  low.whole(), high.whole(), "bar_degC", out, told);
+        },
+        [&](std::size_t r, double* out) {
+            cutwater_vapour_pressure_antoine(4.02232, 1206.53, 220.291, temperature[r], 5.5, 104, "bar_degC", out,
+                                             nullptr);
+        },
+        5);
 }
 
 TEST_CASE("An input given once that is not permitted refuses every row", "[rows]")
@@ -97,8 +123,8 @@ TEST_CASE("An input given once that is not permitted refuses every row", "[rows]
     const Given bore(-1), length(200), roughness(0.0457), viscosity(1.0034);
     std::vector<double> out(rows);
     cutwater_rows_report told{};
-    CHECK(cutwater_pipe_friction_head_rows(rows, varying(flow), bore.shared(), length.shared(), roughness.shared(), viscosity.shared(),
-                                           {out.data(), 1}, &told) != CUTWATER_OK);
+    CHECK(cutwater_pipe_friction_head_rows(rows, varying(flow), bore.shared(), length.shared(), roughness.shared(),
+                                           viscosity.shared(), {out.data(), 1}, &told) != CUTWATER_OK);
     CHECK(told.refused == rows);
     CHECK(out[rows - 1] != out[rows - 1]);
 }

@@ -27,9 +27,11 @@ bool same_bits(double a, double b) { return std::bit_cast<std::uint64_t>(a) == s
 /// The interval's ends and their neighbours, and numbers that break what is not looked at first.
 std::vector<double> hostile_numbers(const InputInfo& in)
 {
-    std::vector<double> numbers{not_a_number, infinite, -infinite, 2e9, -2e9, 1e300, -1e300, 0, -0.0, 5e-324, -5e-324, 0.5, 1, 1e18};
+    std::vector<double> numbers{not_a_number, infinite, -infinite, 2e9, -2e9, 1e300, -1e300, 0,
+                                -0.0,         5e-324,   -5e-324,   0.5, 1,    1e18};
     for (const double end : {in.interval.low, in.interval.high})
-        if (std::isfinite(end)) numbers.insert(numbers.end(), {end, std::nextafter(end, infinite), std::nextafter(end, -infinite)});
+        if (std::isfinite(end))
+            numbers.insert(numbers.end(), {end, std::nextafter(end, infinite), std::nextafter(end, -infinite)});
     return numbers;
 }
 
@@ -109,7 +111,8 @@ void compare_with_scalar(const Sample& example, const std::vector<Column>& colum
         INFO(f.name << ", row " << r << ": " << why.message);
         REQUIRE((bitmap[r / 8] >> (r % 8) & 1) == (scalar != CUTWATER_OK));
         for (std::size_t j = 0; j < results.size(); ++j)
-            if (scalar == CUTWATER_OK ? !same_bits(results[j][r], alone[j].number) : !std::isnan(results[j][r])) REQUIRE(results[j][r] == alone[j].number);
+            if (scalar == CUTWATER_OK ? !same_bits(results[j][r], alone[j].number) : !std::isnan(results[j][r]))
+                REQUIRE(results[j][r] == alone[j].number);
         if (scalar == CUTWATER_OK || refused++ > 0) continue;
         CHECK(status == scalar);
         CHECK(report.first.element == static_cast<std::int64_t>(r));
@@ -129,9 +132,14 @@ Ratio wary(Ratio whole, Count steps)
     return whole * steps.value;
 }
 
-constexpr Record<&wary> wary_record{.name = "wary", .meaning = "a test",
-                                    .inputs = {test::plain("whole", from(1)), input("steps", "n", units::count, between(1, 10), "how many")},
-                                    .results = {test::answer()}, .equation = "y = w n", .source = "none", .example = {}};
+constexpr Record<&wary> wary_record{
+    .name = "wary",
+    .meaning = "a test",
+    .inputs = {test::plain("whole", from(1)), input("steps", "n", units::count, between(1, 10), "how many")},
+    .results = {test::answer()},
+    .equation = "y = w n",
+    .source = "none",
+    .example = {}};
 
 }  // namespace
 
@@ -140,7 +148,8 @@ TEST_CASE("hostile rows among good ones come to what the scalar call gives, for 
     std::size_t swept = 0;
     for (std::size_t k = 0; k < function_count(); ++k) {
         const FunctionInfo& f = function_at(k);
-        const bool numbers = std::any_of(f.inputs.begin(), f.inputs.end(), [](const InputInfo& in) { return in.kind == Kind::quantity; });
+        const bool numbers = std::any_of(f.inputs.begin(), f.inputs.end(),
+                                         [](const InputInfo& in) { return in.kind == Kind::quantity; });
         if (!f.rows || !numbers) continue;
         const Sample example(f);
         for (const bool good_first : {true, false}) compare_with_scalar(example, columns_of(example, good_first));
@@ -176,7 +185,9 @@ TEST_CASE("a refused row costs no more than a good one", "[capi]")
     cutwater_rows_report report{};
     const cutwater_column columns[] = {{&interest, 0}, {years.data(), 1}, {&inflation, 0}};
     const cutwater_result_column results[] = {{factor.data(), 1}};
-    CHECK(cutwater_rows_at(cutwater_find("present_value_factor"), years.size(), columns, nullptr, results, &report) == CUTWATER_OUT_OF_INTERVAL);
+    CHECK(cutwater_rows_at(cutwater_find("present_value_factor"), years.size(), columns, nullptr, results, &report) ==
+          CUTWATER_OUT_OF_INTERVAL);
     CHECK(report.refused == years.size() - 1);
-    CHECK(factor.back() == Approx((1 - std::pow(1.05, -10)) / 0.05).epsilon(1e-12));  // of an annuity in arrears, common practice
+    CHECK(factor.back() ==
+          Approx((1 - std::pow(1.05, -10)) / 0.05).epsilon(1e-12));  // of an annuity in arrears, common practice
 }

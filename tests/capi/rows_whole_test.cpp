@@ -30,9 +30,11 @@ struct Call {
 
     Call() { report.bitmap = bitmap.data(), report.refused = 99; }
 
-    cutwater_status npsh(std::size_t count, cutwater_column surfaces, cutwater_column levels, cutwater_result_column results)
+    cutwater_status npsh(std::size_t count, cutwater_column surfaces, cutwater_column levels,
+                         cutwater_result_column results)
     {
-        return cutwater_npsh_available_rows(count, surfaces, {&vapour, 0}, {&density, 0}, levels, {&friction, 0}, results, &report);
+        return cutwater_npsh_available_rows(count, surfaces, {&vapour, 0}, {&density, 0}, levels, {&friction, 0},
+                                            results, &report);
     }
 
     void check_refused_whole() const
@@ -49,8 +51,13 @@ Outcome<Ratio> hungry(Ratio x)
     if (x.value() == 13) throw std::bad_alloc();
     return x;
 }
-constexpr Record<&hungry> hungry_record{.name = "hungry", .meaning = "a test", .inputs = {test::plain("x")}, .results = {test::answer()},
-                                        .equation = "y = x", .source = "none", .example = {}};
+constexpr Record<&hungry> hungry_record{.name = "hungry",
+                                        .meaning = "a test",
+                                        .inputs = {test::plain("x")},
+                                        .results = {test::answer()},
+                                        .equation = "y = x",
+                                        .source = "none",
+                                        .example = {}};
 
 bool told(const cutwater_rows_report& report, const char* what) { return std::strstr(report.first.message, what); }
 
@@ -75,8 +82,8 @@ TEST_CASE("an array call refused as a whole refuses every row", "[capi]")
     {
         Call c;
         const double power = 5;
-        CHECK(cutwater_motor_rating_needed_rows(rows, {&power, 0}, "no such rule", "R5", {c.out.data(), 1}, {c.out.data(), 1}, &c.report) ==
-              CUTWATER_UNKNOWN_WORD);
+        CHECK(cutwater_motor_rating_needed_rows(rows, {&power, 0}, "no such rule", "R5", {c.out.data(), 1},
+                                                {c.out.data(), 1}, &c.report) == CUTWATER_UNKNOWN_WORD);
         c.check_refused_whole();
     }
     SECTION("by number")
@@ -165,7 +172,8 @@ TEST_CASE("results lie apart from each other and from series", "[capi]")
     const std::vector<double> flows{0, 50, 100};
     std::vector<double> heads{40, 38, 30};
     std::vector<double> at(3, 75);
-    CHECK(cutwater_curve_value_rows(3, flows.data(), 3, heads.data(), 3, {at.data(), 1}, {heads.data(), 1}, &report) == CUTWATER_CONTRADICTION);
+    CHECK(cutwater_curve_value_rows(3, flows.data(), 3, heads.data(), 3, {at.data(), 1}, {heads.data(), 1}, &report) ==
+          CUTWATER_CONTRADICTION);
     CHECK(report.first.argument == 1);
 }
 
@@ -179,7 +187,8 @@ TEST_CASE("memory that runs out on another thread comes back to the caller", "[c
     for (const std::size_t where : {std::size_t{5}, x.size() / 2, x.size() - 1}) {
         x[where] = 13;
         const Given unused{};
-        CHECK_THROWS_AS(call_rows(*entry<hungry_record>, x.size(), &in, &unused, nullptr, &to, &report), std::bad_alloc);
+        CHECK_THROWS_AS(call_rows(*entry<hungry_record>, x.size(), &in, &unused, nullptr, &to, &report),
+                        std::bad_alloc);
         x[where] = 1;
     }
 }
@@ -194,7 +203,8 @@ TEST_CASE("an array call without memory for its threads is refused whole, or doe
         cutwater_rows_report report{};
         report.threads = 4;
         test::allocations_left = left;
-        const cutwater_status status = cutwater_pressure_from_head_rows(x.size(), {x.data(), 1}, {&density, 0}, {out.data(), 1}, &report);
+        const cutwater_status status = cutwater_pressure_from_head_rows(x.size(), {x.data(), 1}, {&density, 0},
+                                                                        {out.data(), 1}, &report);
         test::allocations_left = -1;
         if (status == CUTWATER_OK) {
             CHECK(out.back() == Approx(998 * 9.80665e-5).epsilon(1e-14));  // rho g h
@@ -217,7 +227,11 @@ TEST_CASE("whether strided columns overlap, against looking at every byte", "[ca
     std::vector<double> memory(600);
     int overlapping = 0;
     for (int n = 0; n < 20000; ++n) {
-        struct { const double* data; std::size_t count; std::ptrdiff_t stride; } column[2];
+        struct {
+            const double* data;
+            std::size_t count;
+            std::ptrdiff_t stride;
+        } column[2];
         std::vector<char> bytes(memory.size() * sizeof(double));
         bool met = false;
         for (auto& c : column) {
@@ -228,10 +242,13 @@ TEST_CASE("whether strided columns overlap, against looking at every byte", "[ca
             c.data = reinterpret_cast<const double*>(reinterpret_cast<const char*>(memory.data()) + first);
             std::vector<char> own(bytes.size());
             for (std::size_t i = 0; i < c.count; ++i)
-                for (std::ptrdiff_t b = 0; b < 8; ++b) own[static_cast<std::size_t>(first + static_cast<std::ptrdiff_t>(i) * c.stride * 8 + b)] = 1;
-            for (std::size_t b = 0; b < bytes.size(); ++b) met = met || (own[b] && bytes[b]), bytes[b] = static_cast<char>(bytes[b] | own[b]);
+                for (std::ptrdiff_t b = 0; b < 8; ++b)
+                    own[static_cast<std::size_t>(first + static_cast<std::ptrdiff_t>(i) * c.stride * 8 + b)] = 1;
+            for (std::size_t b = 0; b < bytes.size(); ++b)
+                met = met || (own[b] && bytes[b]), bytes[b] = static_cast<char>(bytes[b] | own[b]);
         }
-        const Place one(column[0].data, column[0].count, column[0].stride), other(column[1].data, column[1].count, column[1].stride);
+        const Place one(column[0].data, column[0].count, column[0].stride),
+            other(column[1].data, column[1].count, column[1].stride);
         REQUIRE(overlap(one, other) == met);
         REQUIRE(overlap(other, one) == met);
         overlapping += met;

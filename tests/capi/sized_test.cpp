@@ -14,7 +14,8 @@ using cutwater::test::number;
 
 namespace {
 
-/// A struct that begins with its size, as a caller with a header of another time has it; what lies behind it is watched.
+/// A struct that begins with its size, as a caller with a header of another time has it; what lies behind it is
+/// watched.
 template <class T>
 class OfSize {
 public:
@@ -25,7 +26,10 @@ public:
     }
     T* get() { return reinterpret_cast<T*>(bytes_.data()); }
     template <class V>
-    void set(std::size_t offset, V value) { std::memcpy(bytes_.data() + offset, &value, sizeof value); }
+    void set(std::size_t offset, V value)
+    {
+        std::memcpy(bytes_.data() + offset, &value, sizeof value);
+    }
     template <class V>
     V field(std::size_t offset) const
     {
@@ -52,7 +56,8 @@ cutwater_status ask(Options* options, Report& report, cutwater_refusal& refusal)
 {
     const cutwater_value inputs[] = {number(100), number(998)};
     const cutwater_value uncertainties[] = {number(1)};
-    return cutwater_uncertainty("pressure_from_head", inputs, 2, uncertainties, 1, options ? options->get() : nullptr, report.get(), &refusal);
+    return cutwater_uncertainty("pressure_from_head", inputs, 2, uncertainties, 1, options ? options->get() : nullptr,
+                                report.get(), &refusal);
 }
 
 constexpr double slope = 998 * 9.80665e-5;  // bar a metre, p = rho g h
@@ -64,12 +69,14 @@ TEST_CASE("structures of an older or newer header are taken by their size", "[ca
     cutwater_refusal refusal{};
     constexpr std::size_t standard = offsetof(cutwater_uncertainty_report, standard);
     constexpr std::size_t mean = offsetof(cutwater_uncertainty_report, mean);
-    for (const std::size_t report_size : {offsetof(cutwater_uncertainty_report, low), offsetof(cutwater_uncertainty_report, trusted),
-                                          offsetof(cutwater_uncertainty_report, remark), sizeof(cutwater_uncertainty_report),
-                                          sizeof(cutwater_uncertainty_report) + 24})
-        for (const std::size_t options_size : {sizeof(std::size_t), offsetof(cutwater_uncertainty_options, monte_carlo),
-                                               offsetof(cutwater_uncertainty_options, seed), sizeof(cutwater_uncertainty_options),
-                                               sizeof(cutwater_uncertainty_options) + 16}) {
+    for (const std::size_t report_size :
+         {offsetof(cutwater_uncertainty_report, low), offsetof(cutwater_uncertainty_report, trusted),
+          offsetof(cutwater_uncertainty_report, remark), sizeof(cutwater_uncertainty_report),
+          sizeof(cutwater_uncertainty_report) + 24})
+        for (const std::size_t options_size :
+             {sizeof(std::size_t), offsetof(cutwater_uncertainty_options, monte_carlo),
+              offsetof(cutwater_uncertainty_options, seed), sizeof(cutwater_uncertainty_options),
+              sizeof(cutwater_uncertainty_options) + 16}) {
             Report report(report_size);
             Options options(options_size);
             const bool trials = options_size > offsetof(cutwater_uncertainty_options, monte_carlo);
@@ -94,7 +101,8 @@ TEST_CASE("sizes that cannot be are refused", "[capi]")
     constexpr std::size_t value = offsetof(cutwater_uncertainty_report, value);
     Report report(sizeof(cutwater_uncertainty_report));
     Options unset(sizeof(cutwater_uncertainty_options));
-    for (const std::size_t size : {std::size_t{0}, std::size_t{4}, sizeof(cutwater_uncertainty_options) + 100000, ~std::size_t{0}}) {
+    for (const std::size_t size :
+         {std::size_t{0}, std::size_t{4}, sizeof(cutwater_uncertainty_options) + 100000, ~std::size_t{0}}) {
         unset.set(0, size);
         report.set(value, 7.0);
         CHECK(ask(&unset, report, refusal) == CUTWATER_WRONG_COUNT);

@@ -26,16 +26,22 @@ Answers all_calls(int k)
 {
     Answers made;
     const int function = cutwater_find("npsh_available");
-    const std::vector<cutwater_value> values{number(1.01), {CUTWATER_TEXT, 0, "20 mbar(a)", nullptr, 0, 1}, number(998), number(0.1 * k), number(0.5)};
+    const std::vector<cutwater_value> values{number(1.01),
+                                             {CUTWATER_TEXT, 0, "20 mbar(a)", nullptr, 0, 1},
+                                             number(998),
+                                             number(0.1 * k),
+                                             number(0.5)};
     cutwater_result result{};
     cutwater_refusal refusal;
     cutwater_call("npsh_available", values.data(), values.size(), &result, 1, &refusal);
     made.value = result.number;
     const cutwater_value target = number(8 + 0.01 * k);
-    cutwater_solve_for("npsh_available", values.data(), values.size(), "liquid_level", nullptr, &target, NAN, NAN, &made.solved, &refusal);
+    cutwater_solve_for("npsh_available", values.data(), values.size(), "liquid_level", nullptr, &target, NAN, NAN,
+                       &made.solved, &refusal);
     std::vector<char> text(1 << 14);
     std::size_t needed = 0;
-    cutwater_working("npsh_available", values.data(), values.size(), k % 4, text.data(), text.size(), &needed, &refusal);
+    cutwater_working("npsh_available", values.data(), values.size(), k % 4, text.data(), text.size(), &needed,
+                     &refusal);
     made.working = text.data();
     const std::vector<cutwater_value> standard{number(0.01), {}, {}, number(0.05)};
     cutwater_uncertainty_options options{};
@@ -45,13 +51,16 @@ Answers all_calls(int k)
     options.seed = static_cast<uint64_t>(k);
     cutwater_uncertainty_report told{};
     told.size = sizeof told;
-    cutwater_uncertainty("npsh_available", values.data(), values.size(), standard.data(), standard.size(), &options, &told, &refusal);
+    cutwater_uncertainty("npsh_available", values.data(), values.size(), standard.data(), standard.size(), &options,
+                         &told, &refusal);
     made.deviation = told.deviation;
     cutwater_sensitivity_row rows[8];
-    cutwater_sensitivity("npsh_available", values.data(), values.size(), nullptr, rows, 8, &made.rows_of_sensitivity, nullptr, &refusal);
+    cutwater_sensitivity("npsh_available", values.data(), values.size(), nullptr, rows, 8, &made.rows_of_sensitivity,
+                         nullptr, &refusal);
     constexpr std::size_t count = 50000;
     std::vector<double> level(count), npsh(count);
-    for (std::size_t r = 0; r < count; ++r) level[r] = r % 1000 == 7 ? NAN : static_cast<double>(k) + 1e-4 * static_cast<double>(r);
+    for (std::size_t r = 0; r < count; ++r)
+        level[r] = r % 1000 == 7 ? NAN : static_cast<double>(k) + 1e-4 * static_cast<double>(r);
     const double surface = 1.01, vapour = 0.02, density = 998, friction = 0.5;
     const cutwater_column columns[] = {{&surface, 0}, {&vapour, 0}, {&density, 0}, {level.data(), 1}, {&friction, 0}};
     const cutwater_result_column results[] = {{npsh.data(), 1}};
@@ -80,7 +89,8 @@ TEST_CASE("every kind of call from many threads at once gives the same bits", "[
             while (waiting > 0) std::this_thread::yield();
             if (t == 0) cutwater_self_test(nullptr);
             if (t == 1) static_cast<void>(std::strlen(cutwater_catalogue_json()));
-            for (int k = 0; k < rounds; ++k) made[static_cast<std::size_t>(t)][static_cast<std::size_t>(k)] = all_calls(k);
+            for (int k = 0; k < rounds; ++k)
+                made[static_cast<std::size_t>(t)][static_cast<std::size_t>(k)] = all_calls(k);
         });
     for (std::thread& thread : all) thread.join();
     for (int t = 1; t < threads; ++t) CHECK(made[static_cast<std::size_t>(t)] == made[0]);

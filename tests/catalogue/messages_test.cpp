@@ -26,15 +26,25 @@ bool is_utf8(std::string_view text)
 {
     const auto in = [](unsigned char c, int low, int high) { return c >= low && c <= high; };
     for (std::size_t i = 0; i < text.size();) {
-        const auto byte = [&](std::size_t k) { return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : static_cast<unsigned char>(0); };
+        const auto byte = [&](std::size_t k) {
+            return i + k < text.size() ? static_cast<unsigned char>(text[i + k]) : static_cast<unsigned char>(0);
+        };
         const unsigned char a = byte(0), b = byte(1), c = byte(2), d = byte(3);
         const auto tail = [&](unsigned char x) { return in(x, 0x80, 0xBF); };
-        if (in(a, 0x00, 0x7F)) i += 1;
-        else if (in(a, 0xC2, 0xDF) && tail(b)) i += 2;
-        else if (((a == 0xE0 && in(b, 0xA0, 0xBF)) || (in(a, 0xE1, 0xEC) && tail(b)) || (a == 0xED && in(b, 0x80, 0x9F)) ||
-                  (in(a, 0xEE, 0xEF) && tail(b))) && tail(c)) i += 3;
-        else if (((a == 0xF0 && in(b, 0x90, 0xBF)) || (in(a, 0xF1, 0xF3) && tail(b)) || (a == 0xF4 && in(b, 0x80, 0x8F))) && tail(c) && tail(d)) i += 4;
-        else return false;
+        if (in(a, 0x00, 0x7F))
+            i += 1;
+        else if (in(a, 0xC2, 0xDF) && tail(b))
+            i += 2;
+        else if (((a == 0xE0 && in(b, 0xA0, 0xBF)) || (in(a, 0xE1, 0xEC) && tail(b)) ||
+                  (a == 0xED && in(b, 0x80, 0x9F)) || (in(a, 0xEE, 0xEF) && tail(b))) &&
+                 tail(c))
+            i += 3;
+        else if (((a == 0xF0 && in(b, 0x90, 0xBF)) || (in(a, 0xF1, 0xF3) && tail(b)) ||
+                  (a == 0xF4 && in(b, 0x80, 0x8F))) &&
+                 tail(c) && tail(d))
+            i += 4;
+        else
+            return false;
     }
     return true;
 }
@@ -49,8 +59,8 @@ std::string repeated(const char* piece, std::size_t times)
 /// Everything that a refusal says.
 bool whole(const cutwater_refusal& r)
 {
-    return std::memchr(r.message, 0, sizeof r.message) && std::memchr(r.name, 0, sizeof r.name) && std::memchr(r.unit, 0, sizeof r.unit) &&
-           is_utf8(r.message) && is_utf8(r.name) && is_utf8(r.unit);
+    return std::memchr(r.message, 0, sizeof r.message) && std::memchr(r.name, 0, sizeof r.name) &&
+           std::memchr(r.unit, 0, sizeof r.unit) && is_utf8(r.message) && is_utf8(r.name) && is_utf8(r.unit);
 }
 
 const char* const characters[] = {"x", "\u00B2", "\u20AC", "\U0001F4A7"};  // of one to four bytes
@@ -96,14 +106,36 @@ TEST_CASE("every refusal that a record makes is UTF-8, however long its words ar
             const std::string words = repeated("a", length % 4) + repeated(character, length / std::strlen(character));
             const std::string name = repeated(character, 47 / std::strlen(character));
             const char* const choices[] = {words.c_str(), "b"};
-            const InputInfo input{.name = "x", .full_name = name.c_str(), .symbol = "x", .kind = Kind::quantity, .quantity = &quantity_info<Length>,
-                                  .unit = units::metre.info, .interval = between(0, 1), .meaning = words.c_str(), .words = choices,
-                                  .has_default = false, .fallback = 0, .whole = false, .least_points = 2, .rising = true};
-            const ResultInfo result{"y", name.c_str(), "y", Kind::quantity, &quantity_info<Length>, units::metre.info, words.c_str(), {}};
+            const InputInfo input{.name = "x",
+                                  .full_name = name.c_str(),
+                                  .symbol = "x",
+                                  .kind = Kind::quantity,
+                                  .quantity = &quantity_info<Length>,
+                                  .unit = units::metre.info,
+                                  .interval = between(0, 1),
+                                  .meaning = words.c_str(),
+                                  .words = choices,
+                                  .has_default = false,
+                                  .fallback = 0,
+                                  .whole = false,
+                                  .least_points = 2,
+                                  .rising = true};
+            const ResultInfo result{
+                "y", name.c_str(), "y", Kind::quantity, &quantity_info<Length>, units::metre.info, words.c_str(), {}};
             const std::size_t first = 0;
             const RelationInfo relation{words.c_str(), {&first, 1}};
-            const FunctionText f{.name = "f", .type_name = "F", .meaning = words.c_str(), .also = "", .inputs = {&input, 1}, .results = {&result, 1}, .equation = "",
-                                 .relations = {&relation, 1}, .source = "", .cautions = {}, .example = {}, .turns = false};
+            const FunctionText f{.name = "f",
+                                 .type_name = "F",
+                                 .meaning = words.c_str(),
+                                 .also = "",
+                                 .inputs = {&input, 1},
+                                 .results = {&result, 1},
+                                 .equation = "",
+                                 .relations = {&relation, 1},
+                                 .source = "",
+                                 .cautions = {},
+                                 .example = {},
+                                 .turns = false};
             cutwater_refusal r;
             INFO(character << " " << length);
             const auto check = [&] { CHECK(whole(r)); };
@@ -126,7 +158,8 @@ TEST_CASE("what a caller wrote is quoted as UTF-8 at every call", "[messages]")
 {
     std::vector<std::string> texts;
     for (const char* character : characters)
-        for (std::size_t length = 1; length < 200; length += 3) texts.push_back(repeated("a", length % 4) + repeated(character, length / 2));
+        for (std::size_t length = 1; length < 200; length += 3)
+            texts.push_back(repeated("a", length % 4) + repeated(character, length / 2));
     texts.push_back("\xFF\xFE");
     texts.push_back("\xE2\x82");
     texts.push_back("tab\tand\nline");
@@ -136,7 +169,8 @@ TEST_CASE("what a caller wrote is quoted as UTF-8 at every call", "[messages]")
         cutwater_refusal r{};
         double number = 0;
         cutwater_value values[5] = {};
-        for (cutwater_value& v : values) v = {.kind = CUTWATER_NUMBER, .number = 1, .text = nullptr, .series = nullptr, .length = 0, .stride = 1};
+        for (cutwater_value& v : values)
+            v = {.kind = CUTWATER_NUMBER, .number = 1, .text = nullptr, .series = nullptr, .length = 0, .stride = 1};
         cutwater_result results[8] = {};
         CHECK(cutwater_call(t, values, 5, results, 1, &r) == CUTWATER_UNKNOWN_FUNCTION);
         CHECK(whole(r));
@@ -147,9 +181,11 @@ TEST_CASE("what a caller wrote is quoted as UTF-8 at every call", "[messages]")
         const cutwater_value foreign{CUTWATER_TEXT, 0, t, nullptr, 0, 1};
         CHECK(cutwater_quantity(&foreign, "m", &number, &r) != CUTWATER_OK);
         CHECK(whole(r));
-        CHECK(cutwater_solve_for("npsh_available", values, 5, t, nullptr, &values[0], NAN, NAN, &number, &r) == CUTWATER_WRONG_KIND);
+        CHECK(cutwater_solve_for("npsh_available", values, 5, t, nullptr, &values[0], NAN, NAN, &number, &r) ==
+              CUTWATER_WRONG_KIND);
         CHECK(whole(r));
-        CHECK(cutwater_solve_for("npsh_available", values, 5, "density", t, &values[0], NAN, NAN, &number, &r) == CUTWATER_WRONG_KIND);
+        CHECK(cutwater_solve_for("npsh_available", values, 5, "density", t, &values[0], NAN, NAN, &number, &r) ==
+              CUTWATER_WRONG_KIND);
         CHECK(whole(r));
         values[0].kind = CUTWATER_TEXT;
         values[0].text = t;
@@ -194,17 +230,30 @@ TEST_CASE("a refusal of solving tells the ends it searched, open or not", "[mess
 {
     cutwater_value values[5] = {};
     const double numbers[] = {1.013, 0.0234, 998.2, 2, 0.5};
-    for (std::size_t i = 0; i < 5; ++i) values[i] = {.kind = CUTWATER_NUMBER, .number = numbers[i], .text = nullptr, .series = nullptr, .length = 0, .stride = 1};
-    cutwater_value target{.kind = CUTWATER_NUMBER, .number = 1e9, .text = nullptr, .series = nullptr, .length = 0, .stride = 1};
+    for (std::size_t i = 0; i < 5; ++i)
+        values[i] = {.kind = CUTWATER_NUMBER,
+                     .number = numbers[i],
+                     .text = nullptr,
+                     .series = nullptr,
+                     .length = 0,
+                     .stride = 1};
+    cutwater_value target{.kind = CUTWATER_NUMBER,
+                          .number = 1e9,
+                          .text = nullptr,
+                          .series = nullptr,
+                          .length = 0,
+                          .stride = 1};
     double found = 0;
     cutwater_refusal r;
     // the record: surface_pressure above 0, friction_head from 0
-    CHECK(cutwater_solve_for("npsh_available", values, 5, "surface_pressure", nullptr, &target, NAN, 2, &found, &r) == CUTWATER_NO_ANSWER);
+    CHECK(cutwater_solve_for("npsh_available", values, 5, "surface_pressure", nullptr, &target, NAN, 2, &found, &r) ==
+          CUTWATER_NO_ANSWER);
     CHECK(r.low == 0);
     CHECK(r.low_open == 1);
     CHECK(r.high == 2);
     CHECK(r.high_open == 0);
-    CHECK(cutwater_solve_for("npsh_available", values, 5, "friction_head", nullptr, &target, NAN, NAN, &found, &r) == CUTWATER_NO_ANSWER);
+    CHECK(cutwater_solve_for("npsh_available", values, 5, "friction_head", nullptr, &target, NAN, NAN, &found, &r) ==
+          CUTWATER_NO_ANSWER);
     CHECK(r.low == 0);
     CHECK(r.low_open == 0);
     CHECK(r.high_open == 1);

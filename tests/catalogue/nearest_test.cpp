@@ -41,7 +41,8 @@ TEST_CASE("a slip of the hand finds the name", "[nearest]")
             CHECK(suggests(wrong, name));
         }
         std::string shouted = name;
-        std::transform(shouted.begin(), shouted.end(), shouted.begin(), [](char c) { return c == '_' ? ' ' : static_cast<char>(std::toupper(c)); });
+        std::transform(shouted.begin(), shouted.end(), shouted.begin(),
+                       [](char c) { return c == '_' ? ' ' : static_cast<char>(std::toupper(c)); });
         CHECK(std::string(nearest_functions(shouted).names[0]) == name);
     }
 }
@@ -63,7 +64,8 @@ TEST_CASE("the sentence names them, at every call by name", "[nearest]")
     CHECK(cutwater_call("npsh_availble", nullptr, 0, nullptr, 0, &r) == CUTWATER_UNKNOWN_FUNCTION);
     CHECK_THAT(r.message, Contains("There is no function \"npsh_availble\"; is it npsh_available"));
     char text[600] = "";
-    CHECK(cutwater_working("npsh_availble", nullptr, 0, CUTWATER_TEXT_UTF8, text, sizeof text, nullptr, nullptr) == CUTWATER_UNKNOWN_FUNCTION);
+    CHECK(cutwater_working("npsh_availble", nullptr, 0, CUTWATER_TEXT_UTF8, text, sizeof text, nullptr, nullptr) ==
+          CUTWATER_UNKNOWN_FUNCTION);
     CHECK_THAT(text, Contains("npsh_available"));
     CHECK(cutwater_call("zzzz", nullptr, 0, nullptr, 0, &r) == CUTWATER_UNKNOWN_FUNCTION);
     CHECK(std::string(r.message) == "There is no function \"zzzz\".");

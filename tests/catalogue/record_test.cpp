@@ -1,4 +1,5 @@
-// The record format itself, on records of its own: what the templates make of names, quantities, relations, series and words.
+// The record format itself, on records of its own: what the templates make of names, quantities, relations, series and
+// words.
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/erased.hpp"
@@ -24,28 +25,42 @@ inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::test::Way>{"up"
 namespace cutwater::test {
 
 /// Every kind of input, three kinds of result, steps, and a way to fail inside.
-inline Outcome<std::tuple<Head, Points<Flow>, Way>> everything(Series<Flow> flows, Series<Head> heads, Density density, Way way, Count pumps,
-                                                                Fraction share, Steps steps)
+inline Outcome<std::tuple<Head, Points<Flow>, Way>> everything(Series<Flow> flows, Series<Head> heads, Density density,
+                                                               Way way, Count pumps, Fraction share, Steps steps)
 {
-    if (share.value == 0.5) return NoValue{CUTWATER_NO_ANSWER, "share", "half of it is neither one nor the other at {0}", {number_in(density, units::kgm3)}};
+    if (share.value == 0.5)
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "share",
+                       "half of it is neither one nor the other at {0}",
+                       {number_in(density, units::kgm3)}};
     Points<Flow> scaled;
     for (std::size_t i = 0; i < flows.size(); ++i) scaled.push_back(flows[i] * pumps.value);
     steps("H_1", "first head", heads.front(), units::metre);
     return std::tuple(heads.front() * share.value, scaled, way);
 }
 
-inline constexpr auto everything_record = record<&everything>({
-    .name = "every_kind", .meaning = "Something of every kind", .also = "this|that",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows", 2, Order::rising), series("heads", "H_i", units::metre, any, "heads", 1),
-               input("density", "rho", units::kgm3, inside(0, 2000), "density"), choice<Way>("way", "w", "which way", Way::down),
-               input("pumps", "n", units::count, between(1, 9), "pumps", 2), input("share", "s", units::fraction, from_below(0, 1), "share", 0.25)},
-    .results = {output("head", "H", units::metre, "head"), output_series<Flow>("scaled_flows", "Q", units::m3h, "flows"),
-                output_word<Way>("way_taken", "w", "way")},
-    .equation = "H = s H_1", .source = "none: a record for the tests of the record format", .cautions = {"one", "two"},
-    .example = {"[0, 1], [5, 6], 1000", "1.25, [0, 2], \"down\"", "by inspection"}},
-    relation<"heads", "flows">([](Series<Head> h, Series<Flow> q) { return h.size() == q.size(); }, "as many heads as flows"),
-    relation<"share", "way", "pumps">([](Fraction s, Way w, Count n) { return w == Way::down || s.value * n.value < 1; },
-                                      "upwards the shares must stay below 1"));
+inline constexpr auto everything_record = record<&everything>(
+    {.name = "every_kind",
+     .meaning = "Something of every kind",
+     .also = "this|that",
+     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows", 2, Order::rising),
+                series("heads", "H_i", units::metre, any, "heads", 1),
+                input("density", "rho", units::kgm3, inside(0, 2000), "density"),
+                choice<Way>("way", "w", "which way", Way::down),
+                input("pumps", "n", units::count, between(1, 9), "pumps", 2),
+                input("share", "s", units::fraction, from_below(0, 1), "share", 0.25)},
+     .results = {output("head", "H", units::metre, "head"),
+                 output_series<Flow>("scaled_flows", "Q", units::m3h, "flows"),
+                 output_word<Way>("way_taken", "w", "way")},
+     .equation = "H = s H_1",
+     .source = "none: a record for the tests of the record format",
+     .cautions = {"one", "two"},
+     .example = {"[0, 1], [5, 6], 1000", "1.25, [0, 2], \"down\"", "by inspection"}},
+    relation<"heads", "flows">([](Series<Head> h, Series<Flow> q) { return h.size() == q.size(); },
+                               "as many heads as flows"),
+    relation<"share", "way", "pumps">(
+        [](Fraction s, Way w, Count n) { return w == Way::down || s.value * n.value < 1; },
+        "upwards the shares must stay below 1"));
 
 inline constexpr const FunctionInfo& f = binding::info<everything_record>;
 
@@ -65,11 +80,15 @@ struct Heard final : StepListener {
     void broken(std::size_t relation) override { text += "relation " + std::to_string(relation); }
 };
 
-inline Called ask(std::vector<double> flows, std::vector<double> heads, double density = 1000, int way = 1, double pumps = 2, double share = 0.25,
-                  std::size_t capacity = 8, StepListener* listener = nullptr)
+inline Called ask(std::vector<double> flows, std::vector<double> heads, double density = 1000, int way = 1,
+                  double pumps = 2, double share = 0.25, std::size_t capacity = 8, StepListener* listener = nullptr)
 {
     Called c;
-    const Given given[] = {{0, {flows.data(), flows.size(), 1}, 0}, {0, {heads.data(), heads.size(), 1}, 0}, {density, {}, 0}, {0, {}, way}, {pumps, {}, 0},
+    const Given given[] = {{0, {flows.data(), flows.size(), 1}, 0},
+                           {0, {heads.data(), heads.size(), 1}, 0},
+                           {density, {}, 0},
+                           {0, {}, way},
+                           {pumps, {}, 0},
                            {share, {}, 0}};
     c.results[1].data = c.buffer.data();
     c.results[1].capacity = capacity;
@@ -114,8 +133,10 @@ TEST_CASE("A record's texts are all there without its types")
 TEST_CASE("Relations know their inputs by place, the one to blame first")
 {
     REQUIRE(f.relations.size() == 2);
-    CHECK(std::vector<std::size_t>(f.relations[0].inputs.begin(), f.relations[0].inputs.end()) == std::vector<std::size_t>{1, 0});
-    CHECK(std::vector<std::size_t>(f.relations[1].inputs.begin(), f.relations[1].inputs.end()) == std::vector<std::size_t>{5, 3, 4});
+    CHECK(std::vector<std::size_t>(f.relations[0].inputs.begin(), f.relations[0].inputs.end()) ==
+          std::vector<std::size_t>{1, 0});
+    CHECK(std::vector<std::size_t>(f.relations[1].inputs.begin(), f.relations[1].inputs.end()) ==
+          std::vector<std::size_t>{5, 3, 4});
     const Called broken = ask({0, 1}, {5, 6, 7});
     CHECK(broken.status == CUTWATER_CONTRADICTION);
     CHECK(broken.refusal.argument == 1);

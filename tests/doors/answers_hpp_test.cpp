@@ -20,7 +20,8 @@ Arguments suction(const Argument& level) { return {1.01325, 0.02339, 998.2, leve
 
 static_assert(std::is_convertible_v<int, Argument> && std::is_convertible_v<const char*, Argument>);
 static_assert(!std::is_convertible_v<bool, Argument> && !std::is_convertible_v<std::nullptr_t, Argument>);
-static_assert(!std::is_convertible_v<Head, PlainArgument>);  // an uncertainty is a difference, which a quantity need not be
+static_assert(
+    !std::is_convertible_v<Head, PlainArgument>);  // an uncertainty is a difference, which a quantity need not be
 
 template <class Call>
 cutwater_refusal refusal_of(Call&& call)
@@ -76,12 +77,13 @@ TEST_CASE("solved backwards by the header", "[answers.hpp]")
     SECTION("bore for a friction loss")
     {
         const double bore = solve_for("pipe_friction_head", {90 * units::m3h, {}, 120, 0.046, 1}, "bore", 2.5);
-        CHECK(units::metre.in(pipe_friction_head(90 * units::m3h, bore * units::mm, 120 * units::metre, 0.046 * units::mm, 1 * units::mm2s)) ==
-              Approx(2.5).epsilon(1e-12));
+        CHECK(units::metre.in(pipe_friction_head(90 * units::m3h, bore * units::mm, 120 * units::metre,
+                                                 0.046 * units::mm, 1 * units::mm2s)) == Approx(2.5).epsilon(1e-12));
     }
     SECTION("none and several")
     {
-        const cutwater_refusal none = refusal_of([] { solve_for("npsh_available", suction({}), "liquid_level", 5, {.low = 50, .high = 60}); });
+        const cutwater_refusal none = refusal_of(
+            [] { solve_for("npsh_available", suction({}), "liquid_level", 5, {.low = 50, .high = 60}); });
         CHECK(none.status == CUTWATER_NO_ANSWER);
         CHECK_THAT(none.message, Contains("searched: 50 to 60 m"));
         const Arguments humped{std::vector<double>{0, 50, 100}, std::vector<double>{30, 34, 20}};
@@ -93,16 +95,18 @@ TEST_CASE("solved backwards by the header", "[answers.hpp]")
         CHECK_THROWS_AS(solutions("curve_head", humped, "flow", 99), Refused);
         CHECK_THROWS_AS(solve_for("npsh_available", suction({}), "no_such", 1), Refused);
         CHECK_THROWS_AS(solve_for("npsh_available", suction({}), "liquid_level", 1, {.result = "no_such"}), Refused);
-        CHECK(refusal_of([] { solve_for("no_such", {1 * units::metre}, "x", 1 * units::metre); }).status == CUTWATER_UNKNOWN_FUNCTION);
+        CHECK(refusal_of([] { solve_for("no_such", {1 * units::metre}, "x", 1 * units::metre); }).status ==
+              CUTWATER_UNKNOWN_FUNCTION);
     }
 }
 
 TEST_CASE("quantities in their units", "[answers.hpp]")
 {
     // the same bits as a number: 0.1 m3/h is no whole number of m3/s
-    CHECK(working("pipe_friction_head", {0.1 * units::m3h, 50, 1, 0, 1}) == working("pipe_friction_head", {0.1, 50, 1, 0, 1}));
-    CHECK(solve_for("npsh_available", {14.7 * units::psia, 0, 1000 * units::kgm3, {}, 0 * units::metre}, "liquid_level", 10) ==
-          Approx(10 - 14.7 * 0.45359237 * g / (0.0254 * 0.0254) / (1000 * g)).epsilon(1e-12));
+    CHECK(working("pipe_friction_head", {0.1 * units::m3h, 50, 1, 0, 1}) ==
+          working("pipe_friction_head", {0.1, 50, 1, 0, 1}));
+    CHECK(solve_for("npsh_available", {14.7 * units::psia, 0, 1000 * units::kgm3, {}, 0 * units::metre}, "liquid_level",
+                    10) == Approx(10 - 14.7 * 0.45359237 * g / (0.0254 * 0.0254) / (1000 * g)).epsilon(1e-12));
     const std::vector<Flow> flows{0 * units::m3h, 50 * units::m3h, 100 * units::m3h};
     const std::vector<Head> heads{40 * units::metre, 38 * units::metre, 30 * units::metre};
     CHECK(solve_for("curve_head", {flows, heads}, "flow", 38 * units::metre, {.low = 10}) == Approx(50).epsilon(1e-13));
@@ -112,9 +116,11 @@ TEST_CASE("quantities in their units", "[answers.hpp]")
     CHECK(wrong.argument == 3);
     CHECK(std::string(wrong.name) == "liquid_level_m");
     CHECK_THAT(wrong.message, Contains("density") && Contains("Length"));
-    CHECK(refusal_of([] { working("water_vapour_pressure", {20 * unit<TemperatureDifference>("K")}); }).status == CUTWATER_WRONG_QUANTITY);
+    CHECK(refusal_of([] { working("water_vapour_pressure", {20 * unit<TemperatureDifference>("K")}); }).status ==
+          CUTWATER_WRONG_QUANTITY);
     CHECK(refusal_of([] { working("npsh_available", {1.0 * units::barg}); }).status == CUTWATER_WRONG_QUANTITY);
-    CHECK(refusal_of([] { solve_for("npsh_available", suction({}), "liquid_level", 1 * units::bara); }).status == CUTWATER_WRONG_QUANTITY);
+    CHECK(refusal_of([] { solve_for("npsh_available", suction({}), "liquid_level", 1 * units::bara); }).status ==
+          CUTWATER_WRONG_QUANTITY);
     // more than the function has: the library says so
     CHECK(refusal_of([] { sensitivity("water_vapour_pressure", {20, 30}); }).status == CUTWATER_WRONG_COUNT);
 }
@@ -123,7 +129,8 @@ TEST_CASE("uncertainty by the header", "[answers.hpp]")
 {
     // P = rho g Q H / eta: relative uncertainties add by squares
     const Arguments power{120, 40, 998, 0.72};
-    const UncertaintyAnswer a = uncertainty("pump_power_input", power, {{"flow", 1.2}, {"head_m", "40 cm"}, {"efficiency", "0.72 %"}});
+    const UncertaintyAnswer a = uncertainty("pump_power_input", power,
+                                            {{"flow", 1.2}, {"head_m", "40 cm"}, {"efficiency", "0.72 %"}});
     CHECK(a.value == Approx(998 * g * 120 / 3600 * 40 / 0.72 / 1000).epsilon(1e-13));
     CHECK(a.standard / a.value == Approx(std::sqrt(3e-4)).epsilon(1e-6));
     REQUIRE(a.shares.size() == 4);
@@ -138,7 +145,8 @@ TEST_CASE("uncertainty by the header", "[answers.hpp]")
 
     UncertaintyOptions options;
     options.correlations = {{"flow", "head", -1}};
-    CHECK(uncertainty("pump_power_input", power, {{"flow", 1.2}, {"head", 0.4}}, options).standard == Approx(0).margin(1e-7));
+    CHECK(uncertainty("pump_power_input", power, {{"flow", 1.2}, {"head", 0.4}}, options).standard ==
+          Approx(0).margin(1e-7));
 
     options = {};
     options.monte_carlo = CUTWATER_ALWAYS;
@@ -148,12 +156,15 @@ TEST_CASE("uncertainty by the header", "[answers.hpp]")
     const UncertaintyAnswer m = uncertainty("pump_power_input", power, flat, options);
     CHECK(m.trials == 100000);
     CHECK(m.deviation == Approx(m.standard).epsilon(0.01));
-    CHECK(m.trial_high - m.trial_low == Approx(0.95 * 2 * std::sqrt(3) * m.standard).epsilon(0.01));  // a rectangle's, not a bell's
+    CHECK(m.trial_high - m.trial_low ==
+          Approx(0.95 * 2 * std::sqrt(3) * m.standard).epsilon(0.01));  // a rectangle's, not a bell's
     CHECK(uncertainty("pump_power_input", power, flat, options).mean == m.mean);
 
     CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"no_such", 1}}); }).status == CUTWATER_WRONG_KIND);
-    CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"flow", 1}, {"flow_m3h", 1}}); }).status == CUTWATER_CONTRADICTION);
-    CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"flow", -1}}); }).status == CUTWATER_OUT_OF_INTERVAL);
+    CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"flow", 1}, {"flow_m3h", 1}}); }).status ==
+          CUTWATER_CONTRADICTION);
+    CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"flow", -1}}); }).status ==
+          CUTWATER_OUT_OF_INTERVAL);
     CHECK(refusal_of([&] { uncertainty("no_such", power, {{"flow", 1}}); }).status == CUTWATER_UNKNOWN_FUNCTION);
 }
 

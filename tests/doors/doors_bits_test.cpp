@@ -1,4 +1,5 @@
-// The by-name call, the flat functions, their array form and the typed C++ functions give the same bits for every golden case.
+// The by-name call, the flat functions, their array form and the typed C++ functions give the same bits for every
+// golden case.
 #include "support/golden.hpp"
 #include "support/typed_calls.hpp"
 
@@ -12,7 +13,8 @@
 using namespace cutwater;
 using namespace cutwater::test;
 
-extern "C" cutwater_status flat_call(int function, const cutwater_value* in, cutwater_result* out, cutwater_refusal* refusal);
+extern "C" cutwater_status flat_call(int function, const cutwater_value* in, cutwater_result* out,
+                                     cutwater_refusal* refusal);
 
 namespace {
 
@@ -21,7 +23,8 @@ struct Room {
     std::vector<std::vector<double>> buffers;
 
     explicit Room(int32_t function)
-        : results(static_cast<std::size_t>(cutwater_result_count(function))), buffers(results.size(), std::vector<double>(10000))
+        : results(static_cast<std::size_t>(cutwater_result_count(function))),
+          buffers(results.size(), std::vector<double>(10000))
     {
         for (std::size_t i = 0; i < results.size(); ++i) {
             results[i] = {};
@@ -83,14 +86,16 @@ void check_rows(int32_t function, const std::vector<cutwater_value>& values, con
     std::uint8_t bitmap = 0xff;
     cutwater_rows_report report{};
     report.bitmap = &bitmap;
-    const cutwater_status status = cutwater_rows_at(function, 3, columns.data(), values.data(), results.data(), &report);
+    const cutwater_status status = cutwater_rows_at(function, 3, columns.data(), values.data(), results.data(),
+                                                    &report);
     CHECK((status != CUTWATER_OK) == refused);
     if (refused) return;
     CHECK(bitmap == 0);
     for (std::size_t i = 0; i < results.size(); ++i)
         for (const double got : stored[i]) {
             if (cutwater_result_kind(function, static_cast<int32_t>(i)) == CUTWATER_TEXT)
-                CHECK(std::string(cutwater_result_word(function, static_cast<int32_t>(i), static_cast<int32_t>(got))) == expected.results[i].text);
+                CHECK(std::string(cutwater_result_word(function, static_cast<int32_t>(i), static_cast<int32_t>(got))) ==
+                      expected.results[i].text);
             else
                 CHECK(same_bits(got, expected.results[i].number));
         }
@@ -119,7 +124,8 @@ TEST_CASE("every way to call gives the same bits", "[doors]")
         Room flat(function);
         cutwater_refusal named_refusal{};
         cutwater_refusal flat_refusal{};
-        const cutwater_status status = cutwater_call_at(function, values.data(), values.size(), named.results.data(), named.results.size(), &named_refusal);
+        const cutwater_status status = cutwater_call_at(function, values.data(), values.size(), named.results.data(),
+                                                        named.results.size(), &named_refusal);
         CHECK(flat_call(function, values.data(), flat.results.data(), &flat_refusal) == status);
         CHECK(std::string(named_refusal.message) == flat_refusal.message);
         CHECK(same(function, named, flat));

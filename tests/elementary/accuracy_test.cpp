@@ -61,7 +61,7 @@ std::vector<double> points_of(const Function& f)
     for (int i = 0; i < 400; ++i)
         if (const double x = of_any_size(0x1p-1074, largest); x >= f.range.low && x <= f.range.high && x != 0)
             points.push_back(x);
-    for (int i = 0; i < 400; ++i) // where most arguments lie
+    for (int i = 0; i < 400; ++i)  // where most arguments lie
         if (const double x = uniform(std::max(f.range.low, -4.0), std::min(f.range.high, 4.0)); x != 0)
             points.push_back(x);
     return points;
@@ -158,7 +158,7 @@ TEST_CASE("Elementary functions lie within their bounds", "[elementary]")
                 worst = error, where = x;
         CAPTURE(f.name, where, worst);
         CHECK(worst < f.bound);
-        CHECK(worst > 0.49); // else nothing was measured
+        CHECK(worst > 0.49);  // else nothing was measured
     }
 }
 
@@ -190,17 +190,16 @@ TEST_CASE("Powers lie within their bound", "[elementary]")
     std::vector<Pair> pairs{{1.5, 0.5},        {10, 22},          {3, 40},
                             {0x1p-1074, 0.97}, {0x1p-1074, -0.9}, {0x1.fffffffffffffp1023, -1.0485}};
     for (int i = 0; i < 3000; ++i) {
-        const double x =
-            std::abs(of_any_size(0x1p-1022, 0x1.fp1023)); // the result anywhere from the least to the largest number
+        const double x = std::abs(
+            of_any_size(0x1p-1022, 0x1.fp1023));  // the result anywhere from the least to the largest number
         pairs.push_back({x, uniform(-744, 709) / std::log(x)});
         pairs.push_back({std::exp(uniform(-9, 9)), uniform(-4, 4)});
         const double near_one = 1 + of_any_size(0x1p-52, 0.3);
         pairs.push_back({near_one, uniform(-700, 700) / std::log(near_one)});
     }
-    check_pairs(
-        "pow", el::pow, [](const Wide& x, const Wide& y) { return Wide(pow(x, y)); }, 0.8, pairs);
+    check_pairs("pow", el::pow, [](const Wide& x, const Wide& y) { return Wide(pow(x, y)); }, 0.8, pairs);
     for (const double x : beside_powers_of_two(0x1p-1022, 1e308)) CHECK(el::pow(x, 1) == x);
-    for (int n = 0; n <= 22; ++n) CHECK(el::pow(10, n) == std::stod("1e" + std::to_string(n))); // exact in a double
+    for (int n = 0; n <= 22; ++n) CHECK(el::pow(10, n) == std::stod("1e" + std::to_string(n)));  // exact in a double
     for (int n = 0; n <= 22; ++n) CHECK(el::exp10(n) == std::stod("1e" + std::to_string(n)));
     for (int n = -300; n <= 300; ++n) CHECK(el::log10(std::stod("1e" + std::to_string(n))) == n);
 }
@@ -218,6 +217,5 @@ TEST_CASE("Angles of points and hypotenuses lie within their bounds", "[elementa
         1.3, pairs);
     for (Pair& p : pairs) p = std::abs(p.x) > 1e308 || std::abs(p.y) > 1e308 ? Pair{1, 1} : p;
     for (int i = 0; i < 1000; ++i) pairs.push_back({of_any_size(1e-323, 1e-300), of_any_size(1e-323, 1e-300)});
-    check_pairs(
-        "hypot", el::hypot, [](const Wide& x, const Wide& y) { return Wide(sqrt(x * x + y * y)); }, 0.6, pairs);
+    check_pairs("hypot", el::hypot, [](const Wide& x, const Wide& y) { return Wide(sqrt(x * x + y * y)); }, 0.6, pairs);
 }

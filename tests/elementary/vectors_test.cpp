@@ -18,7 +18,7 @@ template <double (*F)(double)>
 {
     for (std::size_t i = 0; i < x.size(); ++i) {
         y[i] = F(x[i]);
-        asm volatile("" ::: "memory"); // no vectors here
+        asm volatile("" ::: "memory");  // no vectors here
     }
 }
 
@@ -69,7 +69,7 @@ TEST_CASE("Loops in vectors have the bits of single calls", "[elementary]")
 {
     std::mt19937_64 random(7);
     std::vector<double> x;
-    for (int i = 0; i < 20000; ++i) x.push_back(std::bit_cast<double>(random())); // every kind of number
+    for (int i = 0; i < 20000; ++i) x.push_back(std::bit_cast<double>(random()));  // every kind of number
     std::uniform_real_distribution<double> usual(-20, 20), near_one(0, 2);
     for (int i = 0; i < 20000; ++i) x.push_back(usual(random)), x.push_back(near_one(random));
     constexpr double inf = std::numeric_limits<double>::infinity();

@@ -1,5 +1,5 @@
-// What must hold of curves whatever their numbers: pumps combined with themselves, scaled there and back, and unlike pumps
-// that share a system. By name through the flat C API.
+// What must hold of curves whatever their numbers: pumps combined with themselves, scaled there and back, and unlike
+// pumps that share a system. By name through the flat C API.
 #include <cutwater/cutwater.h>
 
 #include <catch2/catch.hpp>
@@ -32,7 +32,8 @@ Answer call(const char* function, const std::vector<Given>& given, std::size_t r
         cutwater_value value{CUTWATER_NUMBER, 0, nullptr, nullptr, 0, 1};
         if (const double* number = std::get_if<double>(&g)) value.number = *number;
         if (const auto* text = std::get_if<const char*>(&g)) value.kind = CUTWATER_TEXT, value.text = *text;
-        if (const Numbers* list = std::get_if<Numbers>(&g)) value.kind = CUTWATER_SERIES, value.series = list->data(), value.length = list->size();
+        if (const Numbers* list = std::get_if<Numbers>(&g))
+            value.kind = CUTWATER_SERIES, value.series = list->data(), value.length = list->size();
         inputs.push_back(value);
     }
     Answer answer;
@@ -92,7 +93,10 @@ void check_same(const Pump& a, const Pump& b, double relative)
     }
 }
 
-double share_of(const Pump& pump, double head) { return answered("flow_at_head", {pump.flows, pump.heads, head}, 2).number(); }
+double share_of(const Pump& pump, double head)
+{
+    return answered("flow_at_head", {pump.flows, pump.heads, head}, 2).number();
+}
 
 /// A share lies on the pump's own curve, or is nothing above its closed-valve head.
 void check_share(const Pump& pump, double share, double head)
@@ -112,7 +116,8 @@ TEST_CASE("a pump in parallel with itself doubles the flow at each head", "[curv
     std::mt19937 random(5);
     for (int round = 0; round < 60; ++round) {
         const Pump pump = random_falling(random);
-        const Pump both = pair_of(answered("two_curves_in_parallel", {pump.flows, pump.heads, pump.flows, pump.heads}, 2));
+        const Pump both = pair_of(
+            answered("two_curves_in_parallel", {pump.flows, pump.heads, pump.flows, pump.heads}, 2));
         const Pump doubled = pair_of(answered("curve_in_parallel", {pump.flows, pump.heads, 2.0}, 2));
         check_same(both, doubled, 1e-13);
         for (int k = 0; k <= 20; ++k) {
@@ -127,7 +132,8 @@ TEST_CASE("a pump in series with itself doubles the head at each flow", "[curves
     std::mt19937 random(6);
     for (int round = 0; round < 60; ++round) {
         const Pump pump = random_falling(random);
-        const Pump both = pair_of(answered("two_curves_in_series", {pump.flows, pump.heads, pump.flows, pump.heads}, 2));
+        const Pump both = pair_of(
+            answered("two_curves_in_series", {pump.flows, pump.heads, pump.flows, pump.heads}, 2));
         check_same(both, pair_of(answered("curve_in_series", {pump.flows, pump.heads, 2.0}, 2)), 1e-14);
         for (int k = 0; k <= 20; ++k) {
             const double flow = pump.flows.back() * k / 20;
@@ -141,7 +147,8 @@ TEST_CASE("speed and trim there and back return the curve", "[curves]")
     for (const Pump& pump : {strong, middle, weak, drooping})
         for (const double ratio : {0.5, 0.7013, 1.0, 1.31, 2.0}) {
             const Pump there = pair_of(answered("curve_at_speed", {pump.flows, pump.heads, 1450.0, 1450.0 * ratio}, 2));
-            check_same(pair_of(answered("curve_at_speed", {there.flows, there.heads, 1450.0 * ratio, 1450.0}, 2)), pump, 1e-14);
+            check_same(pair_of(answered("curve_at_speed", {there.flows, there.heads, 1450.0 * ratio, 1450.0}, 2)), pump,
+                       1e-14);
         }
     // A cut cannot be undone, so the way back is the search: the diameter for a duty on the cut curve is the cut one.
     for (const Pump& pump : {strong, middle, weak})
@@ -149,7 +156,8 @@ TEST_CASE("speed and trim there and back return the curve", "[curves]")
             for (const double cut : {250.0, 237.5, 201.3, 175.1}) {
                 const Pump trimmed = pair_of(answered("curve_at_trim", {pump.flows, pump.heads, 250.0, cut, law}, 2));
                 const double flow = 0.6 * trimmed.flows.back();
-                const Answer back = answered("trim_for_duty", {pump.flows, pump.heads, 250.0, flow, trimmed.head_at(flow), law});
+                const Answer back = answered("trim_for_duty",
+                                             {pump.flows, pump.heads, 250.0, flow, trimmed.head_at(flow), law});
                 CHECK(back.number() == Approx(cut).epsilon(1e-11));
             }
 }
@@ -164,8 +172,10 @@ TEST_CASE("the duty at reduced speed lies on both curves", "[curves]")
             CHECK(speed < 2950);
             const Pump slow = pair_of(answered("curve_at_speed", {pump.flows, pump.heads, 2950.0, speed}, 2));
             CHECK(slow.head_at(flow) == Approx(head).epsilon(1e-11));
-            CHECK(answered("duty_flow", {slow.flows, slow.heads, static_head, resistance}).number() == Approx(flow).epsilon(1e-10));
-            CHECK(answered("duty_head", {slow.flows, slow.heads, static_head, resistance}).number() == Approx(head).epsilon(1e-10));
+            CHECK(answered("duty_flow", {slow.flows, slow.heads, static_head, resistance}).number() ==
+                  Approx(flow).epsilon(1e-10));
+            CHECK(answered("duty_head", {slow.flows, slow.heads, static_head, resistance}).number() ==
+                  Approx(head).epsilon(1e-10));
         }
 }
 
@@ -175,10 +185,12 @@ TEST_CASE("three unlike pumps in parallel share the system's flow", "[curves]")
         double static_head, resistance;
         const char* delivering;
     };
-    for (const System& system : {System{20, 0.0006, "all pumps"}, System{40, 0.0012, "pumps 1 and 2"}, System{0, 0.03, "pump 1 alone"},
-                                 System{53, 0.0008, "pump 1 alone"}}) {
-        const Answer all = answered("flow_balance_of_three", {strong.flows, strong.heads, middle.flows, middle.heads, weak.flows, weak.heads,
-                                                              system.static_head, system.resistance}, 6);
+    for (const System& system : {System{20, 0.0006, "all pumps"}, System{40, 0.0012, "pumps 1 and 2"},
+                                 System{0, 0.03, "pump 1 alone"}, System{53, 0.0008, "pump 1 alone"}}) {
+        const Answer all = answered("flow_balance_of_three",
+                                    {strong.flows, strong.heads, middle.flows, middle.heads, weak.flows, weak.heads,
+                                     system.static_head, system.resistance},
+                                    6);
         const double flow = all.number(0), head = all.number(1);
         CHECK(all.word(5) == system.delivering);
         CHECK(all.number(2) + all.number(3) + all.number(4) == Approx(flow).epsilon(1e-14));
@@ -187,8 +199,10 @@ TEST_CASE("three unlike pumps in parallel share the system's flow", "[curves]")
         check_share(middle, all.number(3), head);
         check_share(weak, all.number(4), head);
         // Whichever order they are named in.
-        const Answer turned = answered("flow_balance_of_three", {weak.flows, weak.heads, strong.flows, strong.heads, middle.flows, middle.heads,
-                                                                 system.static_head, system.resistance}, 6);
+        const Answer turned = answered("flow_balance_of_three",
+                                       {weak.flows, weak.heads, strong.flows, strong.heads, middle.flows, middle.heads,
+                                        system.static_head, system.resistance},
+                                       6);
         CHECK(turned.number(0) == Approx(flow).epsilon(1e-12));
         CHECK(turned.number(2) == Approx(all.number(4)).epsilon(1e-10).margin(1e-10));
     }
@@ -200,8 +214,11 @@ TEST_CASE("three unlike pumps in parallel share the system's flow", "[curves]")
 TEST_CASE("a third pump that never delivers leaves the balance of two", "[curves]")
 {
     const Pump feeble{{0, 30}, {20, 10}};
-    const Answer two = answered("flow_balance", {strong.flows, strong.heads, middle.flows, middle.heads, 30.0, 0.0008}, 5);
-    const Answer three = answered("flow_balance_of_three", {strong.flows, strong.heads, middle.flows, middle.heads, feeble.flows, feeble.heads, 30.0, 0.0008}, 6);
+    const Answer two = answered("flow_balance", {strong.flows, strong.heads, middle.flows, middle.heads, 30.0, 0.0008},
+                                5);
+    const Answer three = answered(
+        "flow_balance_of_three",
+        {strong.flows, strong.heads, middle.flows, middle.heads, feeble.flows, feeble.heads, 30.0, 0.0008}, 6);
     for (std::size_t i = 0; i < 4; ++i) CHECK(three.number(i) == Approx(two.number(i)).epsilon(1e-12));
     CHECK(three.number(4) == 0);
     CHECK(three.word(5) == "pumps 1 and 2");
@@ -209,7 +226,8 @@ TEST_CASE("a third pump that never delivers leaves the balance of two", "[curves
 
 TEST_CASE("curves combined pair by pair are exact at their points, kinks among them", "[curves]")
 {
-    const Pump two = pair_of(answered("two_curves_in_parallel", {strong.flows, strong.heads, middle.flows, middle.heads}, 2));
+    const Pump two = pair_of(
+        answered("two_curves_in_parallel", {strong.flows, strong.heads, middle.flows, middle.heads}, 2));
     const Pump three = pair_of(answered("two_curves_in_parallel", {two.flows, two.heads, weak.flows, weak.heads}, 2));
     bool middle_begins = false, weak_begins = false;
     for (std::size_t i = 0; i < three.heads.size(); ++i) {
@@ -219,13 +237,17 @@ TEST_CASE("curves combined pair by pair are exact at their points, kinks among t
         if (i) CHECK(three.heads[i] < three.heads[i - 1]);
         if (i) CHECK(three.flows[i] > three.flows[i - 1]);
         // at heads that the weak pump alone lists, the first pair is read between its points
-        CHECK(three.flows[i] == Approx(share_of(strong, head) + share_of(middle, head) + share_of(weak, head)).epsilon(5e-3));
-        if (head >= middle.shutoff()) CHECK(three.flows[i] == Approx(share_of(strong, head)).epsilon(1e-11).margin(1e-11));
+        CHECK(three.flows[i] ==
+              Approx(share_of(strong, head) + share_of(middle, head) + share_of(weak, head)).epsilon(5e-3));
+        if (head >= middle.shutoff())
+            CHECK(three.flows[i] == Approx(share_of(strong, head)).epsilon(1e-11).margin(1e-11));
     }
     CHECK(middle_begins);
     CHECK(weak_begins);
     const double head = answered("duty_head", {three.flows, three.heads, 20.0, 0.0006}).number();
-    const Answer exact = answered("flow_balance_of_three", {strong.flows, strong.heads, middle.flows, middle.heads, weak.flows, weak.heads, 20.0, 0.0006}, 6);
+    const Answer exact = answered(
+        "flow_balance_of_three",
+        {strong.flows, strong.heads, middle.flows, middle.heads, weak.flows, weak.heads, 20.0, 0.0006}, 6);
     CHECK(head == Approx(exact.number(1)).epsilon(2e-3));
 }
 
@@ -241,8 +263,9 @@ TEST_CASE("duties that do not exist or are two are told apart", "[curves]")
     CHECK(refused(drooping, 56, 0).status == CUTWATER_SEVERAL_ANSWERS);
     CHECK(std::string(refused(drooping, 56, 0).refusal.message).find("twice") != std::string::npos);
     CHECK(refused(drooping, 54, 0).status == CUTWATER_OK);
-    CHECK(call("flow_balance_of_three", {drooping.flows, drooping.heads, middle.flows, middle.heads, weak.flows, weak.heads, 20.0, 0.0006}, 6).status ==
-          CUTWATER_CONTRADICTION);
+    CHECK(call("flow_balance_of_three",
+               {drooping.flows, drooping.heads, middle.flows, middle.heads, weak.flows, weak.heads, 20.0, 0.0006}, 6)
+              .status == CUTWATER_CONTRADICTION);
 }
 
 TEST_CASE("the ends of what curves permit", "[curves]")
@@ -252,19 +275,24 @@ TEST_CASE("the ends of what curves permit", "[curves]")
     for (const double head : {infinite, -infinite, nothing})
         CHECK(call("flow_at_head", {weak.flows, weak.heads, head}, 2).status == CUTWATER_NOT_FINITE);
     CHECK(answered("flow_at_head", {weak.flows, weak.heads, 25.0}, 2).number() == 50);
-    CHECK(answered("flow_at_head", {weak.flows, weak.heads, std::nextafter(25.0, 0.0)}, 2).number() == 50);  // the end but for its last bit
+    CHECK(answered("flow_at_head", {weak.flows, weak.heads, std::nextafter(25.0, 0.0)}, 2).number() ==
+          50);  // the end but for its last bit
     CHECK(call("flow_at_head", {weak.flows, weak.heads, 25 * (1 - 1e-13)}, 2).status == CUTWATER_OUT_OF_INTERVAL);
     CHECK(answered("flow_at_head", {weak.flows, weak.heads, 46.0}, 2).number() == 0);
     CHECK(answered("flow_at_head", {weak.flows, weak.heads, 1e12}, 2).number() == 0);
     // no delivery at the highest closed-valve head, a little below it a little delivery
-    CHECK(call("flow_balance", {strong.flows, strong.heads, middle.flows, middle.heads, 62.0, 0.001}, 5).status == CUTWATER_NO_ANSWER);
-    const Answer little = answered("flow_balance", {strong.flows, strong.heads, middle.flows, middle.heads, 61.999, 0.001}, 5);
+    CHECK(call("flow_balance", {strong.flows, strong.heads, middle.flows, middle.heads, 62.0, 0.001}, 5).status ==
+          CUTWATER_NO_ANSWER);
+    const Answer little = answered("flow_balance",
+                                   {strong.flows, strong.heads, middle.flows, middle.heads, 61.999, 0.001}, 5);
     CHECK(little.number() > 0);
     CHECK(little.number() < 2);
     CHECK(little.word(4) == "pump 1 alone");
     for (const double below : {1e-6, 1e-12, 1e-14}) {
-        const Answer hardly = answered("flow_balance_of_three", {strong.flows, strong.heads, middle.flows, middle.heads, weak.flows, weak.heads,
-                                                                 62 - 62 * below, 0.001}, 6);
+        const Answer hardly = answered(
+            "flow_balance_of_three",
+            {strong.flows, strong.heads, middle.flows, middle.heads, weak.flows, weak.heads, 62 - 62 * below, 0.001},
+            6);
         CHECK(hardly.number() >= 0);
         CHECK(hardly.word(5) == "pump 1 alone");
     }
@@ -280,8 +308,11 @@ TEST_CASE("speed control against static head takes more than the cube law says",
 {
     const Numbers efficiencies{0, 0.28, 0.48, 0.61, 0.68, 0.69, 0.62};
     const auto energy = [&](double static_head, double resistance, double flow, const char* control) {
-        return answered("duty_profile_energy", {strong.flows, strong.heads, efficiencies, static_head, resistance, Numbers{flow}, Numbers{1000}, control,
-                                                22.0, 1.0, 998.2, 1.0}, 5).number();
+        return answered("duty_profile_energy",
+                        {strong.flows, strong.heads, efficiencies, static_head, resistance, Numbers{flow},
+                         Numbers{1000}, control, 22.0, 1.0, 998.2, 1.0},
+                        5)
+            .number();
     };
     const double duty = 90, head = strong.head_at(duty);
     for (const double share : {0.0, 0.2, 0.5, 0.8}) {

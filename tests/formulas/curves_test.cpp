@@ -45,8 +45,8 @@ TEST_CASE("a curve between its points is Boost.Math's pchip", "[curves]")
         const auto xs = given.xs(), ys = given.ys();
         const Knots<Ratio, Ratio> knots(xs, ys);
         auto x = given.x, y = given.y;
-        const boost::math::interpolators::pchip<std::vector<double>> other(std::move(x), std::move(y), slope_at(knots, 0),
-                                                                          slope_at(knots, given.x.size() - 1));
+        const boost::math::interpolators::pchip<std::vector<double>> other(
+            std::move(x), std::move(y), slope_at(knots, 0), slope_at(knots, given.x.size() - 1));
         for (int k = 0; k <= 100; ++k) {
             const double at = k == 100 ? given.x.back() : given.x.back() * k / 100;
             CHECK(value_at(knots, at) == Approx(other(at)).margin(1e-12));

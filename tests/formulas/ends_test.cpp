@@ -19,7 +19,8 @@ using namespace cutwater;
 TEST_CASE("water boils at the temperature whose vapour pressure it is, ends included", "[ends]")
 {
     cutwater_refusal r;
-    for (const double t : {0.0, std::nextafter(0.0, 1.0), 1e-9, 1e-6, 0.01, 50.0, 99.974, 200.0, 373.9, 373.946, std::nextafter(373.946, 0.0)}) {
+    for (const double t : {0.0, std::nextafter(0.0, 1.0), 1e-9, 1e-6, 0.01, 50.0, 99.974, 200.0, 373.9, 373.946,
+                           std::nextafter(373.946, 0.0)}) {
         double pressure = 0, boiling = 0, again = 0;
         INFO(t);
         REQUIRE(cutwater_water_vapour_pressure(t, &pressure, &r) == CUTWATER_OK);
@@ -81,7 +82,8 @@ TEST_CASE("what is overridden by a number is overridden by a sensible one", "[en
     double velocity = 0, factor = 0;
     cutwater_refusal r;
     for (const double tiny : {1e-300, 1e-9, 0.05}) {
-        CHECK(cutwater_deposition_velocity(717.55, 2.65, 0.27, 0.3, tiny, &velocity, &factor, &r) == CUTWATER_CONTRADICTION);
+        CHECK(cutwater_deposition_velocity(717.55, 2.65, 0.27, 0.3, tiny, &velocity, &factor, &r) ==
+              CUTWATER_CONTRADICTION);
         CHECK(std::string(r.name) == "durand_factor");
     }
     CHECK(cutwater_deposition_velocity(717.55, 2.65, 0.27, 0.3, 0, &velocity, &factor, &r) == CUTWATER_OK);
@@ -94,7 +96,8 @@ TEST_CASE("a buffer too small leaves lengths and no numbers", "[ends]")
     double coefficients[2] = {7, 7}, determination = 7, deviation = 7;
     std::size_t length = 0;
     cutwater_refusal r;
-    CHECK(cutwater_curve_fit(xs, 4, ys, 4, 2, coefficients, 2, &length, &determination, &deviation, &r) == CUTWATER_BUFFER_TOO_SMALL);
+    CHECK(cutwater_curve_fit(xs, 4, ys, 4, 2, coefficients, 2, &length, &determination, &deviation, &r) ==
+          CUTWATER_BUFFER_TOO_SMALL);
     CHECK(length == 3);
     CHECK(std::isnan(determination));
     CHECK(std::isnan(deviation));

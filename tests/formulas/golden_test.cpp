@@ -36,7 +36,8 @@ Answer ask(const std::string& function, const std::vector<ListedArgument>& argum
         answer.results[i].series = answer.buffers[i].data();
         answer.results[i].capacity = answer.buffers[i].size();
     }
-    answer.status = cutwater_call_at(position, values.data(), values.size(), answer.results.data(), answer.results.size(), &answer.refusal);
+    answer.status = cutwater_call_at(position, values.data(), values.size(), answer.results.data(),
+                                     answer.results.size(), &answer.refusal);
     return answer;
 }
 
@@ -53,7 +54,8 @@ double compare(const GoldenCase& golden, const Answer& answer)
     const auto judge = [&](double got, double expected) {
         const double far = departure(got, expected, golden.relative);
         const bool good = far <= golden.within;  // false for NaN
-        if (!good) FAIL_CHECK(golden.where << " " << golden.call << ": got " << fmt::format("{}", got) << ", off by " << far);
+        if (!good)
+            FAIL_CHECK(golden.where << " " << golden.call << ": got " << fmt::format("{}", got) << ", off by " << far);
         worst = std::max(worst, golden.within > 0 ? far / golden.within : 0);
     };
     REQUIRE(answer.results.size() >= golden.expected.size());
@@ -135,7 +137,8 @@ TEST_CASE("every record's own example comes out", "[golden]")
             if (expected.kind == CUTWATER_SERIES) {
                 REQUIRE(got.length == expected.series.size());
                 for (std::size_t n = 0; n < got.length; ++n)
-                    CHECK(std::abs(got.series[n] - expected.series[n]) <= 1.001 * written_precision(expected.written[n]));
+                    CHECK(std::abs(got.series[n] - expected.series[n]) <=
+                          1.001 * written_precision(expected.written[n]));
             }
         }
     }

@@ -27,7 +27,7 @@ TEST_CASE("boiling temperature and vapour pressure of water undo each other", "[
     // The release's two directions are one equation: they agree to rounding.
     for (double t = 0; t <= 373; t += 0.5) {
         CAPTURE(t);
-        CHECK(std::abs(units::degC.in(water_boiling_temperature(water_vapour_pressure(units::degC(t)))) - t) <= 1e-8);
+        CHECK(std::abs(units::degC.in(water_boiling_temperature(water_vapour_pressure(units::degC(t))))-t) <= 1e-8);
     }
 }
 
@@ -82,7 +82,8 @@ TEST_CASE("Saybolt seconds are undone to the last digits", "[liquid]")
 TEST_CASE("Antoine constants taken for other units are refused", "[liquid]")
 {
     const auto ask = [](AntoineUnits u) {
-        return vapour_pressure_antoine(8.07131, 1730.63, 233.426, units::degC(50), units::degC(1), units::degC(100), u, Steps{});
+        return vapour_pressure_antoine(8.07131, 1730.63, 233.426, units::degC(50), units::degC(1), units::degC(100), u,
+                                       Steps{});
     };
     CHECK(ask(AntoineUnits::mmHg_degC));
     CHECK_FALSE(ask(AntoineUnits::bar_degC));

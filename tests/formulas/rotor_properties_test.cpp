@@ -172,8 +172,8 @@ TEST_CASE("back vanes without height are a smooth shroud, and full ones leave th
         return back_force_with_vanes(units::bar(4), units::kgm3(1000), units::rpm(2900), units::mm(220), units::mm(200),
                                      units::mm(70), units::mm(40), units::mm(height), units::mm(6), Ratio(0.5), {});
     };
-    const Force smooth =
-        shroud_force(units::bar(4), units::kgm3(1000), units::rpm(2900), units::mm(220), units::mm(40), Ratio(0.5));
+    const Force smooth = shroud_force(units::bar(4), units::kgm3(1000), units::rpm(2900), units::mm(220), units::mm(40),
+                                      Ratio(0.5));
     CHECK(std::get<0>(side(0)).value() == Approx(smooth.value()).epsilon(1e-12));
     for (double height = 1; height <= 6; height += 1) {
         CHECK(std::get<0>(side(height)) < std::get<0>(side(height - 1)));

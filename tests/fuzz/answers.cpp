@@ -14,7 +14,8 @@ void working(Feed& feed, const char* name, const Arguments& given)
     const auto buffer = std::make_unique<char[]>(capacity);
     std::size_t needed = 0;
     cutwater_refusal refusal;
-    const cutwater_status status = cutwater_working(name, given.values.data(), given.values.size(), form, buffer.get(), capacity, &needed, &refusal);
+    const cutwater_status status = cutwater_working(name, given.values.data(), given.values.size(), form, buffer.get(),
+                                                    capacity, &needed, &refusal);
     check_refusal(status, refusal, 64);
     if (!capacity) return;
     must(std::memchr(buffer.get(), 0, capacity), "the text is ended");
@@ -36,28 +37,34 @@ double result_at(const char* name, std::vector<cutwater_value> values, std::size
 
 void solve(Feed& feed, int function, const char* name, const Arguments& given)
 {
-    const int unknown = feed.below(cutwater_input_count(function)), result = feed.below(cutwater_result_count(function));
+    const int unknown = feed.below(cutwater_input_count(function)),
+              result = feed.below(cutwater_result_count(function));
     const std::string text = feed.quantity();
     const bool by_text = feed.one_in(4);
-    const double wanted = feed.number(), low = feed.one_in(2) ? NAN : feed.number(), high = feed.one_in(2) ? NAN : feed.number();
+    const double wanted = feed.number(), low = feed.one_in(2) ? NAN : feed.number(),
+                 high = feed.one_in(2) ? NAN : feed.number();
     const cutwater_value target{by_text ? CUTWATER_TEXT : CUTWATER_NUMBER, wanted, text.c_str(), nullptr, 0, 1};
     double found = 0;
     cutwater_refusal refusal;
     const char* unknown_name = cutwater_input_name(function, unknown);
-    const cutwater_status status = cutwater_solve_for(name, given.values.data(), given.values.size(), unknown_name, cutwater_result_name(function, result),
-                                                  &target, low, high, &found, &refusal);
+    const cutwater_status status = cutwater_solve_for(name, given.values.data(), given.values.size(), unknown_name,
+                                                      cutwater_result_name(function, result), &target, low, high,
+                                                      &found, &refusal);
     check_refusal(status, refusal, cutwater_input_count(function));
     must(std::isfinite(found) == (status == CUTWATER_OK), "a value found is finite, and none is left by a refusal");
     if (status == CUTWATER_OK) {
         must(!(found < low) && !(found > high), "the value found lies where it was looked for");
-        const double here = result_at(name, given.values, static_cast<std::size_t>(unknown), found, static_cast<std::size_t>(result));
+        const double here = result_at(name, given.values, static_cast<std::size_t>(unknown), found,
+                                      static_cast<std::size_t>(result));
         must(std::isfinite(here), "the function can be computed there");
     }
     double roots[8];
     std::size_t count = 0;
-    const cutwater_status all = cutwater_solutions(name, given.values.data(), given.values.size(), unknown_name, cutwater_result_name(function, result),
-                                                   &target, low, high, roots, 8, &count, nullptr);
-    if (status == CUTWATER_OK) must(all == CUTWATER_OK && count == 1 && roots[0] == found, "all values found are the one");
+    const cutwater_status all = cutwater_solutions(name, given.values.data(), given.values.size(), unknown_name,
+                                                   cutwater_result_name(function, result), &target, low, high, roots, 8,
+                                                   &count, nullptr);
+    if (status == CUTWATER_OK)
+        must(all == CUTWATER_OK && count == 1 && roots[0] == found, "all values found are the one");
     for (std::size_t k = 1; k < std::min<std::size_t>(count, 8); ++k) must(roots[k] > roots[k - 1], "they rise");
 }
 
@@ -66,9 +73,11 @@ void uncertainty(Feed& feed, int function, const char* name, const Arguments& gi
     const Arguments standard(feed, function);
     const auto inputs = static_cast<std::size_t>(cutwater_input_count(function));
     std::vector<int32_t> spreads(standard.values.size());
-    for (int32_t& spread : spreads) spread = feed.one_in(50) ? feed.below(256) - 128 : feed.one_in(3) ? feed.below(4) : 0;
+    for (int32_t& spread : spreads)
+        spread = feed.one_in(50) ? feed.below(256) - 128 : feed.one_in(3) ? feed.below(4) : 0;
     std::vector<cutwater_correlation> correlations(static_cast<std::size_t>(feed.one_in(2) ? 0 : feed.below(5)));
-    for (cutwater_correlation& c : correlations) c = {feed.below(12) - 1, feed.below(12) - 1, feed.one_in(4) ? feed.number() : feed.below(21) / 10.0 - 1};
+    for (cutwater_correlation& c : correlations)
+        c = {feed.below(12) - 1, feed.below(12) - 1, feed.one_in(4) ? feed.number() : feed.below(21) / 10.0 - 1};
     cutwater_uncertainty_options options{};
     options.size = sizeof options;
     options.spreads = feed.one_in(2) ? spreads.data() : nullptr;
@@ -83,12 +92,14 @@ void uncertainty(Feed& feed, int function, const char* name, const Arguments& gi
     report.shares = shares.data();
     report.slopes = slopes.data();
     cutwater_refusal refusal;
-    const cutwater_status status = cutwater_uncertainty(name, given.values.data(), given.values.size(), standard.values.data(), standard.values.size(),
-                                                        &options, &report, &refusal);
+    const cutwater_status status = cutwater_uncertainty(name, given.values.data(), given.values.size(),
+                                                        standard.values.data(), standard.values.size(), &options,
+                                                        &report, &refusal);
     check_refusal(status, refusal, cutwater_input_count(function));
     must(is_utf8(report.remark), "the remark is UTF-8");
     must(std::isfinite(report.value) == (status == CUTWATER_OK), "a value is finite, and none is left by a refusal");
-    if (status == CUTWATER_OK) must(report.standard >= 0 && *report.remark, "the standard uncertainty is told, with a remark");
+    if (status == CUTWATER_OK)
+        must(report.standard >= 0 && *report.remark, "the standard uncertainty is told, with a remark");
 }
 
 void sensitivity(Feed& feed, int function, const char* name, const Arguments& given)
@@ -98,11 +109,13 @@ void sensitivity(Feed& feed, int function, const char* name, const Arguments& gi
     std::size_t count = 0;
     double value = 0;
     cutwater_refusal refusal;
-    const cutwater_status status = cutwater_sensitivity(name, given.values.data(), given.values.size(), nullptr, rows.get(), capacity, &count, &value, &refusal);
+    const cutwater_status status = cutwater_sensitivity(name, given.values.data(), given.values.size(), nullptr,
+                                                        rows.get(), capacity, &count, &value, &refusal);
     check_refusal(status, refusal, cutwater_input_count(function));
     if (status != CUTWATER_OK) return;
     must(std::isfinite(value), "the value is finite");
-    for (std::size_t k = 0; k < count; ++k) must(rows[k].input >= 0 && rows[k].input < cutwater_input_count(function), "a row is an input's");
+    for (std::size_t k = 0; k < count; ++k)
+        must(rows[k].input >= 0 && rows[k].input < cutwater_input_count(function), "a row is an input's");
 }
 
 }  // namespace

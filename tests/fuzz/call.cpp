@@ -9,7 +9,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const int function = feed.below(cutwater_function_count());
     const Arguments given(feed, function);
     const auto count = static_cast<std::size_t>(cutwater_result_count(function));
-    const std::size_t room = feed.one_in(20) ? static_cast<std::size_t>(feed.below(static_cast<int>(count) + 2)) : count;
+    const std::size_t room = feed.one_in(20) ? static_cast<std::size_t>(feed.below(static_cast<int>(count) + 2))
+                                             : count;
     std::vector<cutwater_result> results(room);
     std::vector<std::unique_ptr<double[]>> series;
     for (cutwater_result& result : results) {
@@ -19,7 +20,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     }
     cutwater_refusal refusal;
     const char* name = cutwater_function_name(function);
-    const cutwater_status status = cutwater_call(name, given.values.data(), given.values.size(), results.data(), room, &refusal);
+    const cutwater_status status = cutwater_call(name, given.values.data(), given.values.size(), results.data(), room,
+                                                 &refusal);
     check_refusal(status, refusal, cutwater_input_count(function));
     for (std::size_t j = 0; j < room; ++j) {
         const cutwater_result& result = results[j];
@@ -31,7 +33,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         must(result.kind == cutwater_result_kind(function, static_cast<int>(j)), "the kind is the record's");
         if (result.kind == CUTWATER_NUMBER) must(std::isfinite(result.number), "an answer is finite");
         if (result.kind == CUTWATER_TEXT) must(*result.text != 0, "a word is not empty");
-        for (std::size_t k = 0; result.kind == CUTWATER_SERIES && k < result.length; ++k) must(std::isfinite(result.series[k]), "a point is finite");
+        for (std::size_t k = 0; result.kind == CUTWATER_SERIES && k < result.length; ++k)
+            must(std::isfinite(result.series[k]), "a point is finite");
     }
     return 0;
 }

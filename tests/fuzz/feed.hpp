@@ -60,8 +60,10 @@ public:
     /// Mostly of ordinary size, else an end of something, else any bits at all.
     double number()
     {
-        static constexpr double special[] = {0,    -0.0, 1,     -1,     0.5,   2,    1e-300, -1e-300, 5e-324, 1e300, -1e300, 1.7976931348623157e308,
-                                             1e15, 100,  -273.15, 273.15, 1e-15, 2e9,  4e18,   -4e18,   64,     9.80665, HUGE_VAL, -HUGE_VAL, NAN};
+        static constexpr double special[] = {
+            0,    -0.0, 1,       -1,     0.5,   2,   1e-300, -1e-300, 5e-324, 1e300,   -1e300,   1.7976931348623157e308,
+            1e15, 100,  -273.15, 273.15, 1e-15, 2e9, 4e18,   -4e18,   64,     9.80665, HUGE_VAL, -HUGE_VAL,
+            NAN};
         switch (below(8)) {
         case 0: return special[below(static_cast<int>(sizeof special / sizeof *special))];
         case 1: {
@@ -79,8 +81,10 @@ public:
 
     std::string unit()
     {
-        static const char* const units[] = {"m3/h", "US gpm", "l/s", "bara", "bar", "barg", "mbar(a)", "psia", "kPa", "m", "ft", "mm", "in", "kg/m3",
-                                            "degC", "degF", "K", "cP", "mPa s", "mm2/s", "cSt", "rpm", "1/min", "kW", "hp", "%", "J/(kg K)", "m/s", "N m", "Pa s"};
+        static const char* const units[] = {"m3/h", "US gpm", "l/s",      "bara",  "bar", "barg",  "mbar(a)", "psia",
+                                            "kPa",  "m",      "ft",       "mm",    "in",  "kg/m3", "degC",    "degF",
+                                            "K",    "cP",     "mPa s",    "mm2/s", "cSt", "rpm",   "1/min",   "kW",
+                                            "hp",   "%",      "J/(kg K)", "m/s",   "N m", "Pa s"};
         return one_in(4) ? text(16) : units[below(static_cast<int>(sizeof units / sizeof *units))];
     }
 
@@ -100,7 +104,8 @@ private:
     FuzzedDataProvider bytes_;
 };
 
-/// Inputs of one call. Every series lies in a block of exactly its size, so that the address sanitizer sees a step outside.
+/// Inputs of one call. Every series lies in a block of exactly its size, so that the address sanitizer sees a step
+/// outside.
 class Arguments {
 public:
     Arguments(Feed& feed, int function)
@@ -116,7 +121,12 @@ private:
     cutwater_value one(Feed& feed, int function, int input)
     {
         const int kind = cutwater_input_kind(function, input);
-        switch (feed.one_in(12) ? feed.below(5) : kind == CUTWATER_SERIES ? 3 : kind == CUTWATER_TEXT ? 2 : feed.one_in(5) ? 4 : feed.one_in(8) ? 0 : 1) {
+        switch (feed.one_in(12)           ? feed.below(5)
+                : kind == CUTWATER_SERIES ? 3
+                : kind == CUTWATER_TEXT   ? 2
+                : feed.one_in(5)          ? 4
+                : feed.one_in(8)          ? 0
+                                          : 1) {
         case 0: return {CUTWATER_LEFT_OUT, 0, nullptr, nullptr, 0, 1};
         case 1: return {CUTWATER_NUMBER, feed.number(), nullptr, nullptr, 0, 1};
         case 2: return word(feed, function, input);
@@ -153,7 +163,8 @@ private:
         double last = feed.number();
         for (std::size_t k = 0; k < length; ++k) {
             last = rising ? last + 0.01 * feed.below(10000) : feed.number();
-            room[stride < 0 ? span - 1 - k * static_cast<std::size_t>(-stride) : k * static_cast<std::size_t>(stride)] = last;
+            room[stride < 0 ? span - 1 - k * static_cast<std::size_t>(-stride) : k * static_cast<std::size_t>(stride)] =
+                last;
         }
         const double* first = stride < 0 && span ? room.get() + span - 1 : room.get();
         numbers_.push_back(std::move(room));

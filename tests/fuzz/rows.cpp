@@ -44,22 +44,34 @@ struct Row {
 };
 
 /// What the scalar call makes of each row.
-std::vector<Row> expected(int function, std::size_t rows, const std::vector<cutwater_column>& columns, const std::vector<cutwater_value>& shared)
+std::vector<Row> expected(int function, std::size_t rows, const std::vector<cutwater_column>& columns,
+                          const std::vector<cutwater_value>& shared)
 {
-    const auto inputs = static_cast<std::size_t>(cutwater_input_count(function)), count = static_cast<std::size_t>(cutwater_result_count(function));
+    const auto inputs = static_cast<std::size_t>(cutwater_input_count(function)),
+               count = static_cast<std::size_t>(cutwater_result_count(function));
     std::vector<Row> made;
     for (std::size_t r = 0; r < rows; ++r) {
         std::vector<cutwater_value> values(inputs);
         for (std::size_t i = 0; i < inputs; ++i) {
-            if (cutwater_input_kind(function, static_cast<int>(i)) != CUTWATER_NUMBER) values[i] = shared[i];
-            else if (columns[i].data) values[i] = {CUTWATER_NUMBER, columns[i].data[static_cast<std::ptrdiff_t>(r) * columns[i].stride], nullptr, nullptr, 0, 1};
+            if (cutwater_input_kind(function, static_cast<int>(i)) != CUTWATER_NUMBER)
+                values[i] = shared[i];
+            else if (columns[i].data)
+                values[i] = {CUTWATER_NUMBER,
+                             columns[i].data[static_cast<std::ptrdiff_t>(r) * columns[i].stride],
+                             nullptr,
+                             nullptr,
+                             0,
+                             1};
         }
         std::vector<cutwater_result> results(count);
         Row row{cutwater_call_at(function, values.data(), inputs, results.data(), count, nullptr), {}};
         for (std::size_t j = 0; j < count; ++j) {
             double number = results[j].number;
             if (row.status == CUTWATER_OK && results[j].kind == CUTWATER_TEXT)
-                for (number = 0; std::strcmp(cutwater_result_word(function, static_cast<int>(j), static_cast<int>(number)), results[j].text) != 0;) ++number;
+                for (number = 0;
+                     std::strcmp(cutwater_result_word(function, static_cast<int>(j), static_cast<int>(number)),
+                                 results[j].text) != 0;)
+                    ++number;
             row.numbers.push_back(number);
         }
         made.push_back(std::move(row));
@@ -73,7 +85,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
 {
     Feed feed(data, size);
     const int function = feed.below(cutwater_function_count());
-    const auto inputs = static_cast<std::size_t>(cutwater_input_count(function)), count = static_cast<std::size_t>(cutwater_result_count(function));
+    const auto inputs = static_cast<std::size_t>(cutwater_input_count(function)),
+               count = static_cast<std::size_t>(cutwater_result_count(function));
     const auto rows = static_cast<std::size_t>(feed.one_in(8) ? feed.below(1100) : feed.below(20));
     Arguments words(feed, function);
     words.values.resize(inputs);
@@ -96,7 +109,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     cutwater_rows_report report{};
     report.bitmap = feed.one_in(4) ? nullptr : bitmap.get();
     report.threads = feed.below(4) - 1;
-    const cutwater_status status = cutwater_rows_at(function, rows, columns.data(), words.values.data(), results.data(), &report);
+    const cutwater_status status = cutwater_rows_at(function, rows, columns.data(), words.values.data(), results.data(),
+                                                    &report);
     if (rows == 0) return 0;
     check_refusal(status, report.first, cutwater_input_count(function));
     const bool whole = status != CUTWATER_OK && report.first.element < 0;
@@ -108,8 +122,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         for (std::size_t j = 0; j < count; ++j) {
             if (!results[j].data) continue;
             const double number = results[j].data[static_cast<std::ptrdiff_t>(r) * results[j].stride];
-            if (bad) must(std::isnan(number), "a refused row's results are NaN");
-            else must(std::memcmp(&number, &scalar[r].numbers[j], sizeof number) == 0, "a row has the bits of the scalar call");
+            if (bad)
+                must(std::isnan(number), "a refused row's results are NaN");
+            else
+                must(std::memcmp(&number, &scalar[r].numbers[j], sizeof number) == 0,
+                     "a row has the bits of the scalar call");
         }
     }
     must(report.refused == refused, "the refused rows are counted");

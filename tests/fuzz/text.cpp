@@ -16,9 +16,11 @@ void read_for_an_input(Feed& feed)
     cutwater_refusal refusal;
     const cutwater_status status = cutwater_read(function, input, text.c_str(), &number, &refusal);
     check_refusal(status, refusal, cutwater_input_count(function));
-    must(std::isfinite(number) == (status == CUTWATER_OK), "a number that is read is finite, and none is left by a refusal");
+    must(std::isfinite(number) == (status == CUTWATER_OK),
+         "a number that is read is finite, and none is left by a refusal");
     double again = 0;
-    must(cutwater_read(function, input, text.c_str(), &again, nullptr) == status && std::memcmp(&number, &again, sizeof number) == 0,
+    must(cutwater_read(function, input, text.c_str(), &again, nullptr) == status &&
+             std::memcmp(&number, &again, sizeof number) == 0,
          "the same text reads the same, with and without a refusal to fill");
 }
 
@@ -26,7 +28,8 @@ void read_in_a_unit(Feed& feed)
 {
     const std::string text = feed.quantity(), unit = feed.unit();
     const bool bare = feed.one_in(4);
-    const cutwater_value value{bare ? CUTWATER_NUMBER : CUTWATER_TEXT, bare ? feed.number() : 0, text.c_str(), nullptr, 0, 1};
+    const cutwater_value value{
+        bare ? CUTWATER_NUMBER : CUTWATER_TEXT, bare ? feed.number() : 0, text.c_str(), nullptr, 0, 1};
     double number = 0;
     cutwater_refusal refusal;
     const cutwater_status status = cutwater_quantity(&value, unit.c_str(), &number, &refusal);
@@ -55,7 +58,8 @@ void find(Feed& feed)
     cutwater_refusal refusal;
     const cutwater_status status = cutwater_find_function(words.c_str(), functions.get(), capacity, &count, &refusal);
     check_refusal(status, refusal, 1);
-    for (std::size_t k = 0; k < std::min(capacity, count); ++k) must(functions[k] >= 0 && functions[k] < cutwater_function_count(), "what is found is there");
+    for (std::size_t k = 0; k < std::min(capacity, count); ++k)
+        must(functions[k] >= 0 && functions[k] < cutwater_function_count(), "what is found is there");
 }
 
 }  // namespace

@@ -11,42 +11,44 @@ inline Head head_of(AbsolutePressure high, AbsolutePressure low, Density density
     return (high - low) / (density * standard_gravity);
 }
 
-inline constexpr auto head_of_record = record<&head_of>({
-    .name = "head_of",
-    .meaning = "Head between two absolute pressures",
-    .inputs = {
+inline constexpr auto head_of_record = record<&head_of>(
+    {.name = "head_of",
+     .meaning = "Head between two absolute pressures",
+     .inputs =
+         {
 #if defined(WRONG_QUANTITY)
-        input("high", "p_2", units::metre, above(0), "the higher pressure"),
+             input("high", "p_2", units::metre, above(0), "the higher pressure"),
 #elif defined(GAUGE_FOR_ABSOLUTE)
-        input("high", "p_2", units::barg, above(0), "the higher pressure"),
+             input("high", "p_2", units::barg, above(0), "the higher pressure"),
 #elif defined(WRONG_UNIT)
-        input("high", "p_2", units::bar, above(0), "the higher pressure"),  // of a difference
+             input("high", "p_2", units::bar, above(0), "the higher pressure"),  // of a difference
 #elif defined(UNKNOWN_UNIT)
         input("high", "p_2", unit<AbsolutePressure>("bar"), above(0), "the higher pressure"),
 #else
         input("high", "p_2", units::bara, above(0), "the higher pressure"),
 #endif
 #if defined(WRONG_ORDER)
-        input("density", "rho", units::kgm3, above(0), "density"),
-        input("low", "p_1", units::bara, above(0), "the lower pressure")
+             input("density", "rho", units::kgm3, above(0), "density"),
+             input("low", "p_1", units::bara, above(0), "the lower pressure")
 #elif defined(TOO_FEW)
-        input("low", "p_1", units::bara, above(0), "the lower pressure")
+             input("low", "p_1", units::bara, above(0), "the lower pressure")
 #else
-        input("low", "p_1", units::bara, above(0), "the lower pressure"),
-        input("density", "rho", units::kgm3, above(0), "density")
+             input("low", "p_1", units::bara, above(0), "the lower pressure"),
+             input("density", "rho", units::kgm3, above(0), "density")
 #endif
 #if defined(TOO_MANY)
-        , input("more", "m", units::metre, any, "an input that the formula does not have")
+                 ,
+             input("more", "m", units::metre, any, "an input that the formula does not have")
 #endif
-    },
+         },
 #if defined(WRONG_RESULT)
-    .results = {output("head", "H", units::bara, "head")},
+     .results = {output("head", "H", units::bara, "head")},
 #else
-    .results = {output("head", "H", units::metre, "head")},
+     .results = {output("head", "H", units::metre, "head")},
 #endif
-    .equation = "H = (p_2 - p_1)/(rho g)",
-    .source = "common practice",
-    .example = {"2, 1, 1000", "10.197", "hand calculation"}},
+     .equation = "H = (p_2 - p_1)/(rho g)",
+     .source = "common practice",
+     .example = {"2, 1, 1000", "10.197", "hand calculation"}},
 #if defined(BLAMED_INPUT)
     relation<"highest", "low">(
 #elif defined(RELATED_INPUT)

@@ -9,8 +9,8 @@
 namespace cutwater::test {
 
 struct GoldenCase {
-    std::string where;     // file:line
-    std::string call;      // as written, for messages
+    std::string where;  // file:line
+    std::string call;   // as written, for messages
     std::string source;
     std::string function;
     std::vector<ListedArgument> arguments;
@@ -18,7 +18,7 @@ struct GoldenCase {
     double within = 0;
     bool relative = true;
     bool refused = false;
-    std::string blamed;    // of a refused call: the input's name without its unit; empty for any
+    std::string blamed;  // of a refused call: the input's name without its unit; empty for any
 };
 
 /// Every case of every file, in the order of the files' names. A line that cannot be read throws.

@@ -37,10 +37,12 @@ void print_case(const GoldenCase& golden)
         results[i].capacity = most_points;
     }
     cutwater_refusal refusal;
-    const cutwater_status status = cutwater_call_at(position, inputs.data(), inputs.size(), results, most_results, &refusal);
+    const cutwater_status status = cutwater_call_at(position, inputs.data(), inputs.size(), results, most_results,
+                                                    &refusal);
     std::printf("%s\t", golden.where.c_str());
     if (status != CUTWATER_OK) {
-        std::printf("refused\t%d\t%d\t%lld\n", static_cast<int>(status), static_cast<int>(refusal.argument), static_cast<long long>(refusal.element));
+        std::printf("refused\t%d\t%d\t%lld\n", static_cast<int>(status), static_cast<int>(refusal.argument),
+                    static_cast<long long>(refusal.element));
         return;
     }
     std::printf("ok");

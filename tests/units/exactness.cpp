@@ -1,4 +1,5 @@
-// Conversions against exact rational arithmetic: a decimal of up to 15 digits comes out as the double nearest to the true result.
+// Conversions against exact rational arithmetic: a decimal of up to 15 digits comes out as the double nearest to the
+// true result.
 #include "units/text.hpp"
 
 #include <cutwater/unit_table.hpp>
@@ -30,7 +31,8 @@ double error_in_ulps(double result, const Rational& exact)
 /// Can the reduced factor and the number's power of ten be held in doubles exactly?
 bool fits(const UnitInfo& from, const UnitInfo& to, const boost::multiprecision::cpp_int& power)
 {
-    const Rational factor = Rational(from.numerator) * Rational(to.denominator) / (Rational(from.denominator) * Rational(to.numerator));
+    const Rational factor = Rational(from.numerator) * Rational(to.denominator) /
+                            (Rational(from.denominator) * Rational(to.numerator));
     const boost::multiprecision::cpp_int most = boost::multiprecision::cpp_int(1) << 53;
     const int hundred = from.offset != 0 || to.offset != 0 ? 100 : 1;
     return numerator(factor) * hundred < most && denominator(factor) * hundred * power < most;
@@ -40,21 +42,40 @@ bool fits(const UnitInfo& from, const UnitInfo& to, const boost::multiprecision:
 
 TEST_CASE("conversions are the exact result, rounded once")
 {
-    const struct { const char* text; std::int64_t digits; int places; } numbers[] = {
-        {"1", 1, 0}, {"25.4", 254, 1}, {"0.1", 1, 1}, {"98.6", 986, 1}, {"1013.25", 101325, 2}, {"440", 440, 0}, {"0.000123", 123, 6},
-        {"-40", -40, 0}, {"299792458", 299792458, 0}, {"3.14159265", 314159265, 8}, {"6.02e23", 602, -21},
+    const struct {
+        const char* text;
+        std::int64_t digits;
+        int places;
+    } numbers[] = {
+        {"1", 1, 0},
+        {"25.4", 254, 1},
+        {"0.1", 1, 1},
+        {"98.6", 986, 1},
+        {"1013.25", 101325, 2},
+        {"440", 440, 0},
+        {"0.000123", 123, 6},
+        {"-40", -40, 0},
+        {"299792458", 299792458, 0},
+        {"3.14159265", 314159265, 8},
+        {"6.02e23", 602, -21},
     };
     double worst = 0;
     std::size_t compared = 0;
     for (const QuantityInfo* quantity : all_quantities())
         for (const UnitInfo& from : *quantity)
             for (const UnitInfo& to : *quantity) {
-                if (!is_whole(from.numerator) || !is_whole(from.denominator) || !is_whole(to.numerator) || !is_whole(to.denominator)) continue;
+                if (!is_whole(from.numerator) || !is_whole(from.denominator) || !is_whole(to.numerator) ||
+                    !is_whole(to.denominator))
+                    continue;
                 for (const auto& number : numbers) {
-                    const boost::multiprecision::cpp_int power = boost::multiprecision::pow(boost::multiprecision::cpp_int(10), unsigned(std::abs(number.places)));
-                    const Rational x = number.places < 0 ? Rational(number.digits) * power : Rational(number.digits) / power;
-                    const Rational exact = (x + hundredths(from.offset)) * Rational(from.numerator) * Rational(to.denominator) /
-                                               (Rational(from.denominator) * Rational(to.numerator)) - hundredths(to.offset);
+                    const boost::multiprecision::cpp_int power = boost::multiprecision::pow(
+                        boost::multiprecision::cpp_int(10), unsigned(std::abs(number.places)));
+                    const Rational x = number.places < 0 ? Rational(number.digits) * power
+                                                         : Rational(number.digits) / power;
+                    const Rational exact = (x + hundredths(from.offset)) * Rational(from.numerator) *
+                                               Rational(to.denominator) /
+                                               (Rational(from.denominator) * Rational(to.numerator)) -
+                                           hundredths(to.offset);
                     const double result = rescale(std::strtod(number.text, nullptr), from, to);
                     if (exact == 0) {
                         CHECK(result == 0);

@@ -32,7 +32,8 @@ double read(Unit<Q> bare, std::string_view text)
 
 TEST_CASE("a bare number is left alone, bit for bit")
 {
-    for (const char* text : {"0", "1", "0.1", "440", "1e-300", "123456789.123456789", "5e-324", "1.7976931348623157e308", "-2.5"})
+    for (const char* text :
+         {"0", "1", "0.1", "440", "1e-300", "123456789.123456789", "5e-324", "1.7976931348623157e308", "-2.5"})
         CHECK(read(units::m3h, text) == std::strtod(text, nullptr));
     CHECK(read(units::degC, "25.3") == 25.3);
     CHECK(read(units::degC, "25.3 degC") == 25.3);
@@ -73,7 +74,7 @@ TEST_CASE("a comma that can be nothing but the decimal sign is read as it")
     CHECK(read(units::m3h, "-0,5") == -0.5);
     CHECK(read(units::m3h, "18,1256") == 18.1256);
     CHECK(read(units::m3h, "18,12") == 18.12);
-    CHECK(read(units::m3h, "0,013 m3/h") == 0.013);    // no group begins with 0
+    CHECK(read(units::m3h, "0,013 m3/h") == 0.013);        // no group begins with 0
     CHECK(read(units::m3h, "1013,125 m3/h") == 1013.125);  // nor has four digits
     CHECK(read(units::mbar_a, "1 013,125 mbar(a)") == 1013.125);
     CHECK(read(units::money, "1'250'000,50") == 1250000.5);
@@ -124,24 +125,35 @@ TEST_CASE("a unit in text is turned into the one a bare number carries, with one
 
 TEST_CASE("the trade's spellings")
 {
-    for (const char* text : {"1 m3/h", "1 m\u00B3/h", "1 m^3/h", "1 m3/hr", "1 m\u00B3\u00B7h\u207B\u00B9", "1m3h", "1 M3/H", "1 cbm/h", "1 m3 / h"})
+    for (const char* text : {"1 m3/h", "1 m\u00B3/h", "1 m^3/h", "1 m3/hr", "1 m\u00B3\u00B7h\u207B\u00B9", "1m3h",
+                             "1 M3/H", "1 cbm/h", "1 m3 / h"})
         CHECK(read(units::m3h, text) == 1);
-    for (const char* text : {"1 US gpm", "1 USgpm", "1 usgpm", "1 U.S. gpm", "1 US gal/min", "1 gpm (US)", "1 us GPM"}) CHECK(read(units::us_gpm, text) == 1);
-    for (const char* text : {"1 mPa s", "1 mPa\u00B7s", "1 mPa*s", "1 mPas", "1 cP", "1 CP", "1 mPa.s"}) CHECK(read(units::mPas, text) == 1);
-    for (const char* text : {"1 cSt", "1 mm2/s", "1 mm\u00B2/s", "1 cst", "1 mm\u00B2 s\u207B\u00B9"}) CHECK(read(units::mm2s, text) == 1);
-    for (const char* text : {"1 bara", "1 bar(a)", "1 bar a", "1 bar abs", "1 bar abs.", "1 BARA", "1 Bar (abs)"}) CHECK(read(units::bara, text) == 1);
+    for (const char* text : {"1 US gpm", "1 USgpm", "1 usgpm", "1 U.S. gpm", "1 US gal/min", "1 gpm (US)", "1 us GPM"})
+        CHECK(read(units::us_gpm, text) == 1);
+    for (const char* text : {"1 mPa s", "1 mPa\u00B7s", "1 mPa*s", "1 mPas", "1 cP", "1 CP", "1 mPa.s"})
+        CHECK(read(units::mPas, text) == 1);
+    for (const char* text : {"1 cSt", "1 mm2/s", "1 mm\u00B2/s", "1 cst", "1 mm\u00B2 s\u207B\u00B9"})
+        CHECK(read(units::mm2s, text) == 1);
+    for (const char* text : {"1 bara", "1 bar(a)", "1 bar a", "1 bar abs", "1 bar abs.", "1 BARA", "1 Bar (abs)"})
+        CHECK(read(units::bara, text) == 1);
     for (const char* text : {"1 barg", "1 bar(g)", "1 bar g", "1 bar gauge"}) CHECK(read(units::barg, text) == 1);
-    for (const char* text : {"1 degC", "1 \u00B0C", "1\u00B0C", "1 \u2103", "1 deg C", "1 C", "1 Cel", "1 \u00BAC"}) CHECK(read(units::degC, text) == 1);
-    for (const char* text : {"1 K", "1 \u212A", "1 \u0394K", "1 delta C", "1 \u2206\u00B0C", "1 degC difference"}) CHECK(read(units::kelvin_difference, text) == 1);
+    for (const char* text : {"1 degC", "1 \u00B0C", "1\u00B0C", "1 \u2103", "1 deg C", "1 C", "1 Cel", "1 \u00BAC"})
+        CHECK(read(units::degC, text) == 1);
+    for (const char* text : {"1 K", "1 \u212A", "1 \u0394K", "1 delta C", "1 \u2206\u00B0C", "1 degC difference"})
+        CHECK(read(units::kelvin_difference, text) == 1);
     for (const char* text : {"1 um", "1 \u00B5m", "1 \u03BCm", "1 micron"}) CHECK(read(units::um, text) == 1);
     for (const char* text : {"1 N m", "1 Nm", "1 N\u00B7m", "1 N.m"}) CHECK(read(units::Nm, text) == 1);
-    for (const char* text : {"1 rpm", "1 1/min", "1 min-1", "1 min\u207B\u00B9", "1 r/min", "1 RPM", "1/min"}) CHECK(read(units::rpm, text) == 1);
-    for (const char* text : {"1 kJ/(kg K)", "1 kJ/(kg\u00B7K)", "1 kJ/kg/K", "1 kJ/kgK", "1 kJ/kg \u00B0C"}) CHECK(read(units::kJkgK, text) == 1);
+    for (const char* text : {"1 rpm", "1 1/min", "1 min-1", "1 min\u207B\u00B9", "1 r/min", "1 RPM", "1/min"})
+        CHECK(read(units::rpm, text) == 1);
+    for (const char* text : {"1 kJ/(kg K)", "1 kJ/(kg\u00B7K)", "1 kJ/kg/K", "1 kJ/kgK", "1 kJ/kg \u00B0C"})
+        CHECK(read(units::kJkgK, text) == 1);
     for (const char* text : {"1 W/(m2 K)", "1 W/m\u00B2K", "1 W/m2/K"}) CHECK(read(units::Wm2K, text) == 1);
     for (const char* text : {"1 lbf ft", "1 ft-lb", "1 lb\u00B7ft"}) CHECK(read(units::lbfft, text) == 1);
     for (const char* text : {"1 mH2O", "1 mH\u2082O", "1 mWC", "1 m WC"}) CHECK(read(units::mH2O, text) == 1);
-    for (const char* text : {"1 kJ/(kg\u00B7K)", "1 kJ/kg \u00B0C", "1 kJ/(kg \u00B0 C)", "1 kJ kg-1 K-1"}) CHECK(read(units::kJkgK, text) == 1);
-    for (const char* text : {"1 delta degF", "1 \u0394\u00B0F", "1 delta deg F", "1 deg F difference", "1 deltadegF"}) CHECK(read(units::degF_difference, text) == 1);
+    for (const char* text : {"1 kJ/(kg\u00B7K)", "1 kJ/kg \u00B0C", "1 kJ/(kg \u00B0 C)", "1 kJ kg-1 K-1"})
+        CHECK(read(units::kJkgK, text) == 1);
+    for (const char* text : {"1 delta degF", "1 \u0394\u00B0F", "1 delta deg F", "1 deg F difference", "1 deltadegF"})
+        CHECK(read(units::degF_difference, text) == 1);
     for (const char* text : {"1 CV", "1 cv", "1 ch", "1 PS"}) CHECK(read(units::metric_hp, text) == 1);
     for (const char* text : {"1 Cv", "1 cv", "1 CV"}) CHECK(read(units::cv, text) == 1);
     for (const char* text : {"1 s-1", "1 s^-1", "1 s^(-1)", "1 s\u207B\u00B9"}) CHECK(read(units::rps, text) == 1);
@@ -219,7 +231,9 @@ TEST_CASE("writing")
     CHECK(number(100) == "100");
     CHECK(number(-2.5) == "-2.5");
     CHECK(number(1.0 / 3) == "0.3333333333333333");
-    const auto quantity = [&](double v, const UnitInfo& unit, int digits) { return write_quantity(text, sizeof text, v, unit, digits), std::string(text); };
+    const auto quantity = [&](double v, const UnitInfo& unit, int digits) {
+        return write_quantity(text, sizeof text, v, unit, digits), std::string(text);
+    };
     CHECK(quantity(99.934871, *units::m3h.info, 6) == "99.9349 m3/h");
     CHECK(quantity(0.72, *units::fraction.info, 6) == "0.72");
     CHECK(quantity(72, *units::percent.info, 6) == "72 %");

@@ -138,7 +138,8 @@ TEST_CASE("numbers that could be read in two ways")
 
 TEST_CASE("a sign behind the number is not passed over: some systems write -5 as 5-")
 {
-    for (const char* text : {"5-", "5 -", "5\u2212", "5 \u2212", "5 \u2010", "5\u2011", "5\u2013", "5\u2014", "5+", "5 +", "5- m", "5 - m", "1e3-"}) {
+    for (const char* text : {"5-", "5 -", "5\u2212", "5 \u2212", "5 \u2010", "5\u2011", "5\u2013", "5\u2014", "5+",
+                             "5 +", "5- m", "5 - m", "1e3-"}) {
         refused(units::metre, text, CUTWATER_BAD_TEXT, "a sign stands before its number");
         refused(units::number, text, CUTWATER_BAD_TEXT, "a sign stands before its number");
         refused(units::count, text, CUTWATER_BAD_TEXT, "a sign stands before its number");
@@ -147,14 +148,16 @@ TEST_CASE("a sign behind the number is not passed over: some systems write -5 as
 
 TEST_CASE("a product is not read as the unit whose letters it has")
 {
-    for (const char* text : {"5 m*m", "5 m\u00B7m", "5 m m", "5 m.m", "5 m(m)", "5 m\u00D7m", "5 m\u22C5m", "5 m^m", "5 m^(m)"})
+    for (const char* text :
+         {"5 m*m", "5 m\u00B7m", "5 m m", "5 m.m", "5 m(m)", "5 m\u00D7m", "5 m\u22C5m", "5 m^m", "5 m^(m)"})
         refused(units::metre, text, CUTWATER_UNKNOWN_UNIT, "no unit that is known here");
     refused(units::second, "5 m s", CUTWATER_UNKNOWN_UNIT, "'m s'");
     refused(units::second, "5 m\u00B7s", CUTWATER_UNKNOWN_UNIT, "");
     refused(units::bar, "5 m bar", CUTWATER_UNKNOWN_UNIT, "");
     refused(units::bar, "5 k\u00B7Pa", CUTWATER_UNKNOWN_UNIT, "");
     refused(units::kW, "5 k*W", CUTWATER_UNKNOWN_UNIT, "");
-    for (const char* text : {"5 *m", "5 \u00B7m", "5 m*", "5 m\u00B7", "5 m^", "5 m()", "5 ()m", "5 m*/s", "5 m/*s", "5 m..", "5 m*.", "5 /.m"})
+    for (const char* text : {"5 *m", "5 \u00B7m", "5 m*", "5 m\u00B7", "5 m^", "5 m()", "5 ()m", "5 m*/s", "5 m/*s",
+                             "5 m..", "5 m*.", "5 /.m"})
         CHECK(refuse(units::metre, text).status != CUTWATER_OK);
 }
 
@@ -256,14 +259,20 @@ TEST_CASE("conversions that are refused")
     CHECK_THAT(refusal.message, Contains("an ambient pressure is needed") && Contains("absolute_from_gauge"));
     CHECK(refusal.argument == 2);
     CHECK_THAT(convert_refused(2, "psia", "kPa(g)", CUTWATER_WRONG_QUANTITY).message, Contains("gauge_from_absolute"));
-    CHECK_THAT(convert_refused(2, "bar", "bara", CUTWATER_WRONG_QUANTITY).message, Contains("neither gauge nor absolute"));
-    CHECK_THAT(convert_refused(2, "psig", "psi", CUTWATER_WRONG_QUANTITY).message, Contains("gauge pressure") && Contains("ask for psig"));
-    CHECK_THAT(convert_refused(760, "torr", "Pa", CUTWATER_WRONG_QUANTITY).message, Contains("ask for Pa(a)") && !Contains("write bar"));
+    CHECK_THAT(convert_refused(2, "bar", "bara", CUTWATER_WRONG_QUANTITY).message,
+               Contains("neither gauge nor absolute"));
+    CHECK_THAT(convert_refused(2, "psig", "psi", CUTWATER_WRONG_QUANTITY).message,
+               Contains("gauge pressure") && Contains("ask for psig"));
+    CHECK_THAT(convert_refused(760, "torr", "Pa", CUTWATER_WRONG_QUANTITY).message,
+               Contains("ask for Pa(a)") && !Contains("write bar"));
     CHECK_THAT(convert_refused(760, "torr", "mmHg", CUTWATER_WRONG_QUANTITY).message, Contains("ask for mmHg(a)"));
     CHECK_THAT(convert_refused(2, "bara", "kPa", CUTWATER_WRONG_QUANTITY).message, Contains("ask for kPa(a)"));
-    CHECK_THAT(convert_refused(2, "bara", "mH2O", CUTWATER_WRONG_QUANTITY).message, Contains("absolute pressure") && Contains("write bar"));
-    CHECK_THAT(convert_refused(2, "m3/h", "kg/h", CUTWATER_WRONG_QUANTITY).message, Contains("volume flow") && Contains("mass flow"));
-    CHECK_THAT(convert_refused(2, "kWh", "N m", CUTWATER_WRONG_QUANTITY).message, Contains("energy") && Contains("torque"));
+    CHECK_THAT(convert_refused(2, "bara", "mH2O", CUTWATER_WRONG_QUANTITY).message,
+               Contains("absolute pressure") && Contains("write bar"));
+    CHECK_THAT(convert_refused(2, "m3/h", "kg/h", CUTWATER_WRONG_QUANTITY).message,
+               Contains("volume flow") && Contains("mass flow"));
+    CHECK_THAT(convert_refused(2, "kWh", "N m", CUTWATER_WRONG_QUANTITY).message,
+               Contains("energy") && Contains("torque"));
     CHECK_THAT(convert_refused(2, "gal", "l", CUTWATER_UNKNOWN_UNIT).message, Contains("say which gallon"));
     CHECK_THAT(convert_refused(2, "t", "ton", CUTWATER_UNKNOWN_UNIT).message, Contains("say which ton"));
     refusal = convert_refused(2, "wibble", "l", CUTWATER_UNKNOWN_UNIT);
@@ -354,8 +363,43 @@ TEST_CASE("whatever the bytes, there is a status and a number that agrees with i
         state ^= state << 17;
         return state % below;
     };
-    const char* const pieces[] = {"1", "0", "25.4", "-", "+", ".", ",", "e", "E5", " ", "\u00A0", "\u2009", "'", "m3/h", "bar", "a", "(g)", "\u00B0", "C", "K",
-                                  "\u00B3", "US ", "gpm", "%", "/", "^", "*", "(", ")", "nan", "inf", "0x", "\xC3", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\u2212", "\t"};
+    const char* const pieces[] = {"1",
+                                  "0",
+                                  "25.4",
+                                  "-",
+                                  "+",
+                                  ".",
+                                  ",",
+                                  "e",
+                                  "E5",
+                                  " ",
+                                  "\u00A0",
+                                  "\u2009",
+                                  "'",
+                                  "m3/h",
+                                  "bar",
+                                  "a",
+                                  "(g)",
+                                  "\u00B0",
+                                  "C",
+                                  "K",
+                                  "\u00B3",
+                                  "US ",
+                                  "gpm",
+                                  "%",
+                                  "/",
+                                  "^",
+                                  "*",
+                                  "(",
+                                  ")",
+                                  "nan",
+                                  "inf",
+                                  "0x",
+                                  "\xC3",
+                                  "\xED\xA0\x80",
+                                  "\xF4\x90\x80\x80",
+                                  "\u2212",
+                                  "\t"};
     const auto quantities = all_quantities();
     std::string text;
     std::size_t read = 0;
@@ -383,7 +427,8 @@ TEST_CASE("whatever the bytes, there is a status and a number that agrees with i
         }
         double out = 0;
         const std::size_t half = text.size() / 2;
-        const cutwater_status converted = convert(1, std::string_view(text).substr(0, half), std::string_view(text).substr(half), out, &refusal);
+        const cutwater_status converted = convert(1, std::string_view(text).substr(0, half),
+                                                  std::string_view(text).substr(half), out, &refusal);
         REQUIRE(std::isnan(out) == (converted != CUTWATER_OK));
     }
     CHECK(read > 300);

@@ -1,6 +1,7 @@
-// Every spelling of every unit as people and programs bend it: letter case, blanks, signs, exponents, cut at every byte, with a
-// stray character at every place. A text is refused, or it comes to what another reader makes of it. That reader works otherwise:
-// it takes the text apart by regular expressions into factors with powers, and UDUNITS-2 says what they come to.
+// Every spelling of every unit as people and programs bend it: letter case, blanks, signs, exponents, cut at every
+// byte, with a stray character at every place. A text is refused, or it comes to what another reader makes of it. That
+// reader works otherwise: it takes the text apart by regular expressions into factors with powers, and UDUNITS-2 says
+// what they come to.
 #include "units/definitions.hpp"
 #include "units/text.hpp"
 
@@ -22,7 +23,8 @@ namespace {
 
 std::string replaced(std::string text, const std::string& from, const std::string& to)
 {
-    for (std::size_t at = 0; (at = text.find(from, at)) != text.npos; at += to.size()) text.replace(at, from.size(), to);
+    for (std::size_t at = 0; (at = text.find(from, at)) != text.npos; at += to.size())
+        text.replace(at, from.size(), to);
     return text;
 }
 
@@ -30,8 +32,8 @@ std::string replaced(std::string text, const std::string& from, const std::strin
 std::optional<std::string> plain(std::string text)
 {
     static const std::pair<const char*, const char*> signs[] = {
-        {"\u00A0", " "}, {"\u2009", " "}, {"\u202F", " "}, {"\u00B7", "*"}, {"\u00B2", "^2"}, {"\u00B3", "^3"}, {"\u2075", "^5"}, {"\u00B5", "u"},
-        {"\u00B0", "deg "}, {"\u2212", "-"}, {"\u2013", "-"}};
+        {"\u00A0", " "},  {"\u2009", " "}, {"\u202F", " "},    {"\u00B7", "*"}, {"\u00B2", "^2"}, {"\u00B3", "^3"},
+        {"\u2075", "^5"}, {"\u00B5", "u"}, {"\u00B0", "deg "}, {"\u2212", "-"}, {"\u2013", "-"}};
     for (const auto& [from, to] : signs) text = replaced(text, from, to);
     for (const unsigned char c : text)
         if (c < 0x20 || c >= 0x7F) return std::nullopt;
@@ -46,23 +48,26 @@ struct Number {
 /// The number at the head, as ISO 80000-1 and common practice write one; a decimal comma where it cannot group digits.
 std::optional<Number> read_number(const std::string& text)
 {
-    static const std::regex form(R"(^ *([+-]?)(\d{1,3}(?: \d{3})+|\d+)(?:([.,])(\d*))?(?:[eE]([+-]?\d+))?(?![.,\d]) *(.*?) *$)");
+    static const std::regex form(
+        R"(^ *([+-]?)(\d{1,3}(?: \d{3})+|\d+)(?:([.,])(\d*))?(?:[eE]([+-]?\d+))?(?![.,\d]) *(.*?) *$)");
     std::smatch m;
     if (!std::regex_match(text, m, form)) return std::nullopt;
     const std::string whole = m[2], mark = m[3], part = m[4];
-    if (mark == "," && (part.empty() || (part.size() == 3 && whole.size() <= 3 && whole[0] != '0'))) return std::nullopt;
-    const std::string digits = m[1].str() + replaced(whole, " ", "") + "." + part + "0e" + (m[5].length() ? m[5].str() : "0");
+    if (mark == "," && (part.empty() || (part.size() == 3 && whole.size() <= 3 && whole[0] != '0')))
+        return std::nullopt;
+    const std::string digits = m[1].str() + replaced(whole, " ", "") + "." + part + "0e" +
+                               (m[5].length() ? m[5].str() : "0");
     return Number{std::stod(digits), m[6]};
 }
 
-/// A unit's factors in the order written: each a word with its power, below the stroke with the power turned round. "m3/h" is m 3,
-/// h -1; "m*m" is m 1, m 1; nothing for what is built otherwise.
+/// A unit's factors in the order written: each a word with its power, below the stroke with the power turned round.
+/// "m3/h" is m 3, h -1; "m*m" is m 1, m 1; nothing for what is built otherwise.
 using Factors = std::vector<std::pair<std::string, int>>;
 
 /// What may stand within a word, taken out of it.
 std::string tidied(std::string text)
 {
-    text = std::regex_replace(text, std::regex(R"(\bU\.([SK])\b\.?)"), "U$1 ");          // U.S.
+    text = std::regex_replace(text, std::regex(R"(\bU\.([SK])\b\.?)"), "U$1 ");            // U.S.
     text = std::regex_replace(text, std::regex(R"(deg[ .]+)", std::regex::icase), "deg");  // deg C
     return std::regex_replace(text, std::regex(R"(\^ *(\(?)(-?\d))"), "^$1$2");
 }
@@ -74,7 +79,7 @@ std::optional<Factors> factors_of(const std::string& text)
     Factors factors;
     std::vector<int> directions{1};  // of every open bracket
     int direction = 1;
-    bool behind_product = true;      // at the beginning, too: no product sign may stand there
+    bool behind_product = true;  // at the beginning, too: no product sign may stand there
     std::string rest = text;
     std::smatch m;
     while (!rest.empty() && rest.find_first_not_of(' ') != rest.npos) {
@@ -107,14 +112,15 @@ std::optional<Factors> factors_of(const std::string& text)
             factors.push_back({t, direction});
         }
         behind_product = t == "/";
-        }
+    }
     if (factors.empty() || directions.size() != 1) return std::nullopt;
     return factors;
 }
 
 std::string lower(std::string text)
 {
-    std::transform(text.begin(), text.end(), text.begin(), [](char c) { return static_cast<char>(std::tolower(static_cast<unsigned char>(c))); });
+    std::transform(text.begin(), text.end(), text.begin(),
+                   [](char c) { return static_cast<char>(std::tolower(static_cast<unsigned char>(c))); });
     return text;
 }
 
@@ -127,7 +133,7 @@ Factors lower(Factors factors)
 struct Spelled {
     const QuantityInfo* quantity;
     const UnitInfo* unit;
-    std::string text;                // as in the table
+    std::string text;  // as in the table
     std::optional<Factors> factors;
     std::string joined;
     std::set<std::size_t> joints;
@@ -174,18 +180,27 @@ const std::vector<Spelled>& spellings()
 
 /// A unit as it was typed.
 struct Typed {
-    explicit Typed(const std::string& unit) : factors(factors_of(tidied(unit))), letters(joined(tidied(unit), joints)) {}
+    explicit Typed(const std::string& unit) : factors(factors_of(tidied(unit))), letters(joined(tidied(unit), joints))
+    {
+    }
 
     std::set<std::size_t> joints;
     std::optional<Factors> factors;
     std::string letters;
 
     /// Typing may leave out what parts two factors; it may not part what is one.
-    bool parts_no_more_than(const Spelled& s) const { return std::includes(s.joints.begin(), s.joints.end(), joints.begin(), joints.end()); }
-    bool is(const Spelled& s) const { return factors && (s.factors == factors || (s.joined == letters && parts_no_more_than(s))); }
+    bool parts_no_more_than(const Spelled& s) const
+    {
+        return std::includes(s.joints.begin(), s.joints.end(), joints.begin(), joints.end());
+    }
+    bool is(const Spelled& s) const
+    {
+        return factors && (s.factors == factors || (s.joined == letters && parts_no_more_than(s)));
+    }
     bool is_but_for_case(const Spelled& s) const
     {
-        return factors && ((s.factors && lower(*s.factors) == lower(*factors)) || (lower(s.joined) == lower(letters) && parts_no_more_than(s)));
+        return factors && ((s.factors && lower(*s.factors) == lower(*factors)) ||
+                           (lower(s.joined) == lower(letters) && parts_no_more_than(s)));
     }
 };
 
@@ -198,16 +213,19 @@ std::set<const UnitInfo*> meant(const QuantityInfo& quantity, const std::string&
     const Typed typed(unit);
     bool elsewhere = false;
     for (const Spelled& s : spellings())
-        if (typed.is(s)) (s.quantity == &quantity ? static_cast<void>(found.insert(s.unit)) : static_cast<void>(elsewhere = true));
+        if (typed.is(s))
+            (s.quantity == &quantity ? static_cast<void>(found.insert(s.unit)) : static_cast<void>(elsewhere = true));
     if (!found.empty() || elsewhere) return found;
     for (const Spelled& s : spellings()) {
         if (s.quantity != &quantity || !typed.is_but_for_case(s)) continue;
         const bool m_for_M = s.text[0] == 'M' && unit[0] == 'm';
-        const bool M_for_m = s.text[0] == 'm' && unit[0] == 'M' && unit.size() > 1 && [&] {  // is the rest a unit, and m its prefix?
-            const Typed rest(unit.substr(1));
-            return std::any_of(spellings().begin(), spellings().end(),
-                               [&](const Spelled& o) { return o.quantity == &quantity && rest.is_but_for_case(o); });
-        }();
+        const bool M_for_m = s.text[0] == 'm' && unit[0] == 'M' && unit.size() > 1 &&
+                             [&] {  // is the rest a unit, and m its prefix?
+                                 const Typed rest(unit.substr(1));
+                                 return std::any_of(spellings().begin(), spellings().end(), [&](const Spelled& o) {
+                                     return o.quantity == &quantity && rest.is_but_for_case(o);
+                                 });
+                             }();
         if (!m_for_M && !M_for_m) found.insert(s.unit);
     }
     return found;
@@ -238,9 +256,11 @@ public:
         const auto [known, is_new] = known_.try_emplace({s.quantity, given, number->rest});
         std::set<const UnitInfo*>& units = known->second;
         if (is_new) units = meant(*s.quantity, given, number->rest);
-        if (units.size() != 1) return wrong(s, text, units.empty() ? "means no unit to the other reader" : "means several");
+        if (units.size() != 1)
+            return wrong(s, text, units.empty() ? "means no unit to the other reader" : "means several");
         const double expected = in_bare(*s.quantity, **units.begin(), number->value);
-        if (!(std::abs(value - expected) <= 4e-15 * (std::abs(expected) + bare.offset))) wrong(s, text, "comes to something else");
+        if (!(std::abs(value - expected) <= 4e-15 * (std::abs(expected) + bare.offset)))
+            wrong(s, text, "comes to something else");
     }
 
     std::size_t texts = 0;
@@ -266,11 +286,14 @@ private:
     std::map<std::tuple<const QuantityInfo*, std::string, std::string>, std::set<const UnitInfo*>> known_;
 };
 
-/// The spelling with a blank at each place, cut at each byte, each letter's case turned, a stray character at each place.
+/// The spelling with a blank at each place, cut at each byte, each letter's case turned, a stray character at each
+/// place.
 void bend(Sweep& sweep, const Spelled& s, const std::string& head)
 {
-    static const char* const strays[] = {" ", "\u00A0", "-", "+", ".", ",", "*", "^", "/", "(", ")", "x", "m", "M", "k", "a", "A", "g", "e", "2", "0",
-                                         "\u00B2", "\u00B7", "\u00B0", "\u2212", "%", "\"", "'", ";", "\xC3", "\x01", "\x7F"};
+    static const char* const strays[] = {" ",      "\u00A0", "-",  "+", ".", ",",      "*",      "^",
+                                         "/",      "(",      ")",  "x", "m", "M",      "k",      "a",
+                                         "A",      "g",      "e",  "2", "0", "\u00B2", "\u00B7", "\u00B0",
+                                         "\u2212", "%",      "\"", "'", ";", "\xC3",   "\x01",   "\x7F"};
     const std::string& unit = s.text;
     sweep.text(s, head + unit);
     for (std::size_t i = 0; i <= unit.size(); ++i) {
@@ -287,7 +310,8 @@ void bend(Sweep& sweep, const Spelled& s, const std::string& head)
         sweep.text(s, head + turned);
     }
     std::string upper = unit;
-    std::transform(upper.begin(), upper.end(), upper.begin(), [](unsigned char c) { return static_cast<char>(c < 0x80 ? std::toupper(c) : c); });
+    std::transform(upper.begin(), upper.end(), upper.begin(),
+                   [](unsigned char c) { return static_cast<char>(c < 0x80 ? std::toupper(c) : c); });
     sweep.text(s, head + upper);
     sweep.text(s, head + lower(unit));
 }
@@ -301,8 +325,10 @@ TEST_CASE("a text bent in any way is refused, or means what another reader reads
         REQUIRE(s.factors);
         bend(sweep, s, "7 ");
         if (!std::isdigit(static_cast<unsigned char>(s.text[0]))) bend(sweep, s, "7");
-        for (const char* head : {"-7", "+7", "\u22127", "7.", "7.5", "7,5", "7,125", "0,125", "1234,125", "7e2", "7E-2", "7e+02", "7,5e1", " 7 ", "7  "})
-            for (const char* tail : {"", " ", "-", " -", " \u2212", "+", "."}) sweep.text(s, std::string(head) + " " + s.text + tail);
+        for (const char* head : {"-7", "+7", "\u22127", "7.", "7.5", "7,5", "7,125", "0,125", "1234,125", "7e2", "7E-2",
+                                 "7e+02", "7,5e1", " 7 ", "7  "})
+            for (const char* tail : {"", " ", "-", " -", " \u2212", "+", "."})
+                sweep.text(s, std::string(head) + " " + s.text + tail);
     }
     for (const std::string& fault : sweep.faults) UNSCOPED_INFO(fault);
     CHECK(sweep.faults.empty());

@@ -7,7 +7,8 @@ using namespace cutwater;
 
 TEST_CASE("the typed names are the units of the same spelling in a text")
 {
-    static_assert(units::cSt.info == units::mm2s.info && units::cP.info == units::mPas.info && units::usgpm.info == units::us_gpm.info);
+    static_assert(units::cSt.info == units::mm2s.info && units::cP.info == units::mPas.info &&
+                  units::usgpm.info == units::us_gpm.info);
     static_assert(units::delta_degF.info == units::degF_difference.info && units::PS.info == units::metric_hp.info);
     CHECK(units::m3h.in(440 * units::usgpm) == Approx(99.9348710976).epsilon(1e-15));
     CHECK(units::m2s.in(1 * units::cSt) == 1e-6);

@@ -35,18 +35,22 @@ std::string interface_text(const std::vector<CalcMethod>& methods)
 std::string class_text(const std::vector<CalcMethod>& methods)
 {
     std::string text;
-    put(text, "// {}.\n#pragma once\n\n#include \"cell.hpp\"\n\n#include <com/sun/star/lang/XServiceInfo.hpp>\n"
-              "#include <cppuhelper/implbase2.hxx>\n#include <org/cutwater/XCalc.hpp>\n\nnamespace cutwater::calc {{\n\n",
+    put(text,
+        "// {}.\n#pragma once\n\n#include \"cell.hpp\"\n\n#include <com/sun/star/lang/XServiceInfo.hpp>\n"
+        "#include <cppuhelper/implbase2.hxx>\n#include <org/cutwater/XCalc.hpp>\n\nnamespace cutwater::calc {{\n\n",
         made_by);
-    put(text, "// Looked up by name when the component is loaded.\ninline const std::vector<std::int32_t> position = positions_of({{\n");
+    put(text, "// Looked up by name when the component is loaded.\ninline const std::vector<std::int32_t> position = "
+              "positions_of({{\n");
     for (const Family* family : families())
         for (const FunctionInfo* f : family->functions) put(text, "    \"{}\",\n", f->name);
-    put(text, "}});\n\nclass Functions : public cppu::WeakImplHelper2<org::cutwater::XCalc, com::sun::star::lang::XServiceInfo> {{\npublic:\n");
+    put(text, "}});\n\nclass Functions : public cppu::WeakImplHelper2<org::cutwater::XCalc, "
+              "com::sun::star::lang::XServiceInfo> {{\npublic:\n");
     for (const CalcMethod& m : methods) {
         std::string list;
         for (std::size_t i = 0; i < m.parameters.size(); ++i)
             put(list, "{}const {}& a{}", i ? ", " : "", m.parameters[i].rest ? "Row" : "Any", i);
-        put(text, "    {} SAL_CALL {}({}) override\n    {{\n        {}\n    }}\n", m.table ? "Table" : "Any", m.name, list, m.body);
+        put(text, "    {} SAL_CALL {}({}) override\n    {{\n        {}\n    }}\n", m.table ? "Table" : "Any", m.name,
+            list, m.body);
     }
     put(text, "}};\n\n}}  // namespace cutwater::calc\n");
     return text;
@@ -61,17 +65,19 @@ std::string wizard_text(const std::vector<CalcMethod>& methods)
 {
     std::string text;
     put(text, "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!-- {} -->\n", made_by);
-    put(text, "<oor:component-data xmlns:oor=\"http://openoffice.org/2001/registry\" xmlns:xs=\"http://www.w3.org/2001/XMLSchema\" "
+    put(text, "<oor:component-data xmlns:oor=\"http://openoffice.org/2001/registry\" "
+              "xmlns:xs=\"http://www.w3.org/2001/XMLSchema\" "
               "oor:name=\"CalcAddIns\" oor:package=\"org.openoffice.Office\">\n<node oor:name=\"AddInInfo\">\n"
               "<node oor:name=\"org.cutwater.Calc\" oor:op=\"replace\">\n<node oor:name=\"AddInFunctions\">\n");
     for (const CalcMethod& m : methods) {
-        put(text, "<node oor:name=\"{}\" oor:op=\"replace\">\n {}\n {}\n", m.name, localised("DisplayName", m.name), localised("Description", m.meaning));
+        put(text, "<node oor:name=\"{}\" oor:op=\"replace\">\n {}\n {}\n", m.name, localised("DisplayName", m.name),
+            localised("Description", m.meaning));
         // Calc's categories are a closed list; ours is told by the description.
         put(text, " <prop oor:name=\"Category\"><value>Add-In</value></prop>\n {}\n <node oor:name=\"Parameters\">\n",
             localised("CompatibilityName", m.name));
         for (const CalcParameter& p : m.parameters)
-            put(text, "  <node oor:name=\"{}\" oor:op=\"replace\">{}{}</node>\n", p.name, localised("DisplayName", p.shown),
-                localised("Description", p.meaning));
+            put(text, "  <node oor:name=\"{}\" oor:op=\"replace\">{}{}</node>\n", p.name,
+                localised("DisplayName", p.shown), localised("Description", p.meaning));
         put(text, " </node>\n</node>\n");
     }
     put(text, "</node>\n</node>\n</node>\n</oor:component-data>\n");

@@ -9,11 +9,13 @@ namespace {
 
 /// Words of the interface language; a parameter called so gets a tail.
 const std::set<std::string_view> idl_words{
-    "any", "attribute", "boolean", "bound", "byte", "char", "const", "constants", "constrained", "context", "double",
-    "ellipsis", "enum", "exception", "float", "get", "hyper", "in", "inout", "interface", "long", "maybeambiguous",
-    "maybedefault", "maybevoid", "method", "module", "needs", "observes", "oneway", "optional", "out", "property",
-    "published", "raises", "readonly", "removable", "sequence", "service", "set", "short", "singleton", "singletons",
-    "string", "struct", "transient", "type", "typedef", "unsigned", "void"};
+    "any",         "attribute",  "boolean",  "bound",     "byte",      "char",           "const",        "constants",
+    "constrained", "context",    "double",   "ellipsis",  "enum",      "exception",      "float",        "get",
+    "hyper",       "in",         "inout",    "interface", "long",      "maybeambiguous", "maybedefault", "maybevoid",
+    "method",      "module",     "needs",    "observes",  "oneway",    "optional",       "out",          "property",
+    "published",   "raises",     "readonly", "removable", "sequence",  "service",        "set",          "short",
+    "singleton",   "singletons", "string",   "struct",    "transient", "type",           "typedef",      "unsigned",
+    "void"};
 
 char upper(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; }
 
@@ -29,8 +31,10 @@ std::string results_text(const FunctionInfo& f)
     for (std::size_t i = 0; i < f.results.size(); ++i) {
         const ResultInfo& out = f.results[i];
         text += formatted("{} {}", i ? ";" : "", out.meaning);
-        if (out.kind == Kind::choice) text += formatted(" ({})", words_text(out.words));
-        else if (*out.unit->suffix) text += formatted(" in {}", out.unit->symbol);
+        if (out.kind == Kind::choice)
+            text += formatted(" ({})", words_text(out.words));
+        else if (*out.unit->suffix)
+            text += formatted(" in {}", out.unit->symbol);
         if (out.kind == Kind::series) text += ", down a column";
     }
     return text + ".";

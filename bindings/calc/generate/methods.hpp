@@ -6,18 +6,18 @@
 namespace cutwater::generate {
 
 struct CalcParameter {
-    std::string name;     // in the interface's own language, which has no underscores
-    std::string shown;    // in the function wizard
+    std::string name;   // in the interface's own language, which has no underscores
+    std::string shown;  // in the function wizard
     std::string meaning;
-    bool rest = false;    // all further arguments of the call
+    bool rest = false;  // all further arguments of the call
 };
 
 struct CalcMethod {
     std::string name;
     std::string meaning;
     std::vector<CalcParameter> parameters;
-    bool table = false;   // several cells
-    std::string body;     // C++; the arguments are a0, a1, …
+    bool table = false;  // several cells
+    std::string body;    // C++; the arguments are a0, a1, …
 };
 
 /// In the order of the catalogue, so that a method's place is its function's number.

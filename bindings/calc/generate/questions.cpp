@@ -17,11 +17,14 @@ std::vector<CalcMethod> calc_questions()
         std::string rest = "Row()";
         for (const QuestionArgument& a : q.arguments) {
             const std::string place = formatted("a{}", m.parameters.size());
-            if (a.asked == Asked::arguments) rest = place;
-            else list += formatted("{}&{}", list.empty() ? "" : ", ", place);
+            if (a.asked == Asked::arguments)
+                rest = place;
+            else
+                list += formatted("{}&{}", list.empty() ? "" : ", ", place);
             m.parameters.push_back({camel_case(a.name), a.name, sentence(a.meaning), a.asked == Asked::arguments});
         }
-        m.body = formatted("return {}({}, {{{}}}, {});", m.table ? "question_cells" : "question_cell", made.size(), list, rest);
+        m.body = formatted("return {}({}, {{{}}}, {});", m.table ? "question_cells" : "question_cell", made.size(),
+                           list, rest);
         made.push_back(std::move(m));
     }
     return made;

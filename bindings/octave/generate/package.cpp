@@ -26,9 +26,11 @@ Product function_file(const FunctionInfo& f)
     comment(text, formatted("result = cutwater.{} ({})", f.name, names));
     put(text, "##\n");
     comment(text, sentence(f.meaning));
-    put(text, "##\n## Inputs; [] leaves out one that has a default, a matrix for a quantity is computed element by element:\n");
+    put(text, "##\n## Inputs; [] leaves out one that has a default, a matrix for a quantity is computed element by "
+              "element:\n");
     for (const InputInfo& in : f.inputs)
-        comment(text, formatted("{}; {}: {}", in.meaning, kind_text(in), permitted_text(in)), formatted("  {}: ", in.full_name));
+        comment(text, formatted("{}; {}: {}", in.meaning, kind_text(in), permitted_text(in)),
+                formatted("  {}: ", in.full_name));
     put(text, "## {}:\n", f.results.size() == 1 ? "Result" : "Results, fields of a struct");
     for (const ResultInfo& out : f.results) {
         std::string meaning = out.meaning;
@@ -43,10 +45,12 @@ Product function_file(const FunctionInfo& f)
     for (const char* caution : f.cautions) comment(text, caution, "Caution: ");
     comment(text, formatted("{} gives {}", f.example.inputs, f.example.results), "Example: ");
     put(text, "\nfunction result = {} (varargin)\n{}", f.name, load);
-    put(text, "  if (nargin > {0})\n    error (\"cutwater:wrong_count\", \"{1} takes {0} inputs; %d were given.\", nargin);\n  endif\n",
+    put(text,
+        "  if (nargin > {0})\n    error (\"cutwater:wrong_count\", \"{1} takes {0} inputs; %d were given.\", "
+        "nargin);\n  endif\n",
         f.inputs.size(), f.name);
-    put(text, "  varargin(nargin + 1 : {}) = {{[]}};\n  result = cutwater_{} (varargin{{:}});\nendfunction\n\n# {}.\n", f.inputs.size(),
-        f.name, made_by);
+    put(text, "  varargin(nargin + 1 : {}) = {{[]}};\n  result = cutwater_{} (varargin{{:}});\nendfunction\n\n# {}.\n",
+        f.inputs.size(), f.name, made_by);
     return {formatted("octave/+cutwater/{}.m", f.name), text};
 }
 
@@ -63,8 +67,9 @@ Product question_file(const QuestionInfo& q)
     for (const QuestionArgument& a : q.arguments)
         comment(text, formatted("{}{}", a.meaning, a.optional ? "; [] for none" : ""), formatted("  {}: ", a.name));
     for (const QuestionResult& r : q.results) comment(text, r.meaning, formatted("  -> {}: ", r.name));
-    put(text, "\nfunction result = {} (varargin)\n{}  result = cutwater_question (\"{}\", varargin);\nendfunction\n\n# {}.\n", q.name, load, q.name,
-        made_by);
+    put(text,
+        "\nfunction result = {} (varargin)\n{}  result = cutwater_question (\"{}\", varargin);\nendfunction\n\n# {}.\n",
+        q.name, load, q.name, made_by);
     return {formatted("octave/+cutwater/{}.m", q.name), text};
 }
 

@@ -1,4 +1,5 @@
-// What Python's help and its type checkers read: docstrings for the SWIG interface and the package's stub, from one text.
+// What Python's help and its type checkers read: docstrings for the SWIG interface and the package's stub, from one
+// text.
 #include "generate/product.hpp"
 
 #include "call/argument_list.hpp"
@@ -11,10 +12,12 @@ namespace {
 
 constexpr std::size_t width = 100;
 
-void paragraph(std::string& to, std::string_view lead, std::string_view text, std::size_t indent = 0, std::size_t hang = 4)
+void paragraph(std::string& to, std::string_view lead, std::string_view text, std::size_t indent = 0,
+               std::size_t hang = 4)
 {
     const std::vector<std::string> lines = wrap(formatted("{}{}", lead, text), width - indent - hang);
-    for (std::size_t i = 0; i < lines.size(); ++i) put(to, "{}{}\n", std::string(i ? indent + hang : indent, ' '), lines[i]);
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        put(to, "{}{}\n", std::string(i ? indent + hang : indent, ' '), lines[i]);
 }
 
 std::string word_list(std::span<const char* const> words)
@@ -39,7 +42,8 @@ std::string example_list(const char* list)
         if (argument.kind == CUTWATER_LEFT_OUT) text += "None";
         if (argument.kind == CUTWATER_SERIES) {
             std::string inner;
-            for (const std::string& number : argument.written) inner += formatted("{}{}", inner.empty() ? "" : ", ", number);
+            for (const std::string& number : argument.written)
+                inner += formatted("{}{}", inner.empty() ? "" : ", ", number);
             text += formatted("[{}]", inner);
         }
     }
@@ -61,10 +65,14 @@ std::string docstring(const FunctionInfo& f)
     }
     put(text, "\n");
     paragraph(text, "Equation: ", f.equation);
-    for (std::size_t i = 0; i < f.relations.size(); ++i) paragraph(text, formatted("Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name), f.relations[i].sentence);
+    for (std::size_t i = 0; i < f.relations.size(); ++i)
+        paragraph(text, formatted("Must hold of {}: ", f.inputs[f.relations[i].inputs.front()].name),
+                  f.relations[i].sentence);
     paragraph(text, "Source: ", f.source);
     for (const char* caution : f.cautions) paragraph(text, "Caution: ", caution);
-    paragraph(text, "Example: ", formatted("{}({}) gives {} ({})", f.name, example_list(f.example.inputs), example_list(f.example.results), f.example.source));
+    paragraph(text, "Example: ",
+              formatted("{}({}) gives {} ({})", f.name, example_list(f.example.inputs), example_list(f.example.results),
+                        f.example.source));
     text.pop_back();
     return text;
 }
@@ -87,10 +95,7 @@ std::string signature(const FunctionInfo& f)
     return formatted("{}($module{})", f.name, text);
 }
 
-std::string literal(std::span<const char* const> words)
-{
-    return formatted("Literal[{}]", word_list(words));
-}
+std::string literal(std::span<const char* const> words) { return formatted("Literal[{}]", word_list(words)); }
 
 std::string result_type(const ResultInfo& out, bool rows)
 {
@@ -104,7 +109,10 @@ std::string result_type(const ResultInfo& out, bool rows)
 /// A choice of one digit's words may be given as a number.
 std::string input_type(const InputInfo& in, bool rows)
 {
-    std::string type = in.kind == Kind::choice ? literal(in.words) + " | str | float" : in.kind == Kind::series ? "Series" : rows ? "Column" : "Quantity";
+    std::string type = in.kind == Kind::choice   ? literal(in.words) + " | str | float"
+                       : in.kind == Kind::series ? "Series"
+                       : rows                    ? "Column"
+                                                 : "Quantity";
     return in.has_default ? type + " | None" : type;
 }
 
@@ -119,8 +127,10 @@ void stub_function(std::string& to, const FunctionInfo& f, bool rows, bool docum
 {
     put(to, "def {}(", f.name);
     for (std::size_t i = 0; i < f.inputs.size(); ++i)
-        put(to, "{}\n    {}: {}{}", i ? "," : "", f.inputs[i].full_name, input_type(f.inputs[i], rows), f.inputs[i].has_default ? " = None" : "");
-    const std::string type = f.results.size() > 1 ? (rows ? "_Rows" : "") + std::string(f.type_name) : result_type(f.results[0], rows);
+        put(to, "{}\n    {}: {}{}", i ? "," : "", f.inputs[i].full_name, input_type(f.inputs[i], rows),
+            f.inputs[i].has_default ? " = None" : "");
+    const std::string type = f.results.size() > 1 ? (rows ? "_Rows" : "") + std::string(f.type_name)
+                                                  : result_type(f.results[0], rows);
     put(to, ",\n) -> {}:", type);
     if (!documented) {
         put(to, " ...\n");
@@ -144,7 +154,8 @@ from numpy.typing import NDArray
 
 from .answers import Sensitivity as Sensitivity, Uncertainty as Uncertainty
 from .answers import Found as Found, find_function as find_function, refusal as refusal, sensitivity as sensitivity
-from .answers import solutions as solutions, solve_for as solve_for, uncertainty as uncertainty, uncertainty_shares as uncertainty_shares
+from .answers import solutions as solutions, solve_for as solve_for, uncertainty as uncertainty
+from .answers import uncertainty_shares as uncertainty_shares
 from .answers import working as working, working_line as working_line
 
 # A number in the unit that the input's name ends in, or a text with a unit.
@@ -181,7 +192,9 @@ class Rows(NamedTuple):
     refused: NDArray[np.bool_]
     first: Refused | None
 
-def rows(function: str | Callable[..., Any], /, *arguments: Any, out: Any = None, threads: int = 1, **named: Any) -> Rows:
+def rows(
+    function: str | Callable[..., Any], /, *arguments: Any, out: Any = None, threads: int = 1, **named: Any
+) -> Rows:
     """The array form that does not raise for a refused row: its results are NaN (None for a word)."""
     ...
 @overload
@@ -192,7 +205,8 @@ def convert_unit(value: SupportsFloat, from_unit: str, to_unit: str) -> float:
 def convert_unit(value: Sequence[Any] | NDArray[Any], from_unit: str, to_unit: str) -> Numbers: ...
 @overload
 def quantity(value: str | SupportsFloat, unit: str) -> float:
-    """A text with a unit as a number in another unit of the same quantity; a number has that unit already. A list gives an array."""
+    """A text with a unit as a number in another unit of the same quantity; a number has that unit already.
+    A list gives an array."""
     ...
 @overload
 def quantity(value: Sequence[Any] | NDArray[Any], unit: str) -> Numbers: ...
@@ -240,7 +254,8 @@ std::string stub()
 std::string status_module()
 {
     std::string text;
-    put(text, "# {}.\nimport enum\n\n\nclass Status(enum.IntEnum):\n    \"\"\"Why a call was refused.\"\"\"\n\n", made_by);
+    put(text, "# {}.\nimport enum\n\n\nclass Status(enum.IntEnum):\n    \"\"\"Why a call was refused.\"\"\"\n\n",
+        made_by);
     for (const StatusInfo& status : statuses()) put(text, "    {} = {}\n", status.name, status.value);
     return text;
 }
@@ -251,13 +266,16 @@ std::string docstrings()
     put(text, "// {}.\n// The first line is what inspect.signature() reads.\n", made_by);
     for (const Family* family : families())
         for (const FunctionInfo* f : family->functions)
-            put(text, "\n%feature(\"docstring\") cutwater_door::{} \"{}\n--\n\n{}\";\n", f->name, signature(*f), escaped(docstring(*f)));
+            put(text, "\n%feature(\"docstring\") cutwater_door::{} \"{}\n--\n\n{}\";\n", f->name, signature(*f),
+                escaped(docstring(*f)));
     return text;
 }
 
 std::vector<Product> python_stubs()
 {
-    return {{"python/__init__.pyi", stub()}, {"python/status.py", status_module()}, {"python/docstrings.i", docstrings()}};
+    return {{"python/__init__.pyi", stub()},
+            {"python/status.py", status_module()},
+            {"python/docstrings.i", docstrings()}};
 }
 
 const Registered registered(python_stubs);

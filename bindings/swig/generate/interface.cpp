@@ -9,12 +9,14 @@ void declare(std::string& to, const FunctionInfo& f)
     std::string parameters;
     std::string names;
     for (const InputInfo& in : f.inputs) {
-        parameters += formatted("{}Given {}{}", parameters.empty() ? "" : ", ", in.full_name, in.has_default ? " = Given()" : "");
+        parameters += formatted("{}Given {}{}", parameters.empty() ? "" : ", ", in.full_name,
+                                in.has_default ? " = Given()" : "");
         names += formatted("{}{}", names.empty() ? "" : ", ", in.full_name);
     }
     put(to, "\ninline Answer {}({})\n{{\n", f.name, parameters);
     put(to, "    static const int32_t position_ = cutwater_find(\"{}\");\n", f.name);
-    put(to, "    const Given given_[] = {{{}}};\n    return answer(position_, given_, {});\n}}\n", names, f.inputs.size());
+    put(to, "    const Given given_[] = {{{}}};\n    return answer(position_, given_, {});\n}}\n", names,
+        f.inputs.size());
 }
 
 std::vector<Product> swig_interface()

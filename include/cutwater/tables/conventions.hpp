@@ -48,7 +48,8 @@ template <>
 struct UnitTable<SpecificSpeed> {
     static constexpr const char* type = "SpecificSpeed";
     static constexpr const char* name = "specific speed (1/min, m3/s, m)";
-    static constexpr const char* hint = "the number alone; convert from US units or to the type number by the functions for it";
+    static constexpr const char* hint =
+        "the number alone; convert from US units or to the type number by the functions for it";
     static constexpr UnitInfo units[] = {{"", "", "", "1/min|rpm|min-1"}};
 };
 
@@ -56,7 +57,8 @@ template <>
 struct UnitTable<SpecificSpeedUs> {
     static constexpr const char* type = "SpecificSpeedUs";
     static constexpr const char* name = "specific speed (1/min, US gal/min, ft)";
-    static constexpr const char* hint = "the number alone; convert to metric units or to the type number by the functions for it";
+    static constexpr const char* hint =
+        "the number alone; convert to metric units or to the type number by the functions for it";
     static constexpr UnitInfo units[] = {{"", "", "", "1/min|rpm|min-1"}};
 };
 
@@ -76,7 +78,8 @@ struct UnitTable<ValveCoefficient> {
     static constexpr const char* hint = "write 40 Kv, or 46 Cv (US gal/min at 1 psi)";
     static constexpr UnitInfo units[] = {
         {"Kv", "Kv", "", "KV"},
-        // Kv/Cv = 0.865, the figure of IEC 60534 (N1 for Cv), from memory; the units alone make it 0.86498 for equal density
+        // Kv/Cv = 0.865, the figure of IEC 60534 (N1 for Cv), from memory; the units alone make it 0.86498 for equal
+        // density
         {"Cv", "Cv", "", "CV|cv", 865, 1000},
     };
 };

@@ -1,4 +1,5 @@
-// Units of length, time, mass, force and what they make. Factors: NIST SP 811 (2008), appendix B, unless said otherwise.
+// Units of length, time, mass, force and what they make. Factors: NIST SP 811 (2008), appendix B, unless said
+// otherwise.
 #pragma once
 
 #include <cutwater/unit.hpp>
@@ -94,7 +95,8 @@ struct UnitTable<Time> {
         {"h", "h", "h", "hr|hrs|hour|hours", 3600, 1},
         {"d", "d", "d", "day|days", 86400, 1},
         {"month", "month", "", "mo|months", 2628000, 1},  // a twelfth of the year below
-        {"year", "year", "", "a|yr|yrs|years|annum", 31536000, 1},  // NIST SP 811 "year (365 d)": the 8760 h of running costs
+        {"year", "year", "", "a|yr|yrs|years|annum", 31536000,
+         1},  // NIST SP 811 "year (365 d)": the 8760 h of running costs
         {"ms", "ms", "ms", "millisecond|milliseconds", 1, 1000},
     };
 };
@@ -194,7 +196,8 @@ struct UnitTable<MomentOfInertia> {
     static constexpr const char* hint = "a GD2 in kg m2 is four times the moment of inertia; in kgf m2 likewise";
     static constexpr UnitInfo units[] = {
         {"kg m2", "kgm2", "kg.m2", "kg·m2|kg m²|kg·m²|kg m^2|kg*m2"},
-        {"lb ft2", "lbft2", "[lb_av].[sft_i]", "lb ft²|lb·ft2|lb-ft2|lbm ft2|WK2 lb ft2", 6584392202157, 156250000000000},
+        {"lb ft2", "lbft2", "[lb_av].[sft_i]", "lb ft²|lb·ft2|lb-ft2|lbm ft2|WK2 lb ft2", 6584392202157,
+         156250000000000},
         {"lb in2", "lbin2", "[lb_av].[sin_i]", "lb in²|lb·in2|lb-in2|lbm in2", 731599133573, 2500000000000000},
     };
 };

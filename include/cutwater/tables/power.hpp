@@ -32,7 +32,8 @@ struct UnitTable<Power> {
         {"kW", "kW", "kW", "kilowatt|kilowatts", 1000, 1},
         {"W", "W", "W", "watt|watts|J/s"},
         {"MW", "MW", "MW", "megawatt|megawatts", 1000000, 1},
-        // 550 ft lbf/s = 745.69987158227022 W exactly; its numerator over a power of ten has 17 digits, hence the nearest double
+        // 550 ft lbf/s = 745.69987158227022 W exactly; its numerator over a power of ten has 17 digits, hence the
+        // nearest double
         {"hp", "hp", "[HP]", "bhp|whp|h.p.|b.h.p.|mechanical hp|hp(I)", 745.69987158227022, 1},
         {"PS", "PS", "", "ch|cv|CV|metric hp|hp(M)|hp metric|pk", 73549875, 100000},  // 75 kgf m/s
         {"hp(E)", "hpE", "", "electric hp|electrical hp|hp electric|hp electrical", 746, 1},

@@ -1,6 +1,6 @@
-// Units of pressure: difference, absolute, gauge. One list of factors, three closed lists of spellings that never overlap.
-// Factors: NIST SP 811 (2008), appendix B. psi = lbf/in2 and the columns are exact in their definitions:
-// water 1000 kg/m3 (conventional), mercury 13595.1 kg/m3 (conventional), standard gravity.
+// Units of pressure: difference, absolute, gauge. One list of factors, three closed lists of spellings that never
+// overlap. Factors: NIST SP 811 (2008), appendix B. psi = lbf/in2 and the columns are exact in their definitions: water
+// 1000 kg/m3 (conventional), mercury 13595.1 kg/m3 (conventional), standard gravity.
 #pragma once
 
 #include <cutwater/unit.hpp>
@@ -26,12 +26,13 @@ struct UnitTable<PressureDifference> {
         {"GPa", "GPa", "GPa", "kN/mm2|kN/mm²", 1e9, 1},
         {"N/mm2", "Nmm2", "N/mm2", "N/mm²|N/mm^2", 1000000, 1},
         {"mbar", "mbar", "mbar", "millibar|hPa", 100, 1},
-        {"psi", "psi", "[psi]", "lbf/in2|lbf/in²|lbf/sq in|lb/in2|lb/in²|p.s.i.|psid|psi(d)", pressure_factor::psi_numerator,
-         pressure_factor::psi_denominator},
+        {"psi", "psi", "[psi]", "lbf/in2|lbf/in²|lbf/sq in|lb/in2|lb/in²|p.s.i.|psid|psi(d)",
+         pressure_factor::psi_numerator, pressure_factor::psi_denominator},
         {"ksi", "ksi", "", "kip/in2", 44482216152605, 6451600},
         {"atm", "atm", "atm", "standard atmosphere", 101325, 1},
         {"kgf/cm2", "kgfcm2", "att", "kgf/cm²|kg/cm2|kg/cm²|kp/cm2|technical atmosphere", 980665, 10},
-        {"mmHg", "mmHg", "", "mm Hg", pressure_factor::mmhg_numerator, pressure_factor::mmhg_denominator},  // UCUM's is 133.322
+        {"mmHg", "mmHg", "", "mm Hg", pressure_factor::mmhg_numerator,
+         pressure_factor::mmhg_denominator},  // UCUM's is 133.322
         {"inHg", "inHg", "", "in Hg|\"Hg", pressure_factor::inhg_numerator, pressure_factor::inhg_denominator},
         {"mH2O", "mH2O", "m[H2O]", "m H2O|mWC|m WC|mWS|m WG|m CE|mca", 980665, 100},
         {"mmH2O", "mmH2O", "mm[H2O]", "mm H2O|mmWC|mm WC|mmWS", 980665, 100000},
@@ -68,12 +69,14 @@ struct UnitTable<AbsolutePressure> {
         {"kPa(a)", "kPaa", "kPa", "kPa abs|kPa absolute", 1000, 1},
         {"MPa(a)", "MPaa", "MPa", "MPa abs|MPa absolute", 1000000, 1},
         {"mbar(a)", "mbara", "mbar", "mbar abs|mbar absolute|hPa(a)|hPa abs", 100, 1},
-        {"psia", "psia", "[psi]", "psi(a)|p.s.i.a.|psi abs|psi absolute|lbf/in2 abs|lbf/in2(a)", pressure_factor::psi_numerator,
-         pressure_factor::psi_denominator},
+        {"psia", "psia", "[psi]", "psi(a)|p.s.i.a.|psi abs|psi absolute|lbf/in2 abs|lbf/in2(a)",
+         pressure_factor::psi_numerator, pressure_factor::psi_denominator},
         {"atm(a)", "atma", "atm", "atm abs|atm absolute|ata(phys)", 101325, 1},
         {"kgf/cm2(a)", "kgfcm2a", "att", "kgf/cm2 abs|kg/cm2(a)|kg/cm2 abs|ata", 980665, 10},
-        {"mmHg(a)", "mmHga", "", "mmHg abs|mmHg absolute", pressure_factor::mmhg_numerator, pressure_factor::mmhg_denominator},
-        {"inHg(a)", "inHga", "", "inHg abs|inHg absolute", pressure_factor::inhg_numerator, pressure_factor::inhg_denominator},
+        {"mmHg(a)", "mmHga", "", "mmHg abs|mmHg absolute", pressure_factor::mmhg_numerator,
+         pressure_factor::mmhg_denominator},
+        {"inHg(a)", "inHga", "", "inHg abs|inHg absolute", pressure_factor::inhg_numerator,
+         pressure_factor::inhg_denominator},
         {"torr", "torr", "", "Torr|torr(a)|torr abs", 101325, 760},  // in use for absolute pressures only
     };
 };

@@ -24,7 +24,8 @@ struct UnitTable<TemperatureDifference> {
     static constexpr const char* name = "temperature difference";
     static constexpr const char* hint = "write a temperature difference in K";
     static constexpr UnitInfo units[] = {
-        {"K", "K", "K", "kelvin|kelvins|delta K|K diff|K difference|delta degC|delta C|degC diff|degC difference|C difference|C deg"},
+        {"K", "K", "K",
+         "kelvin|kelvins|delta K|K diff|K difference|delta degC|delta C|degC diff|degC difference|C difference|C deg"},
         {"delta degF", "deltadegF", "[degF]", "delta F|degF diff|degF difference|F difference|F deg", 5, 9},
     };
 };
@@ -63,8 +64,10 @@ struct UnitTable<SpecificHeat> {
     static constexpr UnitInfo units[] = {
         {"kJ/(kg K)", "kJkgK", "kJ/(kg.K)", "kJ/kg/K|kJ/kg degC|kJ/kg/degC|kJ kg-1 K-1|J/(g K)|J/g/K", 1000, 1},
         {"J/(kg K)", "JkgK", "J/(kg.K)", "J/kg/K|J/kg degC|J/kg/degC|J kg-1 K-1"},
-        {"Btu/(lb degF)", "btulbF", "[Btu_IT]/([lb_av].[degF])", "Btu/lb/degF|Btu/(lb F)|Btu/lb/F|Btu/(lbm degF)", 41868, 10},
-        {"kcal/(kg K)", "kcalkgK", "kcal_IT/(kg.K)", "kcal/kg/K|kcal/(kg degC)|kcal/kg/degC|cal/(g K)|cal/g/K", 41868, 10},
+        {"Btu/(lb degF)", "btulbF", "[Btu_IT]/([lb_av].[degF])", "Btu/lb/degF|Btu/(lb F)|Btu/lb/F|Btu/(lbm degF)",
+         41868, 10},
+        {"kcal/(kg K)", "kcalkgK", "kcal_IT/(kg.K)", "kcal/kg/K|kcal/(kg degC)|kcal/kg/degC|cal/(g K)|cal/g/K", 41868,
+         10},
     };
 };
 
@@ -88,8 +91,8 @@ struct UnitTable<HeatTransfer> {
     static constexpr UnitInfo units[] = {
         {"W/(m2 K)", "Wm2K", "W/(m2.K)", "W/(m² K)|W/m2/K|W/m²/K|W/(m2 degC)|W m-2 K-1"},
         {"kW/(m2 K)", "kWm2K", "kW/(m2.K)", "kW/(m² K)|kW/m2/K", 1000, 1},
-        {"Btu/(h ft2 degF)", "btuhft2F", "[Btu_IT]/(h.[sft_i].[degF])", "Btu/(hr ft2 F)|Btu/(h ft² °F)|Btu/h/ft2/F|Btu/(ft2 h F)",
-         105505585262, 18580608000},
+        {"Btu/(h ft2 degF)", "btuhft2F", "[Btu_IT]/(h.[sft_i].[degF])",
+         "Btu/(hr ft2 F)|Btu/(h ft² °F)|Btu/h/ft2/F|Btu/(ft2 h F)", 105505585262, 18580608000},
     };
 };
 
@@ -103,7 +106,8 @@ struct UnitTable<ThermalConductivity> {
     static constexpr UnitInfo units[] = {
         {"W/(m K)", "WmK", "W/(m.K)", "W/m/K|W/(m degC)|W/m/degC|W m-1 K-1"},
         {"W/(mm K)", "WmmK", "W/(mm.K)", "W/mm/K|W/(mm degC)|W/mm/degC", 1000, 1},
-        {"Btu/(h ft degF)", "btuhftF", "[Btu_IT]/(h.[ft_i].[degF])", "Btu/(hr ft F)|Btu/h/ft/F|Btu/(h ft F)", 52752792631, 30480000000},
+        {"Btu/(h ft degF)", "btuhftF", "[Btu_IT]/(h.[ft_i].[degF])", "Btu/(hr ft F)|Btu/h/ft/F|Btu/(h ft F)",
+         52752792631, 30480000000},
     };
 };
 
@@ -117,7 +121,8 @@ struct UnitTable<ThermalConductance> {
     static constexpr UnitInfo units[] = {
         {"W/K", "WK", "W/K", "W/degC|W K-1"},
         {"kW/K", "kWK", "kW/K", "kW/degC", 1000, 1},
-        {"Btu/(h degF)", "btuhF", "[Btu_IT]/(h.[degF])", "Btu/h/degF|Btu/(h F)|Btu/(hr F)|Btu/h/F", 52752792631, 100000000000},
+        {"Btu/(h degF)", "btuhF", "[Btu_IT]/(h.[degF])", "Btu/h/degF|Btu/(h F)|Btu/(hr F)|Btu/h/F", 52752792631,
+         100000000000},
     };
 };
 
@@ -163,7 +168,8 @@ struct UnitTable<HeatPerLength> {
     static constexpr UnitInfo units[] = {
         {"W/m", "Wm", "W/m", "W m-1"},
         {"kW/m", "kWm", "kW/m", "", 1000, 1},
-        {"Btu/(h ft)", "btuhft", "[Btu_IT]/(h.[ft_i])", "Btu/(hr ft)|Btu/h/ft|Btu/hr/ft|Btu/(ft h)", 52752792631, 54864000000},
+        {"Btu/(h ft)", "btuhft", "[Btu_IT]/(h.[ft_i])", "Btu/(hr ft)|Btu/h/ft|Btu/hr/ft|Btu/(ft h)", 52752792631,
+         54864000000},
     };
 };
 

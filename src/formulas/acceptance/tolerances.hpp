@@ -54,7 +54,11 @@ inline Tolerances tolerances(AcceptanceGrade grade, Power greatest, SmallPumpRul
     return {-0.10, 0.10, -0.08, 0.08, std::sqrt(0.07 * 0.07 + efficiency * efficiency), efficiency};
 }
 
-constexpr auto grade() { return choice<AcceptanceGrade>("grade", "grade", "acceptance grade of ISO 9906:2012; the 1999 edition's grades 1 and 2 are others"); }
+constexpr auto grade()
+{
+    return choice<AcceptanceGrade>("grade", "grade",
+                                   "acceptance grade of ISO 9906:2012; the 1999 edition's grades 1 and 2 are others");
+}
 constexpr auto greatest_power()
 {
     return input("power_input", "P_max", units::kW, above(0),
@@ -87,31 +91,37 @@ inline constexpr const char* small_rule =
     "Up to 10 kW the standard's wider rule for small pumps takes the grade's place, unless otherwise agreed. It knows "
     "no one-sided tolerance: under 1U and 2U a pump may then fall 10 % short of its flow and 8 % of its head, under 1U "
     "and 1E short of its efficiency too. Where such a grade was meant, agree on it and give small_pump_rule as grade.";
-inline constexpr const char* contract = "What was agreed in the contract goes before: grade, rated point and whether power or efficiency is guaranteed.";
+inline constexpr const char* contract =
+    "What was agreed in the contract goes before: grade, rated point and whether power or efficiency is guaranteed.";
 
 }  // namespace acceptance
 
-inline std::tuple<Ratio, Ratio, Ratio, Ratio, Ratio, Ratio>
-acceptance_tolerances(AcceptanceGrade grade, Power greatest, SmallPumpRule rule)
+inline std::tuple<Ratio, Ratio, Ratio, Ratio, Ratio, Ratio> acceptance_tolerances(AcceptanceGrade grade, Power greatest,
+                                                                                  SmallPumpRule rule)
 {
     const acceptance::Tolerances t = acceptance::tolerances(grade, greatest, rule);
-    return {Ratio(t.flow_low), Ratio(t.flow_high), Ratio(t.head_low), Ratio(t.head_high), Ratio(t.power), Ratio(t.efficiency)};
+    return {Ratio(t.flow_low),  Ratio(t.flow_high), Ratio(t.head_low),
+            Ratio(t.head_high), Ratio(t.power),     Ratio(t.efficiency)};
 }
 
-inline constexpr auto acceptance_tolerances_record = record<&acceptance_tolerances>({
-    .name = "acceptance_tolerances",
-    .meaning = "Tolerances of an acceptance grade, as parts of the guaranteed values",
-    .also = "ISO 9906|test tolerance|grade 1B|grade 2B",
-    .inputs = {acceptance::grade(), acceptance::greatest_power(), acceptance::small_pump_rule()},
-    .results = {output("flow_low", "tau_Q-", units::number, "lowest flow, -0.05 for 5 % below"),
-                output("flow_high", "tau_Q+", units::number, "highest flow"), output("head_low", "tau_H-", units::number, "lowest head"),
-                output("head_high", "tau_H+", units::number, "highest head"), output("power_high", "tau_P", units::number, "highest power; no lower limit"),
-                output("efficiency_low", "tau_eta", units::number, "lowest efficiency, as a part of the guaranteed one; no upper limit")},
-    .equation = "by the grade; up to 10 kW, by the standard's rule: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - "
-                "P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %",
-    .source = acceptance::source,
-    .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", 30", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}},
+inline constexpr auto acceptance_tolerances_record = record<&acceptance_tolerances>(
+    {.name = "acceptance_tolerances",
+     .meaning = "Tolerances of an acceptance grade, as parts of the guaranteed values",
+     .also = "ISO 9906|test tolerance|grade 1B|grade 2B",
+     .inputs = {acceptance::grade(), acceptance::greatest_power(), acceptance::small_pump_rule()},
+     .results = {output("flow_low", "tau_Q-", units::number, "lowest flow, -0.05 for 5 % below"),
+                 output("flow_high", "tau_Q+", units::number, "highest flow"),
+                 output("head_low", "tau_H-", units::number, "lowest head"),
+                 output("head_high", "tau_H+", units::number, "highest head"),
+                 output("power_high", "tau_P", units::number, "highest power; no lower limit"),
+                 output("efficiency_low", "tau_eta", units::number,
+                        "lowest efficiency, as a part of the guaranteed one; no upper limit")},
+     .equation =
+         "by the grade; up to 10 kW, by the standard's rule: tau_Q = +-10 %, tau_H = +-8 %, tau_eta = -[10 (1 - "
+         "P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %",
+     .source = acceptance::source,
+     .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
+     .example = {"\"1B\", 30", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}},
     acceptance::not_too_small);
 
 inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, GuaranteedQuantity quantity, Ratio guaranteed,
@@ -128,20 +138,21 @@ inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, Guarant
     return {Ratio(g * (1 + t.efficiency)), Ratio(1.0)};
 }
 
-inline constexpr auto acceptance_limits_record = record<&acceptance_limits>({
-    .name = "acceptance_limits",
-    .meaning = "Lowest and highest measured value that an acceptance grade allows",
-    .also = "ISO 9906|test tolerance",
-    .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
-               input("guaranteed_value", "G", units::number, above(0),
-                     "guaranteed value in any unit; an efficiency as a fraction"),
-               acceptance::greatest_power(), acceptance::small_pump_rule()},
-    .results = {output("lowest", "G_low", units::number, "in the same unit; 0 for power, which has no lower limit"),
-                output("highest", "G_high", units::number, "in the same unit; 1 for efficiency, which has no upper limit")},
-    .equation = "G_low = G (1 + tau_low), G_high = G (1 + tau_high)",
-    .source = acceptance::source,
-    .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
-    .example = {"\"1B\", \"head\", 50, 30", "48.5, 51.5", "hand calculation"}},
+inline constexpr auto acceptance_limits_record = record<&acceptance_limits>(
+    {.name = "acceptance_limits",
+     .meaning = "Lowest and highest measured value that an acceptance grade allows",
+     .also = "ISO 9906|test tolerance",
+     .inputs = {acceptance::grade(), choice<GuaranteedQuantity>("quantity", "quantity", "what is guaranteed"),
+                input("guaranteed_value", "G", units::number, above(0),
+                      "guaranteed value in any unit; an efficiency as a fraction"),
+                acceptance::greatest_power(), acceptance::small_pump_rule()},
+     .results = {output("lowest", "G_low", units::number, "in the same unit; 0 for power, which has no lower limit"),
+                 output("highest", "G_high", units::number,
+                        "in the same unit; 1 for efficiency, which has no upper limit")},
+     .equation = "G_low = G (1 + tau_low), G_high = G (1 + tau_high)",
+     .source = acceptance::source,
+     .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
+     .example = {"\"1B\", \"head\", 50, 30", "48.5, 51.5", "hand calculation"}},
     relation<"guaranteed_value", "quantity">(
         [](Ratio g, GuaranteedQuantity q) { return q != GuaranteedQuantity::efficiency || g.value() <= 1; },
         "an efficiency must be given as a fraction, up to 1"),

@@ -138,10 +138,11 @@ inline constexpr Record<&contamination_factor> contamination_factor_record{
     .name = "contamination_factor",
     .meaning = "Range of the contamination factor of a rolling bearing by the cleanliness of its lubricant",
     .also = "cleanliness factor|eC|contamination level",
-    .inputs = {choice<Cleanliness>("cleanliness", "cleanliness",
-                                   "extreme: laboratory; high: very fine filter, or greased and sealed for life; normal: "
-                                   "fine filter, or greased and shielded; slight; typical: open bearing, coarse filter, "
-                                   "wear from beside; severe: dirty, poor seals; very severe"),
+    .inputs = {choice<Cleanliness>(
+                   "cleanliness", "cleanliness",
+                   "extreme: laboratory; high: very fine filter, or greased and sealed for life; normal: "
+                   "fine filter, or greased and shielded; slight; typical: open bearing, coarse filter, "
+                   "wear from beside; severe: dirty, poor seals; very severe"),
                bearings::pitch_diameter()},
     .results = {output("least", "e_C-", units::fraction, "lower end of the range"),
                 output("greatest", "e_C+", units::fraction, "upper end of the range")},
@@ -149,8 +150,7 @@ inline constexpr Record<&contamination_factor> contamination_factor_record{
                 "0.5, 0.4 to 0.6; 0.1 to 0.3, 0.2 to 0.4; 0 to 0.1; 0",
     .source = "ISO 281:2007, Table 13, as quoted in public programs (excerpts read)",
     .cautions =
-        {bearings::cleanliness,
-         "In a small bearing take the lower end: the same particle does more harm there.",
+        {bearings::cleanliness, "In a small bearing take the lower end: the same particle does more harm there.",
          "Water in the oil is not in the table and shortens life greatly: a pump's bearing housing breathes it in."},
     .example = {"\"typical contamination\", 65", "0.1, 0.3", "by inspection"}};
 

@@ -157,8 +157,9 @@ inline constexpr Record<&relubrication_interval> relubrication_interval_record{
     .results = {output("interval", "t_f", units::hour, "running hours between greasings")},
     .equation = "t_f = K [14e6/(n d^0.5) - 4 d] 2^(-(T - 70)/15) f, hours, 1/min, mm, degC; K: deep groove ball 10, "
                 "cylindrical roller 5, spherical or taper roller 1; no bonus below 70 degC",
-    .source = "rule of lubrication practice, as in guides on relubrication intervals (excerpts read); ranges of the other "
-              "factors from memory of the same literature",
+    .source =
+        "rule of lubrication practice, as in guides on relubrication intervals (excerpts read); ranges of the other "
+        "factors from memory of the same literature",
     .cautions = {"Good to a factor of two to three; the makers of bearing and grease go before it, and the grease's "
                  "own temperature limit too.",
                  "Too much grease overheats a bearing. Never mix greases that are not known to agree."},

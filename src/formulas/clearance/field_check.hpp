@@ -68,8 +68,8 @@ inline Outcome<std::tuple<FieldVerdict, Head, Head, Fraction, Fraction>> field_h
                        "the curve has {0} at {1}: nothing to compare with",
                        {number_in(*expected, units::metre), number_in(at_flow, units::m3h)}};
     const curves::Knots<Flow, Head> knots(flows, heads);
-    const double slope =
-        curves::slope_of(knots, curves::snapped_to(knots.last(), curves::snapped_to(knots.first(), at_flow.value())));
+    const double slope = curves::slope_of(
+        knots, curves::snapped_to(knots.last(), curves::snapped_to(knots.first(), at_flow.value())));
     const double uncertain = field::root_of_squares(head_uncertainty.value() * translated.value(),
                                                     flow_uncertainty.value() * at_flow.value() * slope,
                                                     curve_tolerance.value() * expected->value());
@@ -124,9 +124,9 @@ inline Outcome<std::tuple<FieldVerdict, Fraction, Fraction, Fraction, Fraction>>
                        {{measured, ""}}};
     const Outcome<Fraction> expected = curves::read(flows, efficiencies, flow, "flow", units::m3h);
     if (!expected) return expected.why();
-    const double own =
-        field::root_of_squares(flow_uncertainty.value(), head_uncertainty.value(), power_uncertainty.value()) *
-        measured;
+    const double own = field::root_of_squares(flow_uncertainty.value(), head_uncertainty.value(),
+                                              power_uncertainty.value()) *
+                       measured;
     const double uncertain = field::root_of_squares(own, curve_tolerance.value() * expected->value, 0);
     const double lost = expected->value - measured;
     return std::tuple(field::verdict(lost, uncertain), Fraction{measured}, *expected,

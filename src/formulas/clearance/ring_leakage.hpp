@@ -100,8 +100,8 @@ inline Outcome<std::tuple<Flow, Velocity, Ratio>> ring_clearance_leakage(Head he
     const double slenderness = length.value() / (2 * clearance.value());
     const ring::Gap gap{clearance.value(), viscosity.value(),
                         std::numbers::pi * diameter.value() * speed.revolutions().value()};
-    const double v =
-        ring::velocity(gap, 2 * standard_gravity.value() * head.value(), end_loss.value(), slenderness, given.value());
+    const double v = ring::velocity(gap, 2 * standard_gravity.value() * head.value(), end_loss.value(), slenderness,
+                                    given.value());
     const double felt = gap.felt_reynolds(v);
     if (given.value() == 0 && length.value() > 0 && !(felt >= ring::least_turbulent))
         return NoValue{

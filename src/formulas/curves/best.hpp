@@ -29,10 +29,15 @@ inline Outcome<Best> best_point(const Series<Flow>& flows, const Series<Fraction
         if (knots.y(i) == knots.y(top)) another = i;
     }
     if (another > top + 1)
-        return NoValue{CUTWATER_SEVERAL_ANSWERS, "efficiencies", "the efficiency is equally high at {0} and at {1}: the best point cannot be told",
+        return NoValue{CUTWATER_SEVERAL_ANSWERS,
+                       "efficiencies",
+                       "the efficiency is equally high at {0} and at {1}: the best point cannot be told",
                        {flow(top), flow(another)}};
     if (top == last || another == 0)
-        return NoValue{CUTWATER_NO_ANSWER, "flows", "the efficiency is highest at the end of the curve, {0}: the best point may lie beyond it; give points on both sides",
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "flows",
+                       "the efficiency is highest at the end of the curve, {0}: the best point may lie beyond it; give "
+                       "points on both sides",
                        {flow(top)}};
     const std::size_t middle = top == 0 ? 1 : top;
     const double x0 = knots.x(middle - 1), x1 = knots.x(middle), x2 = knots.x(middle + 1);
@@ -42,13 +47,17 @@ inline Outcome<Best> best_point(const Series<Flow>& flows, const Series<Fraction
     const double at = 0.5 * (x0 + x1) - rise / (2 * bend);
     const double best = y0 + (at - x0) * (rise + bend * (at - x1));
     if (best > 1)
-        return NoValue{CUTWATER_NO_ANSWER, "efficiencies", "the parabola through the three highest points rises above 1: give more points around {0}",
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "efficiencies",
+                       "the parabola through the three highest points rises above 1: give more points around {0}",
                        {flow(middle)}};
     return Best{at, best};
 }
 
-inline constexpr const char* best_equation = "peak of the parabola through the point of highest efficiency and its two neighbours";
-inline constexpr const char* best_source = "best efficiency point by ISO 17769-1:2012 (from memory of it); the parabola is common practice";
+inline constexpr const char* best_equation =
+    "peak of the parabola through the point of highest efficiency and its two neighbours";
+inline constexpr const char* best_source =
+    "best efficiency point by ISO 17769-1:2012 (from memory of it); the parabola is common practice";
 
 }  // namespace curves
 
@@ -59,16 +68,17 @@ inline Outcome<Flow> best_efficiency_flow(Series<Flow> flows, Series<Fraction> e
     return Flow::from_value(best->flow);
 }
 
-inline constexpr auto best_efficiency_flow_record = record<&best_efficiency_flow>({
-    .name = "best_efficiency_flow",
-    .meaning = "Flow at which a pump's efficiency is highest",
-    .also = "BEP|best efficiency point",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
-               series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
-    .results = {output("flow", "Q_BEP", units::m3h, "best efficiency flow")},
-    .equation = curves::best_equation,
-    .source = curves::best_source,
-    .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "80", "by symmetry"}},
+inline constexpr auto best_efficiency_flow_record = record<&best_efficiency_flow>(
+    {.name = "best_efficiency_flow",
+     .meaning = "Flow at which a pump's efficiency is highest",
+     .also = "BEP|best efficiency point",
+     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
+                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points",
+                       3)},
+     .results = {output("flow", "Q_BEP", units::m3h, "best efficiency flow")},
+     .equation = curves::best_equation,
+     .source = curves::best_source,
+     .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "80", "by symmetry"}},
     pairs::equal_length<"efficiencies", "flows">());
 
 inline Outcome<Fraction> best_efficiency(Series<Flow> flows, Series<Fraction> efficiencies)
@@ -78,16 +88,17 @@ inline Outcome<Fraction> best_efficiency(Series<Flow> flows, Series<Fraction> ef
     return Fraction{best->efficiency};
 }
 
-inline constexpr auto best_efficiency_record = record<&best_efficiency>({
-    .name = "best_efficiency",
-    .meaning = "Highest efficiency of a pump's curve",
-    .also = "BEP|best efficiency point",
-    .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
-               series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 3)},
-    .results = {output("efficiency", "eta_BEP", units::fraction, "best efficiency")},
-    .equation = curves::best_equation,
-    .source = curves::best_source,
-    .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "0.7", "by symmetry"}},
+inline constexpr auto best_efficiency_record = record<&best_efficiency>(
+    {.name = "best_efficiency",
+     .meaning = "Highest efficiency of a pump's curve",
+     .also = "BEP|best efficiency point",
+     .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the curve's points", 3, Order::rising),
+                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points",
+                       3)},
+     .results = {output("efficiency", "eta_BEP", units::fraction, "best efficiency")},
+     .equation = curves::best_equation,
+     .source = curves::best_source,
+     .example = {"[60, 80, 100], [0.6, 0.7, 0.6]", "0.7", "by symmetry"}},
     pairs::equal_length<"efficiencies", "flows">());
 
 }  // namespace cutwater::formulas

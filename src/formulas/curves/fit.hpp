@@ -1,5 +1,5 @@
-// A polynomial through measured points by least squares. Built from orthogonal polynomials (Forsythe), so that no normal
-// equations lose the digits; their recurrence is run again for each point, so that nothing is copied.
+// A polynomial through measured points by least squares. Built from orthogonal polynomials (Forsythe), so that no
+// normal equations lose the digits; their recurrence is run again for each point, so that nothing is copied.
 #pragma once
 
 #include <cutwater/unit_table.hpp>
@@ -18,7 +18,8 @@ inline constexpr std::size_t greatest_degree = 6;
 class Polynomial {
 public:
     Polynomial(const Series<Ratio>& xs, const Series<Ratio>& ys, std::size_t degree)
-        : degree_(degree), centre_(0.5 * (xs.front().value() + xs.back().value())), half_(0.5 * (xs.back().value() - xs.front().value()))
+        : degree_(degree), centre_(0.5 * (xs.front().value() + xs.back().value())),
+          half_(0.5 * (xs.back().value() - xs.front().value()))
     {
         double norm_before = 1;
         for (std::size_t k = 0; k <= degree_; ++k) {
@@ -106,13 +107,15 @@ inline Goodness goodness(const Series<Ratio>& xs, const Series<Ratio>& ys, const
         about_mean += (ys[i].value() - mean) * (ys[i].value() - mean);
     }
     const std::size_t freedom = ys.size() - degree - 1;
-    return {about_mean > 0 ? 1 - about_curve / about_mean : 1, freedom ? std::sqrt(about_curve / static_cast<double>(freedom)) : 0};
+    return {about_mean > 0 ? 1 - about_curve / about_mean : 1,
+            freedom ? std::sqrt(about_curve / static_cast<double>(freedom)) : 0};
 }
 
 inline std::size_t whole(Count degree) { return static_cast<std::size_t>(degree.value); }
 
 inline constexpr const char* enough_points = "it must be less than the number of points";
-inline constexpr const char* fit_source = "least squares by orthogonal polynomials, G. E. Forsythe, J. SIAM 5 (1957) 74-88 (from memory of it; agrees with NumPy's polyfit)";
+inline constexpr const char* fit_source = "least squares by orthogonal polynomials, G. E. Forsythe, J. SIAM 5 (1957) "
+                                          "74-88 (from memory of it; agrees with NumPy's polyfit)";
 
 }  // namespace curves
 
@@ -124,23 +127,28 @@ inline std::tuple<Points<Ratio>, Ratio, Ratio> curve_fit(Series<Ratio> xs, Serie
     return {curve.plain(), Ratio(good.determination), Ratio(good.deviation)};
 }
 
-inline constexpr auto curve_fit_record = record<&curve_fit>({
-    .name = "curve_fit",
-    .meaning = "Polynomial through measured points by least squares, with its goodness of fit",
-    .also = "regression|polynomial|trend line",
-    .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
-               series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
-               input("degree", "m", units::count, between(1, 6), "greatest power of x")},
-    .results = {output_series<Ratio>("coefficients", "a_0 … a_m", units::number, "y = a_0 + a_1 x + a_2 x^2 + …"),
-                output("determination", "R^2", units::number, "1 when the curve goes through every point"),
-                output("deviation", "s", units::number, "standard deviation of the points about the curve, in the unit of y; 0 when no point is to spare")},
-    .equation = "sum of (y_i - y(x_i))^2 least; R^2 = 1 - sum (y_i - y(x_i))^2/sum (y_i - mean)^2; s^2 = sum (y_i - y(x_i))^2/(N - m - 1)",
-    .source = curves::fit_source,
-    .cautions = {"A high degree swings between the points: look at the curve before using it; outside the points it says nothing."},
-    .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2", "[1, 1, 1], 1, 0", "the points lie on 1 + x + x^2"}},
+inline constexpr auto curve_fit_record = record<&curve_fit>(
+    {.name = "curve_fit",
+     .meaning = "Polynomial through measured points by least squares, with its goodness of fit",
+     .also = "regression|polynomial|trend line",
+     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2,
+                       Order::rising),
+                series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
+                input("degree", "m", units::count, between(1, 6), "greatest power of x")},
+     .results =
+         {output_series<Ratio>("coefficients", "a_0 … a_m", units::number, "y = a_0 + a_1 x + a_2 x^2 + …"),
+          output("determination", "R^2", units::number, "1 when the curve goes through every point"),
+          output("deviation", "s", units::number,
+                 "standard deviation of the points about the curve, in the unit of y; 0 when no point is to spare")},
+     .equation = "sum of (y_i - y(x_i))^2 least; R^2 = 1 - sum (y_i - y(x_i))^2/sum (y_i - mean)^2; s^2 = sum (y_i - "
+                 "y(x_i))^2/(N - m - 1)",
+     .source = curves::fit_source,
+     .cautions = {"A high degree swings between the points: look at the curve before using it; outside the points it "
+                  "says nothing."},
+     .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2", "[1, 1, 1], 1, 0", "the points lie on 1 + x + x^2"}},
     pairs::equal_length<"y_values", "x_values">(),
     relation<"degree", "x_values">([](Count m, Series<Ratio> x) { return m.value < static_cast<double>(x.size()); },
-        curves::enough_points));
+                                   curves::enough_points));
 
 inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count degree, Ratio at)
 {
@@ -150,21 +158,22 @@ inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count deg
     return Ratio(curves::Polynomial(xs, ys, curves::whole(degree))(x));
 }
 
-inline constexpr auto fitted_value_record = record<&fitted_value>({
-    .name = "fitted_value",
-    .meaning = "Value of the least-squares polynomial through measured points",
-    .also = "regression|polynomial",
-    .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
-               series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
-               input("degree", "m", units::count, between(1, 6), "greatest power of x"),
-               input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
-    .results = {output("y", "y", units::number, "ordinate of the fitted curve there")},
-    .equation = "y(x) of the polynomial that curve_fit finds",
-    .source = curves::fit_source,
-    .cautions = {"A high degree swings between the points: look at the curve before using it."},
-    .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2, 2.5", "9.75", "the points lie on 1 + x + x^2"}},
+inline constexpr auto fitted_value_record = record<&fitted_value>(
+    {.name = "fitted_value",
+     .meaning = "Value of the least-squares polynomial through measured points",
+     .also = "regression|polynomial",
+     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2,
+                       Order::rising),
+                series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
+                input("degree", "m", units::count, between(1, 6), "greatest power of x"),
+                input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
+     .results = {output("y", "y", units::number, "ordinate of the fitted curve there")},
+     .equation = "y(x) of the polynomial that curve_fit finds",
+     .source = curves::fit_source,
+     .cautions = {"A high degree swings between the points: look at the curve before using it."},
+     .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2, 2.5", "9.75", "the points lie on 1 + x + x^2"}},
     pairs::equal_length<"y_values", "x_values">(),
     relation<"degree", "x_values">([](Count m, Series<Ratio> x) { return m.value < static_cast<double>(x.size()); },
-        curves::enough_points));
+                                   curves::enough_points));
 
 }  // namespace cutwater::formulas

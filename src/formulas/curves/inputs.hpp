@@ -12,7 +12,10 @@ constexpr auto flows(const char* meaning = "flows of the curve's points")
 {
     return series("flows", "Q_i", units::m3h, from(0), meaning, 2, Order::rising);
 }
-constexpr auto heads(const char* meaning = "heads of the curve's points") { return series("heads", "H_i", units::metre, any, meaning, 2); }
+constexpr auto heads(const char* meaning = "heads of the curve's points")
+{
+    return series("heads", "H_i", units::metre, any, meaning, 2);
+}
 constexpr auto pump_flows() { return flows("flows of the pump curve's points"); }
 constexpr auto pump_heads() { return heads("heads of the pump curve's points"); }
 
@@ -34,13 +37,15 @@ constexpr auto heads_of(const char* meaning)
 template <int Pump>
 constexpr auto flows_of()
 {
-    constexpr const char* meanings[] = {"flows of pump 1, from 0 on", "flows of pump 2, from 0 on", "flows of pump 3, from 0 on"};
+    constexpr const char* meanings[] = {"flows of pump 1, from 0 on", "flows of pump 2, from 0 on",
+                                        "flows of pump 3, from 0 on"};
     return flows_of<Pump>(meanings[Pump - 1]);
 }
 template <int Pump>
 constexpr auto falling_heads_of()
 {
-    constexpr const char* meanings[] = {"heads of pump 1, falling", "heads of pump 2, falling", "heads of pump 3, falling"};
+    constexpr const char* meanings[] = {"heads of pump 1, falling", "heads of pump 2, falling",
+                                        "heads of pump 3, falling"};
     return heads_of<Pump>(meanings[Pump - 1]);
 }
 
@@ -49,7 +54,10 @@ constexpr auto read_at()
     return input("flow", "Q", units::m3h, from(0), "where to read the curve; between the first and the last point");
 }
 
-constexpr auto static_head(const char* meaning = "head of the system at no flow") { return input("static_head", "H_s", units::metre, any, meaning); }
+constexpr auto static_head(const char* meaning = "head of the system at no flow")
+{
+    return input("static_head", "H_s", units::metre, any, meaning);
+}
 constexpr auto resistance()
 {
     return input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared");
@@ -65,8 +73,9 @@ inline bool falling(const Series<Head>& heads)
 template <Name Heads>
 constexpr auto falls()
 {
-    return relation<Heads>(&falling, "the head must fall from point to point: on a drooping curve the flow at one head is not one; "
-                                     "give the falling part from closed valve on");
+    return relation<Heads>(
+        &falling, "the head must fall from point to point: on a drooping curve the flow at one head is not one; "
+                  "give the falling part from closed valve on");
 }
 template <Name Flows>
 constexpr auto begins_at_closed_valve()

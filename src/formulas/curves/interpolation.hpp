@@ -84,8 +84,8 @@ double slope_at(const Points& points, std::size_t i)
 template <class Points>
 Piece piece_at(const Points& points, std::size_t i)
 {
-    return {points.x(i), points.x(i + 1) - points.x(i), points.y(i), points.y(i + 1), slope_at(points, i),
-            slope_at(points, i + 1)};
+    return {points.x(i),     points.x(i + 1) - points.x(i), points.y(i),
+            points.y(i + 1), slope_at(points, i),           slope_at(points, i + 1)};
 }
 
 /// Number of the piece that holds x, which lies between the first and the last point.

@@ -1,5 +1,5 @@
-// Every meeting of a curve through points with base + linear x + factor x^2: a system curve, a similarity line or parabola,
-// or a level. Each piece is split where the gap between the two turns, so between two stations the gap only
+// Every meeting of a curve through points with base + linear x + factor x^2: a system curve, a similarity line or
+// parabola, or a level. Each piece is split where the gap between the two turns, so between two stations the gap only
 // rises or only falls, and no meeting is missed or counted twice.
 #pragma once
 
@@ -22,13 +22,13 @@ struct Parabola {
 
 struct Meetings {
     std::size_t count = 0;
-    double at[3]{};            // the first three
-    bool along = false;        // they lie on each other, first from along_from to along_to
+    double at[3]{};      // the first three
+    bool along = false;  // they lie on each other, first from along_from to along_to
     double along_from = 0;
     double along_to = 0;
-    double first_gap = 0;      // curve less parabola at the first point
-    double last_gap = 0;       // at the last point
-    double nearest_gap = 0;    // the gap nearest to zero at any station
+    double first_gap = 0;    // curve less parabola at the first point
+    double last_gap = 0;     // at the last point
+    double nearest_gap = 0;  // the gap nearest to zero at any station
     double nearest_at = 0;
 };
 
@@ -41,8 +41,9 @@ double sign_change(Gap gap, double from, double to)
     const double high = gap(to);
     if (!(low * high < 0)) return std::abs(low) < std::abs(high) ? from : to;
     std::uintmax_t most = 200;
-    const auto [a, b] = boost::math::tools::toms748_solve(gap, from, to, low, high, boost::math::tools::eps_tolerance<double>(52), most,
-                                                          policy<domain_error<ignore_error>, evaluation_error<ignore_error>>());
+    const auto [a, b] = boost::math::tools::toms748_solve(
+        gap, from, to, low, high, boost::math::tools::eps_tolerance<double>(52), most,
+        policy<domain_error<ignore_error>, evaluation_error<ignore_error>>());
     return std::abs(gap(a)) <= std::abs(gap(b)) ? a : b;
 }
 

@@ -18,14 +18,18 @@ namespace curves {
 template <class X>
 NoValue outside(double x, double first, double last, const char* argument, Unit<X> unit)
 {
-    NoValue why{.status = CUTWATER_OUT_OF_INTERVAL, .argument = argument,
+    NoValue why{.status = CUTWATER_OUT_OF_INTERVAL,
+                .argument = argument,
                 .numbers = {number_in(Si<X>::make(x), unit), number_in(Si<X>::make(x < first ? first : last), unit)}};
-    why.sentence = x < first ? "{0} lies below the curve's first point, {1}: a curve is not extrapolated; give a curve that reaches so far down"
-                             : "{0} lies beyond the curve's last point, {1}: a curve is not extrapolated; give a curve that reaches so far";
+    why.sentence = x < first ? "{0} lies below the curve's first point, {1}: a curve is not extrapolated; give a curve "
+                               "that reaches so far down"
+                             : "{0} lies beyond the curve's last point, {1}: a curve is not extrapolated; give a curve "
+                               "that reaches so far";
     return why;
 }
 
-/// A curve made from another one comes back through its units, and its end with a last bit changed: that is still the end.
+/// A curve made from another one comes back through its units, and its end with a last bit changed: that is still the
+/// end.
 inline double snapped_to(double end, double x)
 {
     return std::abs(x - end) <= 4 * std::numeric_limits<double>::epsilon() * std::abs(end) ? end : x;
@@ -41,7 +45,8 @@ Outcome<Y> read(const Series<X>& xs, const Series<Y>& ys, X at, const char* argu
 }
 
 inline constexpr const char* interpolation_source =
-    "F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler, Numerical Computing with MATLAB "
+    "F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler, Numerical "
+    "Computing with MATLAB "
     "(2004), 3.4, slopes at the ends (from memory of both; agrees with SciPy's PchipInterpolator)";
 inline constexpr const char* interpolation_equation =
     "cubic between neighbouring points, with slopes that keep their rise and fall; exact at the points";
@@ -53,36 +58,40 @@ inline Outcome<Ratio> curve_value(Series<Ratio> xs, Series<Ratio> ys, Ratio x)
     return curves::read(xs, ys, x, "x", units::number);
 }
 
-inline constexpr auto curve_value_record = record<&curve_value>({
-    .name = "curve_value",
-    .meaning = "Value of any curve between its points, in plain numbers",
-    .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
-               series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
-               input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
-    .results = {output("y", "y", units::number, "ordinate of the curve there")},
-    .equation = curves::interpolation_equation,
-    .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation: slopes -0.064 at 50 and -0.22 at 100, middle of the piece"}},
+inline constexpr auto curve_value_record = record<&curve_value>(
+    {.name = "curve_value",
+     .meaning = "Value of any curve between its points, in plain numbers",
+     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2,
+                       Order::rising),
+                series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
+                input("x", "x", units::number, any, "where to read the curve; between the first and the last point")},
+     .results = {output("y", "y", units::number, "ordinate of the curve there")},
+     .equation = curves::interpolation_equation,
+     .source = curves::interpolation_source,
+     .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975",
+                 "hand calculation: slopes -0.064 at 50 and -0.22 at 100, middle of the piece"}},
     pairs::equal_length<"y_values", "x_values">());
 
 inline Outcome<Ratio> curve_slope(Series<Ratio> xs, Series<Ratio> ys, Ratio at)
 {
     const curves::Knots<Ratio, Ratio> knots(xs, ys);
     const double x = curves::snapped_to(knots.last(), curves::snapped_to(knots.first(), at.value()));
-    if (!(x >= knots.first() && x <= knots.last())) return curves::outside(x, knots.first(), knots.last(), "x", units::number);
+    if (!(x >= knots.first() && x <= knots.last()))
+        return curves::outside(x, knots.first(), knots.last(), "x", units::number);
     return Ratio(curves::slope_of(knots, x));
 }
 
-inline constexpr auto curve_slope_record = record<&curve_slope>({
-    .name = "curve_slope",
-    .meaning = "Slope of any curve between its points, in plain numbers",
-    .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2, Order::rising),
-               series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
-               input("x", "x", units::number, any, "where to take the slope; between the first and the last point")},
-    .results = {output("slope", "dy/dx", units::number, "rise of the ordinate for one unit of the abscissa")},
-    .equation = "dy/dx of the curve that curve_value reads",
-    .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [40, 38, 30], 50", "-0.064", "hand calculation: harmonic mean of -0.04 and -0.16"}},
+inline constexpr auto curve_slope_record = record<&curve_slope>(
+    {.name = "curve_slope",
+     .meaning = "Slope of any curve between its points, in plain numbers",
+     .inputs = {series("x_values", "x_i", units::number, any, "the points' abscissas, in any one unit", 2,
+                       Order::rising),
+                series("y_values", "y_i", units::number, any, "the points' ordinates, in any one unit", 2),
+                input("x", "x", units::number, any, "where to take the slope; between the first and the last point")},
+     .results = {output("slope", "dy/dx", units::number, "rise of the ordinate for one unit of the abscissa")},
+     .equation = "dy/dx of the curve that curve_value reads",
+     .source = curves::interpolation_source,
+     .example = {"[0, 50, 100], [40, 38, 30], 50", "-0.064", "hand calculation: harmonic mean of -0.04 and -0.16"}},
     pairs::equal_length<"y_values", "x_values">());
 
 inline Outcome<Head> curve_head(Series<Flow> flows, Series<Head> heads, Flow flow)
@@ -90,15 +99,15 @@ inline Outcome<Head> curve_head(Series<Flow> flows, Series<Head> heads, Flow flo
     return curves::read(flows, heads, flow, "flow", units::m3h);
 }
 
-inline constexpr auto curve_head_record = record<&curve_head>({
-    .name = "curve_head",
-    .meaning = "Head of a pump at a flow, from its curve",
-    .also = "pump curve|performance curve|H-Q curve",
-    .inputs = {curves::flows(), curves::heads(), curves::read_at()},
-    .results = {output("head", "H", units::metre, "total head at that flow")},
-    .equation = curves::interpolation_equation,
-    .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation, as for curve_value"}},
+inline constexpr auto curve_head_record = record<&curve_head>(
+    {.name = "curve_head",
+     .meaning = "Head of a pump at a flow, from its curve",
+     .also = "pump curve|performance curve|H-Q curve",
+     .inputs = {curves::flows(), curves::heads(), curves::read_at()},
+     .results = {output("head", "H", units::metre, "total head at that flow")},
+     .equation = curves::interpolation_equation,
+     .source = curves::interpolation_source,
+     .example = {"[0, 50, 100], [40, 38, 30], 75", "34.975", "hand calculation, as for curve_value"}},
     pairs::equal_length<"heads", "flows">());
 
 inline Outcome<Power> curve_power(Series<Flow> flows, Series<Power> powers, Flow flow)
@@ -106,17 +115,16 @@ inline Outcome<Power> curve_power(Series<Flow> flows, Series<Power> powers, Flow
     return curves::read(flows, powers, flow, "flow", units::m3h);
 }
 
-inline constexpr auto curve_power_record = record<&curve_power>({
-    .name = "curve_power",
-    .meaning = "Pump power input at a flow, from its curve",
-    .also = "BHP curve|power curve|performance curve",
-    .inputs = {curves::flows(),
-               series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points", 2),
-               curves::read_at()},
-    .results = {output("power", "P", units::kW, "pump power input at that flow")},
-    .equation = curves::interpolation_equation,
-    .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [4, 6, 7], 50", "6", "the curve goes through its points"}},
+inline constexpr auto curve_power_record = record<&curve_power>(
+    {.name = "curve_power",
+     .meaning = "Pump power input at a flow, from its curve",
+     .also = "BHP curve|power curve|performance curve",
+     .inputs = {curves::flows(), series("powers", "P_i", units::kW, from(0), "power inputs of the curve's points", 2),
+                curves::read_at()},
+     .results = {output("power", "P", units::kW, "pump power input at that flow")},
+     .equation = curves::interpolation_equation,
+     .source = curves::interpolation_source,
+     .example = {"[0, 50, 100], [4, 6, 7], 50", "6", "the curve goes through its points"}},
     pairs::equal_length<"powers", "flows">());
 
 inline Outcome<Fraction> curve_efficiency(Series<Flow> flows, Series<Fraction> efficiencies, Flow flow)
@@ -124,17 +132,18 @@ inline Outcome<Fraction> curve_efficiency(Series<Flow> flows, Series<Fraction> e
     return curves::read(flows, efficiencies, flow, "flow", units::m3h);
 }
 
-inline constexpr auto curve_efficiency_record = record<&curve_efficiency>({
-    .name = "curve_efficiency",
-    .meaning = "Pump efficiency at a flow, from its curve",
-    .also = "efficiency curve|performance curve",
-    .inputs = {curves::flows(),
-               series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points", 2),
-               curves::read_at()},
-    .results = {output("efficiency", "eta", units::fraction, "pump efficiency at that flow")},
-    .equation = curves::interpolation_equation,
-    .source = curves::interpolation_source,
-    .example = {"[0, 50, 100], [0, 0.6, 0.7], 50", "0.6", "the curve goes through its points"}},
+inline constexpr auto curve_efficiency_record = record<&curve_efficiency>(
+    {.name = "curve_efficiency",
+     .meaning = "Pump efficiency at a flow, from its curve",
+     .also = "efficiency curve|performance curve",
+     .inputs = {curves::flows(),
+                series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the curve's points",
+                       2),
+                curves::read_at()},
+     .results = {output("efficiency", "eta", units::fraction, "pump efficiency at that flow")},
+     .equation = curves::interpolation_equation,
+     .source = curves::interpolation_source,
+     .example = {"[0, 50, 100], [0, 0.6, 0.7], 50", "0.6", "the curve goes through its points"}},
     pairs::equal_length<"efficiencies", "flows">());
 
 inline Outcome<Head> curve_npsh3(Series<Flow> flows, Series<Head> npsh3_values, Flow flow)
@@ -142,18 +151,18 @@ inline Outcome<Head> curve_npsh3(Series<Flow> flows, Series<Head> npsh3_values, 
     return curves::read(flows, npsh3_values, flow, "flow", units::m3h);
 }
 
-inline constexpr auto curve_npsh3_record = record<&curve_npsh3>({
-    .name = "curve_npsh3",
-    .meaning = "NPSH3 of a pump at a flow, from its curve",
-    .also = "NPSHR|NPSH required|NPSH curve|suction safe|cavitation",
-    .inputs = {curves::flows(),
-               series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
-               curves::read_at()},
-    .results = {output("npsh3", "NPSH3", units::metre, "net positive suction head at 3 % head drop")},
-    .equation = curves::interpolation_equation,
-    .source = curves::interpolation_source,
-    .cautions = {caution::npsh_margin},
-    .example = {"[20, 50, 100], [2, 2.5, 5], 50", "2.5", "the curve goes through its points"}},
+inline constexpr auto curve_npsh3_record = record<&curve_npsh3>(
+    {.name = "curve_npsh3",
+     .meaning = "NPSH3 of a pump at a flow, from its curve",
+     .also = "NPSHR|NPSH required|NPSH curve|suction safe|cavitation",
+     .inputs = {curves::flows(),
+                series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
+                curves::read_at()},
+     .results = {output("npsh3", "NPSH3", units::metre, "net positive suction head at 3 % head drop")},
+     .equation = curves::interpolation_equation,
+     .source = curves::interpolation_source,
+     .cautions = {caution::npsh_margin},
+     .example = {"[20, 50, 100], [2, 2.5, 5], 50", "2.5", "the curve goes through its points"}},
     pairs::equal_length<"npsh3_values", "flows">());
 
 }  // namespace cutwater::formulas

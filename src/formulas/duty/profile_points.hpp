@@ -101,10 +101,9 @@ inline constexpr auto energy_by_profile_heads_record = record<&energy_by_profile
                   "down to a quarter of the speed.",
                   "Mind the least speed of the motor's cooling, the seal and the bearings, and the pump's least flow "
                   "when throttled."},
-     .example =
-         {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], "
+     .example = {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], "
                  "[60, 0], [13.6, 0], [4000, 2000], \"throttling\", 15, 0.92, 998.2, 0.96, 0.36",
-          "48485.39, 240000, 0.202022, 1", "as the example of duty_profile_energy: 10 + 0.001 x 60^2 = 13.6"}},
+                 "48485.39, 240000, 0.202022, 1", "as the example of duty_profile_energy: 10 + 0.001 x 60^2 = 13.6"}},
     pairs::equal_length<"heads", "flows">("there must be as many heads as flows"),
     pairs::equal_length<"efficiencies", "flows">("there must be as many efficiencies as flows"),
     pairs::equal_length<"profile_heads", "profile_flows">("there must be as many heads as flows of the profile"),

@@ -31,11 +31,11 @@ namespace cutwater::formulas {
 
 namespace least_flow {
 
-inline constexpr const char* coefficient_meaning =
-    "0: by ISO 5167-2, within its limits; else that of a plain orifice, 0.5 to below 1 (sharp about 0.61, thick plate about 0.8)";
+inline constexpr const char* coefficient_meaning = "0: by ISO 5167-2, within its limits; else that of a plain orifice, "
+                                                   "0.5 to below 1 (sharp about 0.61, thick plate about 0.8)";
 inline constexpr const char* coefficient_sentence = "it must be 0, for ISO 5167-2, or from 0.5 to below 1";
-inline constexpr const char* plate_caution =
-    "A plate that takes tens of bar is thicker than ISO 5167-2 has it and erodes: take several in series and check bypass_orifice_cavitation.";
+inline constexpr const char* plate_caution = "A plate that takes tens of bar is thicker than ISO 5167-2 has it and "
+                                             "erodes: take several in series and check bypass_orifice_cavitation.";
 inline constexpr const char* choking_source =
     "ISO 5167-2:2003, 5.3 and 5.4, tappings at D and D/2 (from memory of it; its coefficients agree with those of the "
     "open-source library fluids 1.0.22); choked flow: IEC 60534-2-1:2011, limiting pressure drop F_L^2 (p_1 - F_F p_v) "
@@ -54,13 +54,19 @@ inline const NoValue* unfit(const orifice::Plate& plate, NoValue& why)
     const double beta = plate.beta();
     constexpr double less = 1 - 1e-9, more = 1 + 1e-9;  // 748.5 mm is 0.75 of 998 mm, but for rounding
     if (plate.pipe < less * 0.05 || plate.pipe > more * 1)
-        why = {CUTWATER_OUT_OF_INTERVAL, "pipe_bore", "{0} lies outside ISO 5167-2, 50 to 1000 mm; give a discharge coefficient for a plain orifice",
+        why = {CUTWATER_OUT_OF_INTERVAL,
+               "pipe_bore",
+               "{0} lies outside ISO 5167-2, 50 to 1000 mm; give a discharge coefficient for a plain orifice",
                {length(plate.pipe)}};
     else if (plate.bore < less * 0.0125)
-        why = {CUTWATER_OUT_OF_INTERVAL, "orifice_bore", "{0} lies below ISO 5167-2's least bore, 12.5 mm; give a discharge coefficient for a plain orifice",
+        why = {CUTWATER_OUT_OF_INTERVAL,
+               "orifice_bore",
+               "{0} lies below ISO 5167-2's least bore, 12.5 mm; give a discharge coefficient for a plain orifice",
                {length(plate.bore)}};
     else if (!(beta >= less * 0.1 && beta <= more * 0.75))
-        why = {CUTWATER_OUT_OF_INTERVAL, "orifice_bore", "{0} is {1} of the pipe bore; ISO 5167-2 holds from 0.10 to 0.75",
+        why = {CUTWATER_OUT_OF_INTERVAL,
+               "orifice_bore",
+               "{0} is {1} of the pipe bore; ISO 5167-2 holds from 0.10 to 0.75",
                {length(plate.bore), {beta, ""}}};
     else
         return nullptr;
@@ -72,7 +78,9 @@ inline constexpr double least_bore_reynolds = 1000;
 
 inline NoValue too_viscous(double bore_reynolds)
 {
-    return {CUTWATER_NO_ANSWER, "viscosity", "the bore's Reynolds number would be {0}; a given coefficient is relied upon here from {1} on only",
+    return {CUTWATER_NO_ANSWER,
+            "viscosity",
+            "the bore's Reynolds number would be {0}; a given coefficient is relied upon here from {1} on only",
             {{bore_reynolds, ""}, {least_bore_reynolds, ""}}};
 }
 
@@ -87,18 +95,15 @@ inline constexpr const char* boils_before =
 
 constexpr auto pipe_bore()
 {
-    return input("pipe_bore", "D", units::mm, limits::bore_mm,
-                 "inside diameter of the pipe");
+    return input("pipe_bore", "D", units::mm, limits::bore_mm, "inside diameter of the pipe");
 }
 constexpr auto upstream()
 {
-    return input("upstream_pressure", "p_1", units::bara, above(0),
-                 "pressure before the plate");
+    return input("upstream_pressure", "p_1", units::bara, above(0), "pressure before the plate");
 }
 constexpr auto downstream()
 {
-    return input("downstream_pressure", "p_2", units::bara, from(0),
-                 "recovered pressure behind the plate");
+    return input("downstream_pressure", "p_2", units::bara, from(0), "recovered pressure behind the plate");
 }
 constexpr auto vapour()
 {
@@ -117,20 +122,23 @@ constexpr auto coefficient()
 
 inline NoValue too_slow(double reynolds, double least)
 {
-    return {CUTWATER_NO_ANSWER, "viscosity", "the pipe's Reynolds number would be {0}, below the {1} from which ISO 5167-2 holds", {{reynolds, ""}, {least, ""}}};
+    return {CUTWATER_NO_ANSWER,
+            "viscosity",
+            "the pipe's Reynolds number would be {0}, below the {1} from which ISO 5167-2 holds",
+            {{reynolds, ""}, {least, ""}}};
 }
 
 }  // namespace least_flow
 
 /// What passes at a pressure difference, choking left out.
 inline Outcome<orifice::Passing> bypass_unchoked(const orifice::Plate& plate, PressureDifference loss, Density density,
-                                                 KinematicViscosity viscosity,
-                                                 Ratio coefficient)
+                                                 KinematicViscosity viscosity, Ratio coefficient)
 {
     const bool standard = coefficient.value() == 0;
     NoValue why;
     if (standard && least_flow::unfit(plate, why)) return why;
-    const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(), coefficient.value());
+    const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(),
+                                                    coefficient.value());
     const double least = orifice::least_reynolds(plate.beta());
     if (standard && !(found.settled && found.reynolds >= least)) return least_flow::too_slow(found.reynolds, least);
     const double bore_reynolds = found.reynolds / plate.beta();
@@ -140,8 +148,7 @@ inline Outcome<orifice::Passing> bypass_unchoked(const orifice::Plate& plate, Pr
 
 inline Outcome<std::tuple<Flow, Ratio, Ratio, PressureDifference, OrificeFlow>> bypass_flow(
     Length bore, Length pipe, AbsolutePressure upstream, AbsolutePressure downstream, AbsolutePressure vapour,
-    Density density,
-    KinematicViscosity viscosity, Ratio coefficient)
+    Density density, KinematicViscosity viscosity, Ratio coefficient)
 {
     const orifice::Plate plate{bore.value(), pipe.value()};
     const PressureDifference loss = upstream - downstream;
@@ -162,27 +169,28 @@ inline Outcome<std::tuple<Flow, Ratio, Ratio, PressureDifference, OrificeFlow>> 
                       choked ? OrificeFlow::choked : OrificeFlow::free);
 }
 
-inline constexpr auto bypass_flow_record = record<&bypass_flow>({
-    .name = "bypass_flow",
-    .meaning = "Flow that an orifice plate in a bypass lets through, choked or not",
-    .also = "minimum flow line|recirculation orifice|restriction orifice",
-    .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"), least_flow::pipe_bore(),
-               least_flow::upstream(), least_flow::downstream(), least_flow::vapour(), least_flow::density(),
-               least_flow::viscosity(), least_flow::coefficient()},
-    .results = {output("flow", "Q", units::m3h, "flow through the plate"),
-                output("coefficient", "C", units::number, "discharge coefficient"),
-                output("reynolds_number", "Re_D", units::number, "Reynolds number of the pipe"),
-                output("limiting_pressure_drop", "dp_max", units::bar,
-                       "pressure lost for good from which on the flow grows no more"),
-                output_word<OrificeFlow>("choking", "choking",
-                                         "whether the liquid boils in the jet and the flow is held")},
-    .equation = "Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 "
-                "- C^2)), b = d/D; dp_l = p_1 - p_2, at most dp_max = (dp_l/dp)(p_1 - p_v)",
-    .source = least_flow::choking_source,
-    .cautions = {least_flow::choked_caution, least_flow::plate_caution, least_flow::small_plates,
-                 caution::pressure_containment},
-    .example = {"20, 52.5, 12, 2, 0.023, 998, 1", "33.720, 0.60323, 227159, 10.0368, \"not choked\"",
-                "independent computation with fluids 1.0.22"}},
+inline constexpr auto bypass_flow_record = record<&bypass_flow>(
+    {.name = "bypass_flow",
+     .meaning = "Flow that an orifice plate in a bypass lets through, choked or not",
+     .also = "minimum flow line|recirculation orifice|restriction orifice",
+     .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"), least_flow::pipe_bore(),
+                least_flow::upstream(), least_flow::downstream(), least_flow::vapour(), least_flow::density(),
+                least_flow::viscosity(), least_flow::coefficient()},
+     .results = {output("flow", "Q", units::m3h, "flow through the plate"),
+                 output("coefficient", "C", units::number, "discharge coefficient"),
+                 output("reynolds_number", "Re_D", units::number, "Reynolds number of the pipe"),
+                 output("limiting_pressure_drop", "dp_max", units::bar,
+                        "pressure lost for good from which on the flow grows no more"),
+                 output_word<OrificeFlow>("choking", "choking",
+                                          "whether the liquid boils in the jet and the flow is held")},
+     .equation =
+         "Q = C/sqrt(1 - b^4) (pi/4) d^2 sqrt(2 dp/rho); dp_l = dp (r - C b^2)/(r + C b^2), r = sqrt(1 - b^4 (1 "
+         "- C^2)), b = d/D; dp_l = p_1 - p_2, at most dp_max = (dp_l/dp)(p_1 - p_v)",
+     .source = least_flow::choking_source,
+     .cautions = {least_flow::choked_caution, least_flow::plate_caution, least_flow::small_plates,
+                  caution::pressure_containment},
+     .example = {"20, 52.5, 12, 2, 0.023, 998, 1", "33.720, 0.60323, 227159, 10.0368, \"not choked\"",
+                 "independent computation with fluids 1.0.22"}},
     relation<"orifice_bore", "pipe_bore">([](Length bore, Length pipe) { return least_flow::fits(bore, pipe); },
                                           least_flow::fits_sentence),
     relation<"downstream_pressure", "upstream_pressure">(&least_flow::below, least_flow::downhill),
@@ -192,8 +200,7 @@ inline constexpr auto bypass_flow_record = record<&bypass_flow>({
 inline Outcome<std::tuple<Length, OrificeFlow>> bypass_orifice_bore(Flow flow, Length pipe, AbsolutePressure upstream,
                                                                     AbsolutePressure downstream,
                                                                     AbsolutePressure vapour, Density density,
-                                                                    KinematicViscosity viscosity,
-                                                                    Ratio coefficient)
+                                                                    KinematicViscosity viscosity, Ratio coefficient)
 {
     const bool standard = coefficient.value() == 0;
     orifice::Plate plate{0, pipe.value()};
@@ -223,10 +230,16 @@ inline Outcome<std::tuple<Length, OrificeFlow>> bypass_orifice_bore(Flow flow, L
     const double at_high = surplus(high);
     const auto flow_at = [&](double s) { return number_in((1 + s) * flow, units::m3h); };
     if (!(at_low <= 0))
-        return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; take a smaller pipe",
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "flow",
+                       "the flow is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; "
+                       "take a smaller pipe",
                        {{low, ""}, flow_at(at_low)}};
     if (!(at_high >= 0))
-        return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; take a larger pipe",
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "flow",
+                       "the flow is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; "
+                       "take a larger pipe",
                        {flow_at(at_high)}};
     double beta = at_low == 0 ? low : high;
     if (at_low < 0 && at_high > 0) {
@@ -237,47 +250,50 @@ inline Outcome<std::tuple<Length, OrificeFlow>> bypass_orifice_bore(Flow flow, L
     }
     plate.bore = beta * plate.pipe;
     if (standard && plate.bore < 0.0125)
-        return NoValue{CUTWATER_NO_ANSWER, "flow", "the flow would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge coefficient for a plain orifice",
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "flow",
+                       "the flow would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge "
+                       "coefficient for a plain orifice",
                        {number_in(Length::from_value(plate.bore), units::mm)}};
-    if (standard && reynolds < orifice::least_reynolds(beta)) return least_flow::too_slow(reynolds, orifice::least_reynolds(beta));
+    if (standard && reynolds < orifice::least_reynolds(beta))
+        return least_flow::too_slow(reynolds, orifice::least_reynolds(beta));
     if (!standard && reynolds / beta < least_flow::least_bore_reynolds) return least_flow::too_viscous(reynolds / beta);
     const bool choked = loss >= orifice::loss_ratio(plate, coefficient_at(plate)) * above_vapour;
     return std::tuple(Length::from_value(plate.bore), choked ? OrificeFlow::choked : OrificeFlow::free);
 }
 
-inline constexpr auto bypass_orifice_bore_record = record<&bypass_orifice_bore>({
-    .name = "bypass_orifice_bore",
-    .meaning = "Bore of an orifice plate that lets a bypass flow through, choked or not",
-    .also = "minimum flow line|recirculation orifice|restriction orifice|RO",
-    .inputs = {input("flow", "Q", units::m3h, above(0), "flow to be let through"), least_flow::pipe_bore(),
-               least_flow::upstream(), least_flow::downstream(), least_flow::vapour(), least_flow::density(),
-               least_flow::viscosity(), least_flow::coefficient()},
-    .results = {output("orifice_bore", "d", units::mm, "bore of the plate"),
-                output_word<OrificeFlow>("choking", "choking",
-                                         "whether the liquid boils in its jet and the flow is held")},
-    .equation = "the d for which bypass_flow gives Q",
-    .source = least_flow::choking_source,
-    .cautions = {least_flow::choked_caution, least_flow::plate_caution, least_flow::small_plates,
-                 caution::pressure_containment},
-    .example = {"30, 52.5, 12, 2, 0.023, 998, 1", "18.974, \"not choked\"",
-                "independent computation, agrees with fluids 1.0.22"}},
+inline constexpr auto bypass_orifice_bore_record = record<&bypass_orifice_bore>(
+    {.name = "bypass_orifice_bore",
+     .meaning = "Bore of an orifice plate that lets a bypass flow through, choked or not",
+     .also = "minimum flow line|recirculation orifice|restriction orifice|RO",
+     .inputs = {input("flow", "Q", units::m3h, above(0), "flow to be let through"), least_flow::pipe_bore(),
+                least_flow::upstream(), least_flow::downstream(), least_flow::vapour(), least_flow::density(),
+                least_flow::viscosity(), least_flow::coefficient()},
+     .results = {output("orifice_bore", "d", units::mm, "bore of the plate"),
+                 output_word<OrificeFlow>("choking", "choking",
+                                          "whether the liquid boils in its jet and the flow is held")},
+     .equation = "the d for which bypass_flow gives Q",
+     .source = least_flow::choking_source,
+     .cautions = {least_flow::choked_caution, least_flow::plate_caution, least_flow::small_plates,
+                  caution::pressure_containment},
+     .example = {"30, 52.5, 12, 2, 0.023, 998, 1", "18.974, \"not choked\"",
+                 "independent computation, agrees with fluids 1.0.22"}},
     relation<"downstream_pressure", "upstream_pressure">(&least_flow::below, least_flow::downhill),
     relation<"vapour_pressure", "upstream_pressure">(&least_flow::below, least_flow::boils_before),
     relation<"discharge_coefficient">([](Ratio c) { return least_flow::known(c); }, least_flow::coefficient_sentence));
 
 /// Judged as a control valve would be: the plate's own recovery gives its F_L.
-inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation(Length bore, Length pipe, AbsolutePressure upstream,
-                                                                                 AbsolutePressure downstream, AbsolutePressure vapour,
-                                                                                 Density density, KinematicViscosity viscosity,
-                                                                                 Ratio coefficient, Steps steps)
+inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation(
+    Length bore, Length pipe, AbsolutePressure upstream, AbsolutePressure downstream, AbsolutePressure vapour,
+    Density density, KinematicViscosity viscosity, Ratio coefficient, Steps steps)
 {
     const orifice::Plate plate{bore.value(), pipe.value()};
     const PressureDifference loss = upstream - downstream;
     const auto found = bypass_unchoked(plate, loss, density, viscosity, coefficient);
     if (!found) return found.why();
     const double recovered = orifice::loss_ratio(plate, found->c);  // F_L squared
-    const double kv = units::m3h.in(Flow::from_value(found->flow)) *
-                      std::sqrt(density.value() / 1000 / units::bar.in(loss));
+    const double kv = units::m3h.in(Flow::from_value(found->flow))*std::sqrt(density.value() / 1000 /
+                                                                             units::bar.in(loss));
     const double cv = units::cv.in(units::kv(kv));  // the constant 1.17 goes with it
     const double share = (loss / (upstream - vapour)).value();
     const double at_6_bar = 0.90 / std::sqrt(1 + 3 * std::sqrt(cv / (1.17 * std::sqrt(recovered))));
@@ -287,34 +303,37 @@ inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation
     steps("Cv", "flow coefficient of the plate", ValveCoefficient(units::cv(cv)), units::cv);
     steps("x_Fz", "onset at 6 bara", Ratio(at_6_bar), units::number);
     const PressureDifference at_taps = loss / recovered;
-    const OrificeState state = downstream <= vapour            ? OrificeState::flashing
+    const OrificeState state = downstream <= vapour           ? OrificeState::flashing
                                : upstream - at_taps <= vapour ? OrificeState::choked
                                : share >= onset               ? OrificeState::cavitating
                                                               : OrificeState::none;
     return std::tuple(Ratio(share), Ratio(onset), state);
 }
 
-inline constexpr auto bypass_orifice_cavitation_record = record<&bypass_orifice_cavitation>({
-    .name = "bypass_orifice_cavitation",
-    .meaning = "Whether a bypass's orifice plate cavitates",
-    .also = "restriction orifice|noise|choked flow",
-    .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"), least_flow::pipe_bore(),
-               least_flow::upstream(), least_flow::downstream(), least_flow::vapour(), least_flow::density(),
-               least_flow::viscosity(), least_flow::coefficient()},
-    .results = {output("pressure_ratio", "x_F", units::number, "share of the pressure above vapour pressure that the plate takes"),
-                output("onset_ratio", "x_Fzp1", units::number,
-                       "that share at which cavitation is expected to begin, at this upstream pressure"),
-                output_word<OrificeState>("cavitation", "state", "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
-    .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fzp1 = x_Fz (6 bara/p_1)^0.125, x_Fz = 0.90/sqrt(1 + 3 F_d "
-                "sqrt(Cv/(1.17 F_L))), F_d = 1, F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v",
-    .source = "IEC 60534-8-4:2015, estimate of the onset for a valve without test, and its correction for the inlet "
-              "pressure, as read in the open-source library fluids 1.0.22, which states that it meets the standard's "
-              "three examples; F_d = 1 for one round hole, applied to a plate with the pressure loss of ISO "
-              "5167-2:2003 (from memory of it)",
-    .cautions = {"A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.",
-                 least_flow::small_plates, caution::guide_only},
-    .example = {"20, 52.5, 12, 8, 0.023, 998, 1", "0.33397, 0.24686, \"cavitating\"",
-                "independent computation with fluids 1.0.22"}},
+inline constexpr auto bypass_orifice_cavitation_record = record<&bypass_orifice_cavitation>(
+    {.name = "bypass_orifice_cavitation",
+     .meaning = "Whether a bypass's orifice plate cavitates",
+     .also = "restriction orifice|noise|choked flow",
+     .inputs = {input("orifice_bore", "d", units::mm, above(0), "bore of the plate"), least_flow::pipe_bore(),
+                least_flow::upstream(), least_flow::downstream(), least_flow::vapour(), least_flow::density(),
+                least_flow::viscosity(), least_flow::coefficient()},
+     .results = {output("pressure_ratio", "x_F", units::number,
+                        "share of the pressure above vapour pressure that the plate takes"),
+                 output("onset_ratio", "x_Fzp1", units::number,
+                        "that share at which cavitation is expected to begin, at this upstream pressure"),
+                 output_word<OrificeState>(
+                     "cavitation", "state",
+                     "none, cavitating, choked (boiling in the jet) or flashing (boiling behind it)")},
+     .equation = "x_F = (p_1 - p_2)/(p_1 - p_v); x_Fzp1 = x_Fz (6 bara/p_1)^0.125, x_Fz = 0.90/sqrt(1 + 3 F_d "
+                 "sqrt(Cv/(1.17 F_L))), F_d = 1, F_L^2 = dp_l/dp of the plate; choked when p_1 - dp <= p_v",
+     .source = "IEC 60534-8-4:2015, estimate of the onset for a valve without test, and its correction for the inlet "
+               "pressure, as read in the open-source library fluids 1.0.22, which states that it meets the standard's "
+               "three examples; F_d = 1 for one round hole, applied to a plate with the pressure loss of ISO "
+               "5167-2:2003 (from memory of it)",
+     .cautions = {"A guide: the onset is estimated from a rule for valves. A plate that cavitates is noisy and erodes.",
+                  least_flow::small_plates, caution::guide_only},
+     .example = {"20, 52.5, 12, 8, 0.023, 998, 1", "0.33397, 0.24686, \"cavitating\"",
+                 "independent computation with fluids 1.0.22"}},
     relation<"orifice_bore", "pipe_bore">([](Length bore, Length pipe) { return least_flow::fits(bore, pipe); },
                                           least_flow::fits_sentence),
     relation<"downstream_pressure", "upstream_pressure">(&least_flow::below, least_flow::downhill),

@@ -11,7 +11,11 @@ namespace cutwater::formulas::orifice {
 struct Plate {
     double bore, pipe;  // m
     double beta() const { return bore / pipe; }
-    double beta4() const { const double b = beta(); return b * b * b * b; }
+    double beta4() const
+    {
+        const double b = beta();
+        return b * b * b * b;
+    }
 };
 
 /// Reader-Harris and Gallagher's equation for tappings at D and D/2 (ISO 5167-2:2003, 5.3.2.1).
@@ -27,7 +31,8 @@ inline double discharge_coefficient(const Plate& plate, double reynolds)
     const double b35 = b2 * b * std::sqrt(b);
     double c = 0.5961 + 0.0261 * b2 - 0.216 * b4 * b4 + 0.000521 * elementary::positive_pow(1e6 * b / reynolds, 0.7) +
                (0.0188 + 0.0063 * a) * b35 * elementary::positive_pow(1e6 / reynolds, 0.3) +
-               (0.043 + 0.080 * elementary::exp(-10 * l1) - 0.123 * elementary::exp(-7 * l1)) * (1 - 0.11 * a) * b4 / (1 - b4) -
+               (0.043 + 0.080 * elementary::exp(-10 * l1) - 0.123 * elementary::exp(-7 * l1)) * (1 - 0.11 * a) * b4 /
+                   (1 - b4) -
                0.031 * (m2 - 0.8 * elementary::positive_pow(m2, 1.1)) * elementary::positive_pow(b, 1.3);
     const double inches = plate.pipe / 0.0254;
     if (plate.pipe < 0.07112) c += 0.011 * (0.75 - b) * (2.8 - inches);
@@ -46,7 +51,8 @@ inline double loss_ratio(const Plate& plate, double c)
 inline double flow(const Plate& plate, double c, double pressure_loss, double density)
 {
     const double difference = pressure_loss / loss_ratio(plate, c);
-    return c / std::sqrt(1 - plate.beta4()) * (std::numbers::pi / 4) * plate.bore * plate.bore * std::sqrt(2 * difference / density);
+    return c / std::sqrt(1 - plate.beta4()) * (std::numbers::pi / 4) * plate.bore * plate.bore *
+           std::sqrt(2 * difference / density);
 }
 
 inline double reynolds(const Plate& plate, double flow, double viscosity)
@@ -63,7 +69,8 @@ struct Passing {
 };
 
 /// The flow that a plate passes. Coefficient and flow depend on each other a little: a few rounds settle them.
-inline Passing passing(const Plate& plate, double pressure_loss, double density, double viscosity, double given_coefficient)
+inline Passing passing(const Plate& plate, double pressure_loss, double density, double viscosity,
+                       double given_coefficient)
 {
     Passing now{.c = given_coefficient > 0 ? given_coefficient : 0.6};
     for (int round = 0; round < 60; ++round) {

@@ -14,33 +14,34 @@ inline Density density_at_temperature(Density density, Temperature first_tempera
     return density / (1.0 + expansion * (second_temperature - first_temperature));
 }
 
-inline constexpr auto density_at_temperature_record = record<&density_at_temperature>({
-    .name = "density_at_temperature",
-    .meaning = "Density of a liquid at another temperature, from its cubic expansion coefficient",
-    .also = "specific gravity at temperature|hot density",
-    .inputs = {input("density", "rho_1", units::kgm3, limits::density_kgm3, "density at the first temperature"),
-               input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000),
-                     "temperature at which the density is known"),
-               input("expansion", "beta", units::per_K, between(-0.01, 0.01),
-                     "mean cubic expansion coefficient between the temperatures"),
-               input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000),
-                     "temperature at which the density is wanted")},
-    .results = {output("new_density", "rho_2", units::kgm3, "density at the second temperature")},
-    .equation = "rho_2 = rho_1/(1 + beta (T_2 - T_1))",
-    .source = "definition of the mean cubic expansion coefficient, V_2 = V_1 (1 + beta (T_2 - T_1)); common practice",
-    .cautions = {"One expansion coefficient holds over some tens of kelvin. For water use water_density: near 4 degC water's "
-                 "coefficient changes sign."},
-    .example = {"870, 15, 0.0007, 75", "834.9328", "hand calculation: 870/1.042"}},
+inline constexpr auto density_at_temperature_record = record<&density_at_temperature>(
+    {.name = "density_at_temperature",
+     .meaning = "Density of a liquid at another temperature, from its cubic expansion coefficient",
+     .also = "specific gravity at temperature|hot density",
+     .inputs = {input("density", "rho_1", units::kgm3, limits::density_kgm3, "density at the first temperature"),
+                input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000),
+                      "temperature at which the density is known"),
+                input("expansion", "beta", units::per_K, between(-0.01, 0.01),
+                      "mean cubic expansion coefficient between the temperatures"),
+                input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000),
+                      "temperature at which the density is wanted")},
+     .results = {output("new_density", "rho_2", units::kgm3, "density at the second temperature")},
+     .equation = "rho_2 = rho_1/(1 + beta (T_2 - T_1))",
+     .source = "definition of the mean cubic expansion coefficient, V_2 = V_1 (1 + beta (T_2 - T_1)); common practice",
+     .cautions =
+         {"One expansion coefficient holds over some tens of kelvin. For water use water_density: near 4 degC water's "
+          "coefficient changes sign."},
+     .example = {"870, 15, 0.0007, 75", "834.9328", "hand calculation: 870/1.042"}},
     relation<"second_temperature", "first_temperature", "expansion">(
         [](Temperature t2, Temperature t1, ThermalExpansion beta) { return 1.0 + beta * (t2 - t1) > 0.2; },
         "over so many kelvin this expansion coefficient cannot hold: 1 + beta (T_2 - T_1) must stay above 0.2"));
 
 namespace relative {
-inline constexpr Input<Density> reference_input =
-    input("reference_density", "rho_0", units::kgm3, limits::density_kgm3, "density that the relative density refers to", 1000);
-inline constexpr const char* which_reference =
-    "State the reference: 1000 kg/m3 is the rounded figure of pump practice; water has 999.97 kg/m3 at 4 degC, 999.10 at 15 degC, "
-    "999.02 at 60 degF and 998.21 at 20 degC.";
+inline constexpr Input<Density> reference_input = input("reference_density", "rho_0", units::kgm3, limits::density_kgm3,
+                                                        "density that the relative density refers to", 1000);
+inline constexpr const char* which_reference = "State the reference: 1000 kg/m3 is the rounded figure of pump "
+                                               "practice; water has 999.97 kg/m3 at 4 degC, 999.10 at 15 degC, "
+                                               "999.02 at 60 degF and 998.21 at 20 degC.";
 }  // namespace relative
 
 inline Ratio relative_density(Density density, Density reference_density) { return density / reference_density; }
@@ -49,14 +50,18 @@ inline constexpr Record<&relative_density> relative_density_record{
     .name = "relative_density",
     .meaning = "Relative density (specific gravity) of a liquid",
     .also = "specific gravity|SG|s.g.",
-    .inputs = {input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"), relative::reference_input},
+    .inputs = {input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
+               relative::reference_input},
     .results = {output("relative_density", "d", units::number, "density over reference density")},
     .equation = "d = rho/rho_0",
     .source = "ISO 80000-4:2019, 4-4, relative density (from memory of it); reference of 1000 kg/m3: common practice",
     .cautions = {relative::which_reference},
     .example = {"850, 999.016", "0.850837", "hand calculation"}};
 
-inline Density density_from_relative(Ratio relative_density, Density reference_density) { return relative_density * reference_density; }
+inline Density density_from_relative(Ratio relative_density, Density reference_density)
+{
+    return relative_density * reference_density;
+}
 
 inline constexpr Record<&density_from_relative> density_from_relative_record{
     .name = "density_from_relative",
@@ -73,12 +78,16 @@ inline constexpr Record<&density_from_relative> density_from_relative_record{
 
 namespace api_gravity {
 inline constexpr Density water = units::kgm3(999.016);
-inline constexpr const char* source =
-    "API Manual of Petroleum Measurement Standards, chapter 11: definition of API gravity (from memory of it); water at 60 degF 999.016 kg/m3";
-inline constexpr const char* at_60 = "Holds at 60 degF (15.56 degC): bring the density to the pumping temperature afterwards, see density_at_temperature.";
+inline constexpr const char* source = "API Manual of Petroleum Measurement Standards, chapter 11: definition of API "
+                                      "gravity (from memory of it); water at 60 degF 999.016 kg/m3";
+inline constexpr const char* at_60 = "Holds at 60 degF (15.56 degC): bring the density to the pumping temperature "
+                                     "afterwards, see density_at_temperature.";
 }  // namespace api_gravity
 
-inline Density density_from_api_gravity(Ratio gravity) { return api_gravity::water * (141.5 / (gravity.value() + 131.5)); }
+inline Density density_from_api_gravity(Ratio gravity)
+{
+    return api_gravity::water * (141.5 / (gravity.value() + 131.5));
+}
 
 inline constexpr Record<&density_from_api_gravity> density_from_api_gravity_record{
     .name = "density_from_api_gravity",
@@ -91,7 +100,10 @@ inline constexpr Record<&density_from_api_gravity> density_from_api_gravity_reco
     .cautions = {api_gravity::at_60},
     .example = {"10", "999.016", "definition: 10 degrees API is water's density"}};
 
-inline Ratio api_gravity_from_density(Density density) { return Ratio(141.5 * (api_gravity::water / density).value() - 131.5); }
+inline Ratio api_gravity_from_density(Density density)
+{
+    return Ratio(141.5 * (api_gravity::water / density).value() - 131.5);
+}
 
 inline constexpr Record<&api_gravity_from_density> api_gravity_from_density_record{
     .name = "api_gravity_from_density",

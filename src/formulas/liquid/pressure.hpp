@@ -25,7 +25,8 @@ inline AbsolutePressure barometric_pressure(Length altitude, Steps steps)
     steps("H", "r h/(r + h), geopotential altitude", geopotential, units::metre);
     steps("T", "T_0 + beta H, temperature of the standard atmosphere", Temperature::at(temperature), units::degC);
     const double exponent = -standard_gravity / (gradient * gas_constant);
-    return AbsolutePressure::at(sea_level_pressure * elementary::positive_pow(double(temperature / sea_level_temperature), exponent));
+    return AbsolutePressure::at(sea_level_pressure *
+                                elementary::positive_pow(double(temperature / sea_level_temperature), exponent));
 }
 
 inline constexpr Record<&barometric_pressure> barometric_pressure_record{
@@ -34,10 +35,13 @@ inline constexpr Record<&barometric_pressure> barometric_pressure_record{
     .also = "atmospheric pressure|altitude|elevation above sea level|barometer",
     .inputs = {input("altitude", "h", units::metre, between(-5000, 11020), "height above mean sea level")},
     .results = {output("ambient_pressure", "p_amb", units::bara, "pressure of the standard atmosphere")},
-    .equation = "p = p_0 (1 + beta H/T_0)^(-g/(beta R)), H = r h/(r + h); p_0 = 101325 Pa, T_0 = 288.15 K, beta = -0.0065 K/m, "
-                "R = 287.05287 J/(kg K), r = 6356766 m",
-    .source = "ISO 2533:1975, clause 2 (from memory of it); below -2000 m: ISO 2533:1975/Add 2:1997 (excerpt of its scope read)",
-    .cautions = {"Weather moves the barometer by about 3 % either way: for suction, take 20 to 30 mbar off, or the site's lowest reading."},
+    .equation =
+        "p = p_0 (1 + beta H/T_0)^(-g/(beta R)), H = r h/(r + h); p_0 = 101325 Pa, T_0 = 288.15 K, beta = -0.0065 K/m, "
+        "R = 287.05287 J/(kg K), r = 6356766 m",
+    .source = "ISO 2533:1975, clause 2 (from memory of it); below -2000 m: ISO 2533:1975/Add 2:1997 (excerpt of its "
+              "scope read)",
+    .cautions = {"Weather moves the barometer by about 3 % either way: for suction, take 20 to 30 mbar off, or the "
+                 "site's lowest reading."},
     .example = {"2000", "0.79501", "ISO 2533:1975, table: 795.01 hPa at 2000 m (from memory of it)"}};
 
 inline AbsolutePressure absolute_from_gauge(GaugePressure gauge_pressure, AbsolutePressure ambient_pressure)
@@ -45,19 +49,22 @@ inline AbsolutePressure absolute_from_gauge(GaugePressure gauge_pressure, Absolu
     return ambient_pressure + gauge_pressure.above_zero();
 }
 
-inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>({
-    .name = "absolute_from_gauge",
-    .meaning = "Absolute pressure from a gauge reading",
-    .also = "psia from psig|bara from barg|gage pressure",
-    .inputs = {input("gauge_pressure", "p_M", units::barg, between(-2, 10000), "gauge reading; negative for a vacuum"),
-               input("ambient_pressure", "p_amb", units::bara, limits::ambient_bara, "barometric pressure at the gauge")},
-    .results = {output("absolute_pressure", "p", units::bara, "absolute pressure")},
-    .equation = "p = p_M + p_amb",
-    .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
-    .example = {"-0.3, 1.013", "0.713", "hand calculation"},
-    .turns = true},
+inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>(
+    {.name = "absolute_from_gauge",
+     .meaning = "Absolute pressure from a gauge reading",
+     .also = "psia from psig|bara from barg|gage pressure",
+     .inputs = {input("gauge_pressure", "p_M", units::barg, between(-2, 10000), "gauge reading; negative for a vacuum"),
+                input("ambient_pressure", "p_amb", units::bara, limits::ambient_bara,
+                      "barometric pressure at the gauge")},
+     .results = {output("absolute_pressure", "p", units::bara, "absolute pressure")},
+     .equation = "p = p_M + p_amb",
+     .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
+     .example = {"-0.3, 1.013", "0.713", "hand calculation"},
+     .turns = true},
     relation<"gauge_pressure", "ambient_pressure">(
-        [](GaugePressure gauge, AbsolutePressure ambient) { return gauge.above_zero() + ambient.above_zero() >= PressureDifference{}; },
+        [](GaugePressure gauge, AbsolutePressure ambient) {
+            return gauge.above_zero() + ambient.above_zero() >= PressureDifference{};
+        },
         "that is below an absolute vacuum at this ambient pressure"));
 
 inline GaugePressure gauge_from_absolute(AbsolutePressure absolute_pressure, AbsolutePressure ambient_pressure)
@@ -70,7 +77,8 @@ inline constexpr Record<&gauge_from_absolute> gauge_from_absolute_record{
     .meaning = "What a gauge shows at an absolute pressure",
     .also = "psig from psia|barg from bara|gage pressure",
     .inputs = {input("absolute_pressure", "p", units::bara, between(0, 10000), "absolute pressure"),
-               input("ambient_pressure", "p_amb", units::bara, limits::ambient_bara, "barometric pressure at the gauge")},
+               input("ambient_pressure", "p_amb", units::bara, limits::ambient_bara,
+                     "barometric pressure at the gauge")},
     .results = {output("gauge_pressure", "p_M", units::barg, "gauge pressure; negative for a vacuum")},
     .equation = "p_M = p - p_amb",
     .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",

@@ -1,5 +1,5 @@
-// The root of a function that rises from low to high, to the last bits: Newton's steps, halved intervals where they leave
-// the bracket. Fast and certain: the bracket shrinks at every turn.
+// The root of a function that rises from low to high, to the last bits: Newton's steps, halved intervals where they
+// leave the bracket. Fast and certain: the bracket shrinks at every turn.
 #pragma once
 
 #include <cmath>

@@ -12,8 +12,8 @@ namespace slurry {
 
 inline constexpr const char* say_which =
     "Say whether a solids concentration is by mass (weight) or by volume: 30 % of sand by mass is 14 % by volume.";
-inline constexpr const char* packed =
-    "Solids of one size lie packed at about 60 % by volume, coarse and mixed ones somewhat above: near that it is no slurry to pump.";
+inline constexpr const char* packed = "Solids of one size lie packed at about 60 % by volume, coarse and mixed ones "
+                                      "somewhat above: near that it is no slurry to pump.";
 inline constexpr const char* balance =
     "mass balance; Hydraulic Institute, Engineering Data Book, 2nd ed. 1990, II-B, equation 2.B.1 (public text read)";
 
@@ -72,7 +72,8 @@ inline constexpr Record<&slurry_mass_fraction> slurry_mass_fraction_record{
     .meaning = "Solids' share of a slurry by mass, from their share by volume",
     .also = "per cent solids by weight|weight concentration",
     .inputs = {slurry::liquid_input, slurry::solids_input,
-               input("volume_fraction", "C_v", units::fraction, between(0, 1), "solids' share of the mixture by volume")},
+               input("volume_fraction", "C_v", units::fraction, between(0, 1),
+                     "solids' share of the mixture by volume")},
     .results = {output("mass_fraction", "C_w", units::fraction, "solids' share of the mixture by mass")},
     .equation = "C_w = C_v rho_s/(C_v rho_s + (1 - C_v) rho_l)",
     .source = slurry::balance,

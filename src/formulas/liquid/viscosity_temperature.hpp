@@ -29,7 +29,8 @@ struct Z {
     double slope;
 };
 
-// The standard leaves terms out range by range where they no longer matter; here where they vanish in rounding, so that there are no steps.
+// The standard leaves terms out range by range where they no longer matter; here where they vanish in rounding, so that
+// there are no steps.
 inline Z z_of(double nu)
 {
     Z terms_alone{0, 0};  // added up before nu, which would round each of them
@@ -58,11 +59,15 @@ inline double viscosity_of(double z)
 
 }  // namespace walther
 
-inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_temperature, KinematicViscosity first_viscosity,
-                                                            Temperature second_temperature, KinematicViscosity second_viscosity,
+inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_temperature,
+                                                            KinematicViscosity first_viscosity,
+                                                            Temperature second_temperature,
+                                                            KinematicViscosity second_viscosity,
                                                             Temperature temperature, Steps steps)
 {
-    const auto height = [](KinematicViscosity nu) { return elementary::log10(elementary::log10(walther::z_of(units::mm2s.in(nu)).value)); };
+    const auto height = [](KinematicViscosity nu) {
+        return elementary::log10(elementary::log10(walther::z_of(units::mm2s.in(nu)).value));
+    };
     const auto across = [](Temperature t) { return elementary::log10(units::kelvin.in(t)); };
     const double first = height(first_viscosity);
     const double slope = (first - height(second_viscosity)) / (across(second_temperature) - across(first_temperature));
@@ -72,44 +77,53 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
     steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(slope), units::number);
     steps("Z", "10^(10^(A - B log10 T))", Ratio(z), units::number);
     if (!(z >= walther::z_of(walther::least).value))
-        return NoValue{.status = CUTWATER_NO_ANSWER,
-                       .argument = "temperature",
-                       .sentence = "temperature_degC is {0}, but there the liquid would be thinner than {1}, where the relation ends",
-                       .numbers = {number_in(temperature, units::degC), {walther::least, units::mm2s.info->symbol}}};
+        return NoValue{
+            .status = CUTWATER_NO_ANSWER,
+            .argument = "temperature",
+            .sentence =
+                "temperature_degC is {0}, but there the liquid would be thinner than {1}, where the relation ends",
+            .numbers = {number_in(temperature, units::degC), {walther::least, units::mm2s.info->symbol}}};
     if (!(z <= walther::most))
-        return NoValue{.status = CUTWATER_NO_ANSWER,
-                       .argument = "temperature",
-                       .sentence = "temperature_degC is {0}, but there the liquid would be thicker than {1}, where the relation ends",
-                       .numbers = {number_in(temperature, units::degC), {walther::most, units::mm2s.info->symbol}}};
+        return NoValue{
+            .status = CUTWATER_NO_ANSWER,
+            .argument = "temperature",
+            .sentence =
+                "temperature_degC is {0}, but there the liquid would be thicker than {1}, where the relation ends",
+            .numbers = {number_in(temperature, units::degC), {walther::most, units::mm2s.info->symbol}}};
     return units::mm2s(walther::viscosity_of(z));
 }
 
-inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_temperature>({
-    .name = "viscosity_at_temperature",
-    .meaning = "Kinematic viscosity of a petroleum liquid at a temperature, from two known points",
-    .also = "ASTM D341|Walther|cold oil|hot oil|thick oil|viscosity at pumping temperature",
-    .inputs = {input("first_temperature", "T_1", units::degC, between(-70, 370), "temperature of the first point"),
-               input("first_viscosity", "nu_1", units::mm2s, between(walther::least, walther::most),
-                     "kinematic viscosity at the first point"),
-               input("second_temperature", "T_2", units::degC, between(-70, 370), "temperature of the second point"),
-               input("second_viscosity", "nu_2", units::mm2s, between(walther::least, walther::most),
-                     "kinematic viscosity at the second point"),
-               input("temperature", "T", units::degC, between(-70, 370), "temperature of the liquid")},
-    .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity at the temperature")},
-    .equation = "log10 log10 Z = A - B log10 T, Z = nu + 0.7 + C - D + E - F + G - H, nu in mm2/s, T in kelvin",
-    .source = "ASTM D341-09 (reapproved 2015), general relation with the terms C to H for low viscosities (from memory of it; "
-              "constants found alike in several public programs); at least 5 K between the points: common practice",
-    .cautions = {"For petroleum liquids between cloud point and initial boiling point that flow as Newton's liquids do; not for "
-                 "water solutions, silicones, or oils thickened with polymers.",
-                 "Between the two points it is good to a few per cent; outside them it is less certain the further it goes.",
-                 caution::viscous_method},
-    .given_once = {"first_temperature", "first_viscosity", "second_temperature", "second_viscosity"},
-    .example = {"40, 32, 100, 5.4, 80", "8.5", "published worked sheet for ASTM D341"}},
+inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_temperature>(
+    {.name = "viscosity_at_temperature",
+     .meaning = "Kinematic viscosity of a petroleum liquid at a temperature, from two known points",
+     .also = "ASTM D341|Walther|cold oil|hot oil|thick oil|viscosity at pumping temperature",
+     .inputs = {input("first_temperature", "T_1", units::degC, between(-70, 370), "temperature of the first point"),
+                input("first_viscosity", "nu_1", units::mm2s, between(walther::least, walther::most),
+                      "kinematic viscosity at the first point"),
+                input("second_temperature", "T_2", units::degC, between(-70, 370), "temperature of the second point"),
+                input("second_viscosity", "nu_2", units::mm2s, between(walther::least, walther::most),
+                      "kinematic viscosity at the second point"),
+                input("temperature", "T", units::degC, between(-70, 370), "temperature of the liquid")},
+     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity at the temperature")},
+     .equation = "log10 log10 Z = A - B log10 T, Z = nu + 0.7 + C - D + E - F + G - H, nu in mm2/s, T in kelvin",
+     .source = "ASTM D341-09 (reapproved 2015), general relation with the terms C to H for low viscosities (from "
+               "memory of it; "
+               "constants found alike in several public programs); at least 5 K between the points: common practice",
+     .cautions =
+         {"For petroleum liquids between cloud point and initial boiling point that flow as Newton's liquids do; not "
+          "for "
+          "water solutions, silicones, or oils thickened with polymers.",
+          "Between the two points it is good to a few per cent; outside them it is less certain the further it goes.",
+          caution::viscous_method},
+     .given_once = {"first_temperature", "first_viscosity", "second_temperature", "second_viscosity"},
+     .example = {"40, 32, 100, 5.4, 80", "8.5", "published worked sheet for ASTM D341"}},
     relation<"second_temperature", "first_temperature">(
         [](Temperature t2, Temperature t1) { return std::abs(units::kelvin_difference.in(t2 - t1)) >= 5 - 1e-6; },
         "the two points must lie at least 5 K apart"),
     relation<"second_viscosity", "first_temperature", "first_viscosity", "second_temperature">(
-        [](KinematicViscosity nu2, Temperature t1, KinematicViscosity nu1, Temperature t2) { return ((t2 > t1) == (nu2 < nu1)) & !(nu1 == nu2); },
+        [](KinematicViscosity nu2, Temperature t1, KinematicViscosity nu1, Temperature t2) {
+            return ((t2 > t1) == (nu2 < nu1)) & !(nu1 == nu2);
+        },
         "the warmer point must have the lower viscosity"));
 
 }  // namespace cutwater::formulas

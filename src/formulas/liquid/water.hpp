@@ -24,9 +24,11 @@ inline bool boils(Temperature t, AbsolutePressure p)
 {
     return {.status = CUTWATER_NO_ANSWER,
             .argument = "pressure",
-            .sentence = "pressure_bara is {0}, but at {1} water boils at {2} and is steam below that: the pressure must be at "
-                        "least so high",
-            .numbers = {number_in(p, units::bara), number_in(t, units::degC), number_in(saturation_pressure(t), units::bara)}};
+            .sentence =
+                "pressure_bara is {0}, but at {1} water boils at {2} and is steam below that: the pressure must be at "
+                "least so high",
+            .numbers = {number_in(p, units::bara), number_in(t, units::degC),
+                        number_in(saturation_pressure(t), units::bara)}};
 }
 
 inline void show(const Liquid& liquid, Temperature t, Steps steps)
@@ -37,10 +39,11 @@ inline void show(const Liquid& liquid, Temperature t, Steps steps)
 }
 
 // The inputs that every property of liquid water takes.
-inline constexpr Input<Temperature> temperature_input =
-    input("temperature", "T", units::degC, between(0, 350), "temperature of the water");
-inline constexpr Input<AbsolutePressure> pressure_input =
-    input("pressure", "p", units::bara, above_up_to(0, 1000), "absolute pressure of the water; not below its vapour pressure");
+inline constexpr Input<Temperature> temperature_input = input("temperature", "T", units::degC, between(0, 350),
+                                                              "temperature of the water");
+inline constexpr Input<AbsolutePressure> pressure_input = input(
+    "pressure", "p", units::bara, above_up_to(0, 1000),
+    "absolute pressure of the water; not below its vapour pressure");
 
 }  // namespace water
 
@@ -86,7 +89,8 @@ inline constexpr Record<&water_specific_heat> water_specific_heat_record{
     .cautions = {water::pure_only},
     .example = {"26.85, 30", "4.17301218", "IAPWS R7-97(2012), Table 5, at 300 K, 3 MPa"}};
 
-inline Outcome<ThermalExpansion> water_thermal_expansion(Temperature temperature, AbsolutePressure pressure, Steps steps)
+inline Outcome<ThermalExpansion> water_thermal_expansion(Temperature temperature, AbsolutePressure pressure,
+                                                         Steps steps)
 {
     if (water::boils(temperature, pressure)) return water::no_liquid(temperature, pressure);
     const water::Liquid liquid(temperature, pressure);
@@ -99,9 +103,11 @@ inline constexpr Record<&water_thermal_expansion> water_thermal_expansion_record
     .meaning = "Cubic expansion coefficient of liquid water at constant pressure",
     .also = "coefficient of expansion of water",
     .inputs = {water::temperature_input, water::pressure_input},
-    .results = {output("expansion", "alpha_v", units::per_K, "growth of the volume a kelvin; negative below about 4 degC")},
+    .results = {output("expansion", "alpha_v", units::per_K,
+                       "growth of the volume a kelvin; negative below about 4 degC")},
     .equation = "alpha_v = (1 - tau gamma_pitau/gamma_pi)/T, pi = p/16.53 MPa, tau = 1386 K/T",
-    .source = "IAPWS R7-97(2012), clause 5.1, equation (7), derived by differentiation: alpha_v = (1/v)(dv/dT) at constant p",
+    .source =
+        "IAPWS R7-97(2012), clause 5.1, equation (7), derived by differentiation: alpha_v = (1/v)(dv/dT) at constant p",
     .cautions = {water::pure_only},
     .example = {"26.85, 30", "0.00027735453", "python3-iapws 1.5.2, IAPWS-IF97 region 1"}};
 
@@ -122,14 +128,19 @@ inline constexpr Record<&water_bulk_modulus> water_bulk_modulus_record{
     .also = "compressibility of water",
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("bulk_modulus", "K_s", units::GPa, "isentropic bulk modulus, rho w^2")},
-    .equation = "K_s = rho w^2, w^2 = R T gamma_pi^2/((gamma_pi - tau gamma_pitau)^2/(tau^2 gamma_tautau) - gamma_pipi)",
-    .source = "IAPWS R7-97(2012), clause 5.1, equation (7), Tables 2 and 3, speed of sound w (coefficients as in python3-iapws "
+    .equation =
+        "K_s = rho w^2, w^2 = R T gamma_pi^2/((gamma_pi - tau gamma_pitau)^2/(tau^2 gamma_tautau) - gamma_pipi)",
+    .source = "IAPWS R7-97(2012), clause 5.1, equation (7), Tables 2 and 3, speed of sound w (coefficients as in "
+              "python3-iapws "
               "1.5.2, which reproduces the release's Table 5)",
     .cautions = {water::pure_only, "IAPWS-IF97 lies up to 0.4 % from the scientific equation IAPWS-95 here.",
-                 "A trace of undissolved gas, even 0.1 % by volume, lowers the bulk modulus of water at low pressure many times."},
-    .example = {"26.85, 30", "2.26839666", "IAPWS R7-97(2012), Table 5, at 300 K, 3 MPa: w = 1507.73921 m/s, v = 0.100215168e-2 m3/kg"}};
+                 "A trace of undissolved gas, even 0.1 % by volume, lowers the bulk modulus of water at low pressure "
+                 "many times."},
+    .example = {"26.85, 30", "2.26839666",
+                "IAPWS R7-97(2012), Table 5, at 300 K, 3 MPa: w = 1507.73921 m/s, v = 0.100215168e-2 m3/kg"}};
 
-inline Outcome<DynamicViscosity> water_dynamic_viscosity(Temperature temperature, AbsolutePressure pressure, Steps steps)
+inline Outcome<DynamicViscosity> water_dynamic_viscosity(Temperature temperature, AbsolutePressure pressure,
+                                                         Steps steps)
 {
     if (water::boils(temperature, pressure)) return water::no_liquid(temperature, pressure);
     const Density density = water::Liquid(temperature, pressure).density();
@@ -144,12 +155,14 @@ inline constexpr Record<&water_dynamic_viscosity> water_dynamic_viscosity_record
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("dynamic_viscosity", "mu", units::mPas, "dynamic viscosity")},
     .equation = "mu = mu_0(T) mu_1(T, rho) x 1e-6 Pa s, rho from IAPWS-IF97",
-    .source = "IAPWS R12-08, equations (10) to (12), Tables 1 and 2, without critical enhancement (clause 3); density: IAPWS "
-              "R7-97(2012), region 1 (coefficients as in python3-iapws 1.5.2, which reproduces Table 4 of R12-08)",
+    .source =
+        "IAPWS R12-08, equations (10) to (12), Tables 1 and 2, without critical enhancement (clause 3); density: IAPWS "
+        "R7-97(2012), region 1 (coefficients as in python3-iapws 1.5.2, which reproduces Table 4 of R12-08)",
     .cautions = {water::pure_only},
     .example = {"20, 1.01325", "1.0016", "ISO/TR 3666:1998: 1.0016 mPa s at 20 degC and one atmosphere"}};
 
-inline Outcome<KinematicViscosity> water_kinematic_viscosity(Temperature temperature, AbsolutePressure pressure, Steps steps)
+inline Outcome<KinematicViscosity> water_kinematic_viscosity(Temperature temperature, AbsolutePressure pressure,
+                                                             Steps steps)
 {
     if (water::boils(temperature, pressure)) return water::no_liquid(temperature, pressure);
     const Density density = water::Liquid(temperature, pressure).density();
@@ -166,8 +179,9 @@ inline constexpr Record<&water_kinematic_viscosity> water_kinematic_viscosity_re
     .inputs = {water::temperature_input, water::pressure_input},
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity")},
     .equation = "nu = mu/rho, mu from IAPWS R12-08, rho from IAPWS-IF97",
-    .source = "IAPWS R12-08, equations (10) to (12), Tables 1 and 2, without critical enhancement (clause 3); density: IAPWS "
-              "R7-97(2012), region 1 (coefficients as in python3-iapws 1.5.2, which reproduces Table 4 of R12-08)",
+    .source =
+        "IAPWS R12-08, equations (10) to (12), Tables 1 and 2, without critical enhancement (clause 3); density: IAPWS "
+        "R7-97(2012), region 1 (coefficients as in python3-iapws 1.5.2, which reproduces Table 4 of R12-08)",
     .cautions = {water::pure_only},
     .example = {"20, 1.01325", "1.0034", "ISO/TR 3666:1998: 1.0034 mm2/s at 20 degC and one atmosphere"}};
 

@@ -19,17 +19,17 @@ struct Term {
 };
 
 inline constexpr std::array<Term, 34> terms{{
-    {0, -2, 0.14632971213167},       {0, -1, -0.84548187169114},      {0, 0, -0.37563603672040e1},
-    {0, 1, 0.33855169168385e1},      {0, 2, -0.95791963387872},       {0, 3, 0.15772038513228},
-    {0, 4, -0.16616417199501e-1},    {0, 5, 0.81214629983568e-3},     {1, -9, 0.28319080123804e-3},
-    {1, -7, -0.60706301565874e-3},   {1, -1, -0.18990068218419e-1},   {1, 0, -0.32529748770505e-1},
-    {1, 1, -0.21841717175414e-1},    {1, 3, -0.52838357969930e-4},    {2, -3, -0.47184321073267e-3},
-    {2, 0, -0.30001780793026e-3},    {2, 1, 0.47661393906987e-4},     {2, 3, -0.44141845330846e-5},
-    {2, 17, -0.72694996297594e-15},  {3, -4, -0.31679644845054e-4},   {3, 0, -0.28270797985312e-5},
-    {3, 6, -0.85205128120103e-9},    {4, -5, -0.22425281908000e-5},   {4, -2, -0.65171222895601e-6},
-    {4, 10, -0.14341729937924e-12},  {5, -8, -0.40516996860117e-6},   {8, -11, -0.12734301741641e-8},
-    {8, -6, -0.17424871230634e-9},   {21, -29, -0.68762131295531e-18},{23, -31, 0.14478307828521e-19},
-    {29, -38, 0.26335781662795e-22}, {30, -39, -0.11947622640071e-22},{31, -40, 0.18228094581404e-23},
+    {0, -2, 0.14632971213167},        {0, -1, -0.84548187169114},       {0, 0, -0.37563603672040e1},
+    {0, 1, 0.33855169168385e1},       {0, 2, -0.95791963387872},        {0, 3, 0.15772038513228},
+    {0, 4, -0.16616417199501e-1},     {0, 5, 0.81214629983568e-3},      {1, -9, 0.28319080123804e-3},
+    {1, -7, -0.60706301565874e-3},    {1, -1, -0.18990068218419e-1},    {1, 0, -0.32529748770505e-1},
+    {1, 1, -0.21841717175414e-1},     {1, 3, -0.52838357969930e-4},     {2, -3, -0.47184321073267e-3},
+    {2, 0, -0.30001780793026e-3},     {2, 1, 0.47661393906987e-4},      {2, 3, -0.44141845330846e-5},
+    {2, 17, -0.72694996297594e-15},   {3, -4, -0.31679644845054e-4},    {3, 0, -0.28270797985312e-5},
+    {3, 6, -0.85205128120103e-9},     {4, -5, -0.22425281908000e-5},    {4, -2, -0.65171222895601e-6},
+    {4, 10, -0.14341729937924e-12},   {5, -8, -0.40516996860117e-6},    {8, -11, -0.12734301741641e-8},
+    {8, -6, -0.17424871230634e-9},    {21, -29, -0.68762131295531e-18}, {23, -31, 0.14478307828521e-19},
+    {29, -38, 0.26335781662795e-22},  {30, -39, -0.11947622640071e-22}, {31, -40, 0.18228094581404e-23},
     {32, -41, -0.93537087292458e-25},
 }};
 
@@ -69,7 +69,8 @@ constexpr void add_term(Gamma& sum, double a, double b, double over_b)
     const double of_tau = power<t.j>(b, over_b);
     if constexpr (t.i > 0) sum.pi -= t.n * t.i * power<t.i - 1>(a) * of_tau;
     if constexpr (t.i > 1) sum.pi_pi += t.n * t.i * (t.i - 1) * power<t.i - 2>(a) * of_tau;
-    if constexpr (t.j * (t.j - 1) != 0) sum.tau_tau += t.n * power<t.i>(a) * t.j * (t.j - 1) * power<t.j - 2>(b, over_b);
+    if constexpr (t.j * (t.j - 1) != 0)
+        sum.tau_tau += t.n * power<t.i>(a) * t.j * (t.j - 1) * power<t.j - 2>(b, over_b);
     if constexpr (t.i > 0 && t.j != 0) sum.pi_tau -= t.n * t.i * power<t.i - 1>(a) * t.j * power<t.j - 1>(b, over_b);
 }
 
@@ -85,8 +86,8 @@ inline Gamma gamma(double pi, double tau)
     return sum;
 }
 
-inline constexpr auto gas_constant = SpecificHeat::from_value(461.526);                     // clause 4
-inline constexpr auto reducing_pressure = PressureDifference::from_value(16.53e6);          // with equation (7)
+inline constexpr auto gas_constant = SpecificHeat::from_value(461.526);             // clause 4
+inline constexpr auto reducing_pressure = PressureDifference::from_value(16.53e6);  // with equation (7)
 inline constexpr auto reducing_temperature = TemperatureDifference::from_value(1386.0);
 
 }  // namespace region1
@@ -95,8 +96,8 @@ inline constexpr auto reducing_temperature = TemperatureDifference::from_value(1
 class Liquid {
 public:
     Liquid(Temperature t, AbsolutePressure p)
-        : t_(t.above_zero()), p_(p.above_zero()), pi_(p_ / region1::reducing_pressure), tau_(region1::reducing_temperature / t_),
-          gamma_(region1::gamma(pi_, tau_))
+        : t_(t.above_zero()), p_(p.above_zero()), pi_(p_ / region1::reducing_pressure),
+          tau_(region1::reducing_temperature / t_), gamma_(region1::gamma(pi_, tau_))
     {
     }
 

@@ -1,5 +1,5 @@
-// Where water boils: IAPWS-IF97 region 4. IAPWS R7-97(2012), clause 8, equations (29) to (31), coefficients of Table 34.
-// The equation is dimensional: kelvin and megapascal.
+// Where water boils: IAPWS-IF97 region 4. IAPWS R7-97(2012), clause 8, equations (29) to (31), coefficients of
+// Table 34. The equation is dimensional: kelvin and megapascal.
 #pragma once
 
 #include <cutwater/unit_table.hpp>
@@ -10,9 +10,16 @@ namespace cutwater::formulas::water {
 
 namespace region4 {
 inline constexpr double n[] = {0,  // the release counts from 1
-                               0.11670521452767e4,  -0.72421316703206e6, -0.17073846940092e2, 0.12020824702470e5,
-                               -0.32325550322333e7, 0.14915108613530e2,  -0.48232657361591e4, 0.40511340542057e6,
-                               -0.23855557567849,   0.65017534844798e3};
+                               0.11670521452767e4,
+                               -0.72421316703206e6,
+                               -0.17073846940092e2,
+                               0.12020824702470e5,
+                               -0.32325550322333e7,
+                               0.14915108613530e2,
+                               -0.48232657361591e4,
+                               0.40511340542057e6,
+                               -0.23855557567849,
+                               0.65017534844798e3};
 }  // namespace region4
 
 inline AbsolutePressure saturation_pressure(Temperature t)

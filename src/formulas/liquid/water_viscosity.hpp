@@ -1,5 +1,5 @@
-// Viscosity of water from its temperature and density. IAPWS R12-08, equations (10) to (12), coefficients of Tables 1 and 2;
-// the critical enhancement is left out, as clause 3 allows for industrial use.
+// Viscosity of water from its temperature and density. IAPWS R12-08, equations (10) to (12), coefficients of Tables 1
+// and 2; the critical enhancement is left out, as clause 3 allows for industrial use.
 #pragma once
 
 #include "elementary/elementary.hpp"

@@ -13,17 +13,60 @@
 namespace cutwater::formulas {
 
 enum class TwoConstantFitting {
-    elbow_90_screwed, elbow_90_flanged, elbow_90_long, mitre_90_one, mitre_90_three, elbow_45,
-    elbow_45_long, return_flanged, return_long, tee_run_screwed, tee_run_flanged, tee_branch,
-    tee_branch_stub, gate, ball, plug, globe, angle,
-    diaphragm, butterfly, lift_check, swing_check, tilting_check
+    elbow_90_screwed,
+    elbow_90_flanged,
+    elbow_90_long,
+    mitre_90_one,
+    mitre_90_three,
+    elbow_45,
+    elbow_45_long,
+    return_flanged,
+    return_long,
+    tee_run_screwed,
+    tee_run_flanged,
+    tee_branch,
+    tee_branch_stub,
+    gate,
+    ball,
+    plug,
+    globe,
+    angle,
+    diaphragm,
+    butterfly,
+    lift_check,
+    swing_check,
+    tilting_check
 };
 enum class ThreeConstantFitting {
-    elbow_90_screwed, elbow_90_screwed_long, elbow_90_flanged, bend_90_r2, bend_90_r4, bend_90_r6,
-    mitre_90_one, mitre_90_two, mitre_90_three, elbow_45, elbow_45_long, return_screwed,
-    return_flanged, return_long, tee_branch, tee_branch_screwed, tee_branch_stub, tee_run_screwed,
-    tee_run_flanged, angle_45, angle_90, globe, plug, plug_branch,
-    gate, ball, diaphragm, swing_check, lift_check
+    elbow_90_screwed,
+    elbow_90_screwed_long,
+    elbow_90_flanged,
+    bend_90_r2,
+    bend_90_r4,
+    bend_90_r6,
+    mitre_90_one,
+    mitre_90_two,
+    mitre_90_three,
+    elbow_45,
+    elbow_45_long,
+    return_screwed,
+    return_flanged,
+    return_long,
+    tee_branch,
+    tee_branch_screwed,
+    tee_branch_stub,
+    tee_run_screwed,
+    tee_run_flanged,
+    angle_45,
+    angle_90,
+    globe,
+    plug,
+    plug_branch,
+    gate,
+    ball,
+    diaphragm,
+    swing_check,
+    lift_check
 };
 
 }  // namespace cutwater::formulas
@@ -98,20 +141,15 @@ struct ThreeConstants {
 
 // In the order of their words.
 inline constexpr TwoConstants two_constants[] = {
-    {800, 0.4}, {800, 0.25}, {800, 0.2}, {1000, 1.15}, {800, 0.3},
-    {500, 0.2}, {500, 0.15}, {1000, 0.35}, {1000, 0.3}, {200, 0.1},
-    {150, 0.05}, {800, 0.8}, {1000, 1}, {300, 0.1}, {500, 0.15},
-    {1000, 0.25}, {1500, 4}, {1000, 2}, {1000, 2}, {800, 0.25},
-    {2000, 10}, {1500, 1.5}, {1000, 0.5}};
+    {800, 0.4},  {800, 0.25}, {800, 0.2},  {1000, 1.15}, {800, 0.3}, {500, 0.2},  {500, 0.15}, {1000, 0.35},
+    {1000, 0.3}, {200, 0.1},  {150, 0.05}, {800, 0.8},   {1000, 1},  {300, 0.1},  {500, 0.15}, {1000, 0.25},
+    {1500, 4},   {1000, 2},   {1000, 2},   {800, 0.25},  {2000, 10}, {1500, 1.5}, {1000, 0.5}};
 inline constexpr ThreeConstants three_constants[] = {
-    {800, 0.14, 4}, {800, 0.071, 4.2}, {800, 0.091, 4}, {800, 0.056, 3.9},
-    {800, 0.066, 3.9}, {800, 0.075, 4.2}, {1000, 0.27, 4}, {800, 0.068, 4.1},
-    {800, 0.035, 4.2}, {500, 0.071, 4.2}, {500, 0.052, 4}, {1000, 0.23, 4},
-    {1000, 0.12, 4}, {1000, 0.1, 4}, {800, 0.28, 4}, {500, 0.274, 4},
-    {1000, 0.34, 4}, {200, 0.091, 4}, {150, 0.05, 4}, {950, 0.25, 4},
-    {1000, 0.69, 4}, {1500, 1.7, 3.6}, {300, 0.084, 3.9}, {500, 0.41, 4},
-    {300, 0.037, 3.9}, {300, 0.017, 3.5}, {1000, 0.69, 4.9}, {1500, 0.46, 4},
-    {2000, 2.85, 3.8}};
+    {800, 0.14, 4},    {800, 0.071, 4.2}, {800, 0.091, 4},   {800, 0.056, 3.9}, {800, 0.066, 3.9}, {800, 0.075, 4.2},
+    {1000, 0.27, 4},   {800, 0.068, 4.1}, {800, 0.035, 4.2}, {500, 0.071, 4.2}, {500, 0.052, 4},   {1000, 0.23, 4},
+    {1000, 0.12, 4},   {1000, 0.1, 4},    {800, 0.28, 4},    {500, 0.274, 4},   {1000, 0.34, 4},   {200, 0.091, 4},
+    {150, 0.05, 4},    {950, 0.25, 4},    {1000, 0.69, 4},   {1500, 1.7, 3.6},  {300, 0.084, 3.9}, {500, 0.41, 4},
+    {300, 0.037, 3.9}, {300, 0.017, 3.5}, {1000, 0.69, 4.9}, {1500, 0.46, 4},   {2000, 2.85, 3.8}};
 static_assert(std::size(two_constants) == words_of<TwoConstantFitting>.size());
 static_assert(std::size(three_constants) == words_of<ThreeConstantFitting>.size());
 
@@ -119,10 +157,11 @@ constexpr auto reynolds()
 {
     return input("reynolds_number", "Re", units::number, between(1, 1e9), "Reynolds number on the fitting's bore");
 }
-inline constexpr const char* one_velocity =
-    "The coefficient goes with the velocity head in the fitting's own bore: of another bore it must be turned by the fourth power of "
-    "the ratio of bores.";
-inline constexpr const char* spread = "Loss coefficients of one kind of fitting scatter by 25 to 50 % from maker to maker.";
+inline constexpr const char* one_velocity = "The coefficient goes with the velocity head in the fitting's own bore: of "
+                                            "another bore it must be turned by the fourth power of "
+                                            "the ratio of bores.";
+inline constexpr const char* spread =
+    "Loss coefficients of one kind of fitting scatter by 25 to 50 % from maker to maker.";
 
 }  // namespace fittings
 
@@ -136,15 +175,18 @@ inline constexpr Record<&fitting_loss_coefficient> fitting_loss_coefficient_reco
     .name = "fitting_loss_coefficient",
     .meaning = "Loss coefficient of a fitting or valve by the method of two constants, laminar flow included",
     .also = "2-K method|Hooper|K factor|resistance coefficient|elbow|tee|gate valve|check valve|minor loss",
-    .inputs = {choice<TwoConstantFitting>("fitting", "fitting", "kind of fitting or valve, fully open"), fittings::reynolds(),
-               input("bore", "d", units::mm, between(10, 2000), "inside diameter")},
+    .inputs = {choice<TwoConstantFitting>("fitting", "fitting", "kind of fitting or valve, fully open"),
+               fittings::reynolds(), input("bore", "d", units::mm, between(10, 2000), "inside diameter")},
     .results = {output("loss_coefficient", "K", units::number, "times the velocity head gives the head lost")},
     .equation = "K = K_1/Re + K_inf (1 + 1/d), d in inches",
-    .source = "W. B. Hooper, Chem. Eng. 88 (1981) no. 17, 96-100 (constants as the open library fluids 1.0.22 carries them, read)",
+    .source = "W. B. Hooper, Chem. Eng. 88 (1981) no. 17, 96-100 (constants as the open library fluids 1.0.22 carries "
+              "them, read)",
     .cautions = {fittings::spread, fittings::one_velocity},
-    .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 102.26", "0.32010", "hand calculation: 0.008 + 0.25 (1 + 1/4.02598)"}};
+    .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 102.26", "0.32010",
+                "hand calculation: 0.008 + 0.25 (1 + 1/4.02598)"}};
 
-inline Outcome<Ratio> fitting_loss_coefficient_by_size(ThreeConstantFitting fitting, Ratio reynolds_number, Count nominal_diameter)
+inline Outcome<Ratio> fitting_loss_coefficient_by_size(ThreeConstantFitting fitting, Ratio reynolds_number,
+                                                       Count nominal_diameter)
 {
     if (!nominal::find(nominal_diameter)) return nominal::no_such_size(nominal_diameter);
     const fittings::ThreeConstants k = fittings::three_constants[static_cast<int>(fitting)];
@@ -156,12 +198,16 @@ inline constexpr Record<&fitting_loss_coefficient_by_size> fitting_loss_coeffici
     .name = "fitting_loss_coefficient_by_size",
     .meaning = "Loss coefficient of a fitting or valve by the method of three constants, which follows the size better",
     .also = "3-K method|Darby|K factor|resistance coefficient|elbow|tee|globe valve|minor loss",
-    .inputs = {choice<ThreeConstantFitting>("fitting", "fitting", "kind of fitting or valve, fully open"), fittings::reynolds(),
-               input("nominal_diameter", "DN", units::count, between(15, 1200), "nominal size DN: 100 for NPS 4, 50 for NPS 2, 25 for NPS 1")},
+    .inputs = {choice<ThreeConstantFitting>("fitting", "fitting", "kind of fitting or valve, fully open"),
+               fittings::reynolds(),
+               input("nominal_diameter", "DN", units::count, between(15, 1200),
+                     "nominal size DN: 100 for NPS 4, 50 for NPS 2, 25 for NPS 1")},
     .results = {output("loss_coefficient", "K", units::number, "times the velocity head gives the head lost")},
     .equation = "K = K_m/Re + K_i (1 + K_d/D_n^0.3), D_n the NPS of that DN, in inches",
-    .source = "R. Darby, Chem. Eng. 108 (2001) no. 4, 127-130 (constants as the open library fluids 1.0.22 carries them, read)",
+    .source = "R. Darby, Chem. Eng. 108 (2001) no. 4, 127-130 (constants as the open library fluids 1.0.22 carries "
+              "them, read)",
     .cautions = {fittings::spread, fittings::one_velocity},
-    .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 100", "0.33915", "hand calculation: 0.008 + 0.091 (1 + 4/1.51572)"}};
+    .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 100", "0.33915",
+                "hand calculation: 0.008 + 0.091 (1 + 4/1.51572)"}};
 
 }  // namespace cutwater::formulas

@@ -11,7 +11,26 @@
 
 namespace cutwater::formulas {
 
-enum class PipeSchedule { s5, s10, s20, s30, s40, s60, s80, s100, s120, s140, s160, std, xs, xxs, s5s, s10s, s40s, s80s };
+enum class PipeSchedule {
+    s5,
+    s10,
+    s20,
+    s30,
+    s40,
+    s60,
+    s80,
+    s100,
+    s120,
+    s140,
+    s160,
+    std,
+    xs,
+    xxs,
+    s5s,
+    s10s,
+    s40s,
+    s80s
+};
 
 }  // namespace cutwater::formulas
 
@@ -46,15 +65,33 @@ inline constexpr Size sizes[] = {
     {100, 114.3, {2.11, 3.05, 0, 4.78, 6.02, 0, 8.56, 0, 11.13, 0, 13.49, 6.02, 8.56, 17.12, 2.11, 3.05, 6.02, 8.56}},
     {125, 141.3, {2.77, 3.4, 0, 0, 6.55, 0, 9.53, 0, 12.7, 0, 15.88, 6.55, 9.53, 19.05, 2.77, 3.4, 6.55, 9.53}},
     {150, 168.3, {2.77, 3.4, 0, 0, 7.11, 0, 10.97, 0, 14.27, 0, 18.26, 7.11, 10.97, 21.95, 2.77, 3.4, 7.11, 10.97}},
-    {200, 219.1, {2.77, 3.76, 6.35, 7.04, 8.18, 10.31, 12.7, 15.09, 18.26, 20.62, 23.01, 8.18, 12.7, 22.23, 2.77, 3.76, 8.18, 12.7}},
-    {250, 273, {3.4, 4.19, 6.35, 7.8, 9.27, 12.7, 15.09, 18.26, 21.44, 25.4, 28.58, 9.27, 12.7, 25.4, 3.4, 4.19, 9.27, 12.7}},
-    {300, 323.8, {3.96, 4.57, 6.35, 8.38, 10.31, 14.27, 17.48, 21.44, 25.4, 28.58, 33.32, 9.53, 12.7, 25.4, 3.96, 4.57, 9.53, 12.7}},
-    {350, 355.6, {3.96, 6.35, 7.92, 9.53, 11.13, 15.09, 19.05, 23.83, 27.79, 31.75, 35.71, 9.53, 12.7, 0, 3.96, 4.78, 9.53, 12.7}},
-    {400, 406.4, {4.19, 6.35, 7.92, 9.53, 12.7, 16.66, 21.44, 26.19, 30.96, 36.53, 40.49, 9.53, 12.7, 0, 4.19, 4.78, 9.53, 12.7}},
-    {450, 457, {4.19, 6.35, 7.92, 11.13, 14.27, 19.05, 23.83, 29.36, 34.93, 39.67, 45.24, 9.53, 12.7, 0, 4.19, 4.78, 9.53, 12.7}},
-    {500, 508, {4.78, 6.35, 9.53, 12.7, 15.09, 20.62, 26.19, 32.54, 38.1, 44.45, 50.01, 9.53, 12.7, 0, 4.78, 5.54, 9.53, 12.7}},
+    {200,
+     219.1,
+     {2.77, 3.76, 6.35, 7.04, 8.18, 10.31, 12.7, 15.09, 18.26, 20.62, 23.01, 8.18, 12.7, 22.23, 2.77, 3.76, 8.18,
+      12.7}},
+    {250,
+     273,
+     {3.4, 4.19, 6.35, 7.8, 9.27, 12.7, 15.09, 18.26, 21.44, 25.4, 28.58, 9.27, 12.7, 25.4, 3.4, 4.19, 9.27, 12.7}},
+    {300,
+     323.8,
+     {3.96, 4.57, 6.35, 8.38, 10.31, 14.27, 17.48, 21.44, 25.4, 28.58, 33.32, 9.53, 12.7, 25.4, 3.96, 4.57, 9.53,
+      12.7}},
+    {350,
+     355.6,
+     {3.96, 6.35, 7.92, 9.53, 11.13, 15.09, 19.05, 23.83, 27.79, 31.75, 35.71, 9.53, 12.7, 0, 3.96, 4.78, 9.53, 12.7}},
+    {400,
+     406.4,
+     {4.19, 6.35, 7.92, 9.53, 12.7, 16.66, 21.44, 26.19, 30.96, 36.53, 40.49, 9.53, 12.7, 0, 4.19, 4.78, 9.53, 12.7}},
+    {450,
+     457,
+     {4.19, 6.35, 7.92, 11.13, 14.27, 19.05, 23.83, 29.36, 34.93, 39.67, 45.24, 9.53, 12.7, 0, 4.19, 4.78, 9.53, 12.7}},
+    {500,
+     508,
+     {4.78, 6.35, 9.53, 12.7, 15.09, 20.62, 26.19, 32.54, 38.1, 44.45, 50.01, 9.53, 12.7, 0, 4.78, 5.54, 9.53, 12.7}},
     {550, 559, {4.78, 6.35, 9.53, 12.7, 0, 22.23, 28.58, 34.93, 41.28, 47.63, 53.98, 9.53, 12.7, 0, 4.78, 5.54, 0, 0}},
-    {600, 610, {5.54, 6.35, 9.53, 14.27, 17.48, 24.61, 30.96, 38.89, 46.02, 52.37, 59.54, 9.53, 12.7, 0, 5.54, 6.35, 9.53, 12.7}},
+    {600,
+     610,
+     {5.54, 6.35, 9.53, 14.27, 17.48, 24.61, 30.96, 38.89, 46.02, 52.37, 59.54, 9.53, 12.7, 0, 5.54, 6.35, 9.53, 12.7}},
     {650, 660, {0, 7.92, 12.7, 0, 0, 0, 0, 0, 0, 0, 0, 9.53, 12.7, 0, 0, 0, 0, 0}},
     {700, 711, {0, 7.92, 12.7, 15.88, 0, 0, 0, 0, 0, 0, 0, 9.53, 12.7, 0, 0, 0, 0, 0}},
     {750, 762, {6.35, 7.92, 12.7, 15.88, 0, 0, 0, 0, 0, 0, 0, 9.53, 12.7, 0, 6.35, 7.92, 0, 0}},
@@ -78,10 +115,12 @@ inline const Size* find(Count dn)
 
 inline NoValue no_such_size(Count dn)
 {
-    return {CUTWATER_NO_ANSWER, "nominal_diameter",
-            "DN {0} is no nominal size of the standard: 6, 8, 10, 15, 20, 25, 32, 40, 50, 65, 80, 90, 100, 125, 150, 200, "
-            "250, 300, then by 50 to 1200",
-            {{dn.value, ""}}};
+    return {
+        CUTWATER_NO_ANSWER,
+        "nominal_diameter",
+        "DN {0} is no nominal size of the standard: 6, 8, 10, 15, 20, 25, 32, 40, 50, 65, 80, 90, 100, 125, 150, 200, "
+        "250, 300, then by 50 to 1200",
+        {{dn.value, ""}}};
 }
 
 /// NPS of a DN from 15 on: DN 65 is NPS 2 1/2, DN 100 is NPS 4.
@@ -95,7 +134,10 @@ inline Outcome<std::tuple<Length, Length, Length>> nominal_pipe_bore(Count nomin
     if (!size) return nominal::no_such_size(nominal_diameter);
     const double wall = size->wall[static_cast<int>(schedule)];
     if (wall == 0)
-        return NoValue{CUTWATER_NO_ANSWER, "schedule", "the standard has no wall of that schedule for DN {0}", {{nominal_diameter.value, ""}}};
+        return NoValue{CUTWATER_NO_ANSWER,
+                       "schedule",
+                       "the standard has no wall of that schedule for DN {0}",
+                       {{nominal_diameter.value, ""}}};
     return std::tuple(units::mm(size->outside - 2 * wall), units::mm(size->outside), units::mm(wall));
 }
 
@@ -103,13 +145,17 @@ inline constexpr Record<&nominal_pipe_bore> nominal_pipe_bore_record{
     .name = "nominal_pipe_bore",
     .meaning = "Inside diameter of a steel pipe by its nominal size and schedule",
     .also = "pipe ID|inside diameter|NPS|DN|schedule 40|schedule 80|pipe table|wall thickness of a pipe",
-    .inputs = {input("nominal_diameter", "DN", units::count, between(6, 1200), "nominal size DN: 100 for NPS 4, 50 for NPS 2, 25 for NPS 1"),
-               choice<PipeSchedule>("schedule", "schedule", "schedule or weight class; with S for stainless steel", PipeSchedule::s40)},
+    .inputs = {input("nominal_diameter", "DN", units::count, between(6, 1200),
+                     "nominal size DN: 100 for NPS 4, 50 for NPS 2, 25 for NPS 1"),
+               choice<PipeSchedule>("schedule", "schedule", "schedule or weight class; with S for stainless steel",
+                                    PipeSchedule::s40)},
     .results = {output("bore", "d", units::mm, "inside diameter of the nominal wall"),
-                output("outside_diameter", "D", units::mm, "outside diameter"), output("wall", "t", units::mm, "nominal wall")},
+                output("outside_diameter", "D", units::mm, "outside diameter"),
+                output("wall", "t", units::mm, "nominal wall")},
     .equation = "d = D - 2 t",
     .source = "ASME B36.10M and B36.19M dimensions (as the open library fluids 1.0.22 carries them, read)",
-    .cautions = {"Mill tolerance on the wall is 12.5 %: a bore may be larger or smaller. Lined, plastic and metric (EN 10220) pipes are "
+    .cautions = {"Mill tolerance on the wall is 12.5 %: a bore may be larger or smaller. Lined, plastic and metric (EN "
+                 "10220) pipes are "
                  "other pipes."},
     .example = {"100, \"40\"", "102.26, 114.3, 6.02", "hand calculation: 114.3 - 2 x 6.02"}};
 

@@ -27,7 +27,8 @@ inline constexpr Record<&hydraulic_power> hydraulic_power_record{
     .inputs = {power::flow(), power::head(), power::density()},
     .results = {output("hydraulic_power", "P_u", units::kW, "pump power output")},
     .equation = "P_u = rho g Q H",
-    .source = "ISO 17769-1:2012, pump power output (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.3 (excerpt read)",
+    .source = "ISO 17769-1:2012, pump power output (from memory of it); Hydraulic Institute, Engineering Data Book, "
+              "2nd edition, Eq. 1.B.3 (excerpt read)",
     .example = {"100, 50, 998.2", "13.59583", "hand calculation: 998.2 x 9.80665 x 50/36000"}};
 
 inline Power pump_power_input(Flow flow, Head head, Density density, Fraction efficiency, Steps steps)
@@ -45,7 +46,8 @@ inline constexpr Record<&pump_power_input> pump_power_input_record{
                input("efficiency", "eta", units::fraction, above_up_to(0, 1), "pump efficiency at that flow")},
     .results = {output("power_input", "P", units::kW, "pump power input")},
     .equation = "P = rho g Q H/eta",
-    .source = "ISO 17769-1:2012, pump power input (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.4 (excerpt read)",
+    .source = "ISO 17769-1:2012, pump power input (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd "
+              "edition, Eq. 1.B.4 (excerpt read)",
     .cautions = {"At no flow the formula gives no power; the true shut-off power is read from the pump's curve."},
     .example = {"100, 50, 998.2, 0.75", "18.12777", "hand calculation: 13.59583/0.75"}};
 
@@ -54,18 +56,23 @@ inline Fraction pump_efficiency(Flow flow, Head head, Density density, Power pow
     return {Ratio(hydraulic_power(flow, head, density) / power_input).value()};
 }
 
-inline constexpr auto pump_efficiency_record = record<&pump_efficiency>({
-    .name = "pump_efficiency",
-    .meaning = "Efficiency of a pump from its flow, head and shaft power",
-    .also = "wire power|field efficiency|efficiency from readings",
-    .inputs = {power::flow(), power::head(), power::density(), input("power_input", "P", units::kW, above(0), "power at the pump's shaft")},
-    .results = {output("efficiency", "eta", units::fraction, "pump efficiency")},
-    .equation = "eta = rho g Q H/P",
-    .source = "ISO 17769-1:2012, pump efficiency (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.5 (excerpt read)",
-    .example = {"100, 50, 998.2, 18.5", "0.734910", "hand calculation: 13.59583/18.5"}},
+inline constexpr auto pump_efficiency_record = record<&pump_efficiency>(
+    {.name = "pump_efficiency",
+     .meaning = "Efficiency of a pump from its flow, head and shaft power",
+     .also = "wire power|field efficiency|efficiency from readings",
+     .inputs = {power::flow(), power::head(), power::density(),
+                input("power_input", "P", units::kW, above(0), "power at the pump's shaft")},
+     .results = {output("efficiency", "eta", units::fraction, "pump efficiency")},
+     .equation = "eta = rho g Q H/P",
+     .source = "ISO 17769-1:2012, pump efficiency (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd "
+               "edition, Eq. 1.B.5 (excerpt read)",
+     .example = {"100, 50, 998.2, 18.5", "0.734910", "hand calculation: 13.59583/18.5"}},
     relation<"power_input", "flow", "head", "density">(
-        [](Power power_input, Flow flow, Head head, Density density) { return hydraulic_power(flow, head, density) <= power_input; },
-        "the shaft power must be at least the power given to the liquid, rho g Q H: no pump gives out more than it takes"));
+        [](Power power_input, Flow flow, Head head, Density density) {
+            return hydraulic_power(flow, head, density) <= power_input;
+        },
+        "the shaft power must be at least the power given to the liquid, rho g Q H: no pump gives out more than it "
+        "takes"));
 
 inline Torque shaft_torque(Power power_input, RotationalSpeed speed)
 {
@@ -77,7 +84,8 @@ inline constexpr Record<&shaft_torque> shaft_torque_record{
     .name = "shaft_torque",
     .meaning = "Torque of a shaft from its power and speed",
     .also = "torque|coupling torque|horsepower to torque",
-    .inputs = {input("power_input", "P", units::kW, from(0), "power at the shaft"), input("speed", "n", units::rpm, limits::speed_rpm, "speed of rotation")},
+    .inputs = {input("power_input", "P", units::kW, from(0), "power at the shaft"),
+               input("speed", "n", units::rpm, limits::speed_rpm, "speed of rotation")},
     .results = {output("torque", "T", units::Nm, "torque")},
     .equation = "T = P/(2 pi n)",
     .source = "mechanics; common practice",

@@ -18,24 +18,28 @@ enum class RatingSeries { primary, secondary, trade };
 template <>
 inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::MarginRule>{"ISO 13709", "process"};
 template <>
-inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::RatingSeries>{"primary", "secondary", "trade"};
+inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::RatingSeries>{"primary", "secondary",
+                                                                                         "trade"};
 
 namespace cutwater::formulas {
 
 namespace rating {
 
 // kW. IEC 60072-1:1991, table 7.
-inline constexpr double primary[] = {0.06, 0.09, 0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3.7, 5.5, 7.5, 11,  15,  18.5, 22,  30,
-                                     37,   45,   55,   75,   90,   110,  132,  150,  160, 185, 200, 220, 250, 280, 300, 315, 335,  355, 375,
-                                     400,  425,  450,  475,  500,  530,  560,  600,  630, 670, 710, 750, 800, 850, 900, 950, 1000};
+inline constexpr double primary[] = {0.06, 0.09, 0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3.7, 5.5, 7.5,
+                                     11,   15,   18.5, 22,   30,   37,   45,   55,   75,  90,  110, 132, 150, 160,
+                                     185,  200,  220,  250,  280,  300,  315,  335,  355, 375, 400, 425, 450, 475,
+                                     500,  530,  560,  600,  630,  670,  710,  750,  800, 850, 900, 950, 1000};
 // Both series of that table in one list.
-inline constexpr double secondary[] = {0.06, 0.09, 0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 1.8, 2.2, 3,   3.7, 4,   5.5, 6.3, 7.5,
-                                       10,   11,   13,   15,   17,   18.5, 20,   22,   25,  30,  33,  37,  40,  45,  50,  55,  63,  75,
-                                       80,   90,   100,  110,  125,  132,  150,  160,  185, 200, 220, 250, 280, 300, 315, 335, 355, 375,
-                                       400,  425,  450,  475,  500,  530,  560,  600,  630, 670, 710, 750, 800, 850, 900, 950, 1000};
+inline constexpr double secondary[] = {
+    0.06, 0.09, 0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 1.8, 2.2, 3,   3.7, 4,   5.5, 6.3, 7.5,
+    10,   11,   13,   15,   17,   18.5, 20,   22,   25,  30,  33,  37,  40,  45,  50,  55,  63,  75,
+    80,   90,   100,  110,  125,  132,  150,  160,  185, 200, 220, 250, 280, 300, 315, 335, 355, 375,
+    400,  425,  450,  475,  500,  530,  560,  600,  630, 670, 710, 750, 800, 850, 900, 950, 1000};
 // What is kept in stock: the ratings of the efficiency tables, a mixture of both series.
-inline constexpr double trade[] = {0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3,   4,   5.5, 7.5, 11,  15,  18.5, 22,  30,  37,  45,
-                                   55,   75,   90,   110,  132,  160,  200, 250, 315, 355, 400, 450, 500, 560, 630, 710,  800, 900, 1000};
+inline constexpr double trade[] = {0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3,   4,   5.5, 7.5,
+                                   11,   15,   18.5, 22,   30,   37,   45,  55,  75,  90,  110, 132, 160,
+                                   200,  250,  315,  355,  400,  450,  500, 560, 630, 710, 800, 900, 1000};
 
 constexpr std::span<const double> list(RatingSeries series)
 {
@@ -54,33 +58,42 @@ constexpr double margin(double rating_kw, MarginRule rule)
     return rating_kw <= 7.5 ? 1.20 : rating_kw <= 40 ? 1.15 : 1.10;
 }
 
-inline constexpr const char* by_rating = "The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.";
-inline constexpr const char* whole_range =
-    "Check the power at the end of the curve too, and at the greatest density and viscosity the pump will meet, starting cold included.";
-inline constexpr const char* source_margin =
-    "\"ISO 13709\": ISO 13709:2009, 7.1.5, driver margin (from memory of it); \"process\": common practice for pumps to ISO 5199, ISO 9905 and "
-    "ISO 9908, whose own curve could not be read";
+inline constexpr const char* by_rating =
+    "The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.";
+inline constexpr const char* whole_range = "Check the power at the end of the curve too, and at the greatest density "
+                                           "and viscosity the pump will meet, starting cold included.";
+inline constexpr const char* source_margin = "\"ISO 13709\": ISO 13709:2009, 7.1.5, driver margin (from memory of it); "
+                                             "\"process\": common practice for pumps to ISO 5199, ISO 9905 and "
+                                             "ISO 9908, whose own curve could not be read";
 
 constexpr auto rule()
 {
     return choice<MarginRule>("rule", "rule",
-                              "\"ISO 13709\": 1.25 below 22 kW, 1.15 from 22 to 55 kW, 1.10 above; \"process\": 1.20 up to 7.5 kW, 1.15 up to 40 kW, 1.10 above",
+                              "\"ISO 13709\": 1.25 below 22 kW, 1.15 from 22 to 55 kW, 1.10 above; \"process\": 1.20 "
+                              "up to 7.5 kW, 1.15 up to 40 kW, 1.10 above",
                               MarginRule::iso_13709);
 }
 
 }  // namespace rating
 
-inline Ratio motor_power_margin(Power motor_rating, MarginRule rule) { return Ratio(rating::margin(units::kW.in(motor_rating), rule)); }
+inline Ratio motor_power_margin(Power motor_rating, MarginRule rule)
+{
+    return Ratio(rating::margin(units::kW.in(motor_rating), rule));
+}
 
 inline constexpr Record<&motor_power_margin> motor_power_margin_record{
     .name = "motor_power_margin",
     .meaning = "Least ratio of a motor's rating to the pump's power input",
     .also = "driver margin|motor oversize|service factor",
-    .inputs = {input("motor_rating", "P_N", units::kW, above_up_to(0, 100000), "rated output of the motor"), rating::rule()},
-    .results = {output("margin", "P_N/P", units::number, "rated motor output over pump power input at the rated duty, at least")},
-    .equation = "ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; 1.15 for P_N <= 40 kW; 1.10 above",
+    .inputs = {input("motor_rating", "P_N", units::kW, above_up_to(0, 100000), "rated output of the motor"),
+               rating::rule()},
+    .results = {output("margin", "P_N/P", units::number,
+                       "rated motor output over pump power input at the rated duty, at least")},
+    .equation = "ISO 13709: 1.25 for P_N < 22 kW; 1.15 for P_N <= 55 kW; 1.10 above. process: 1.20 for P_N <= 7.5 kW; "
+                "1.15 for P_N <= 40 kW; 1.10 above",
     .source = rating::source_margin,
-    .cautions = {rating::by_rating, rating::whole_range, "ISO 5199's own curve asks more of small motors (from memory)."},
+    .cautions = {rating::by_rating, rating::whole_range,
+                 "ISO 5199's own curve asks more of small motors (from memory)."},
     .example = {"30", "1.15", "the bracket as stated"}};
 
 inline Outcome<std::tuple<Power, Ratio>> motor_rating_needed(Power power_input, MarginRule rule, RatingSeries series)
@@ -90,7 +103,8 @@ inline Outcome<std::tuple<Power, Ratio>> motor_rating_needed(Power power_input, 
         if (candidate * (1 + 1e-12) >= rating::margin(candidate, rule) * needed)  // 17.6 kW x 1.25 is 22 kW
             return std::tuple(units::kW(candidate), Ratio(candidate / needed));
     const double last = rating::list(series).back();
-    return NoValue{.status = CUTWATER_NO_ANSWER, .argument = "power_input",
+    return NoValue{.status = CUTWATER_NO_ANSWER,
+                   .argument = "power_input",
                    .sentence = "a pump power input of {0} asks for a motor above {1}, the last rating of the series",
                    .numbers = {number_in(power_input, units::kW), number_in(units::kW(last), units::kW)}};
 }
@@ -101,12 +115,15 @@ inline constexpr Record<&motor_rating_needed> motor_rating_needed_record{
     .also = "motor size|driver sizing|motor nameplate|HP of the motor|horsepower needed|which motor|motor too small|"
             "motor sizing|driver margin",
     .inputs = {input("power_input", "P", units::kW, above(0), "pump power input at the rated duty"), rating::rule(),
-               choice<RatingSeries>("series", "series", "\"primary\": first series of IEC 60072-1; \"secondary\": both its series; \"trade\": ratings kept in stock",
+               choice<RatingSeries>("series", "series",
+                                    "\"primary\": first series of IEC 60072-1; \"secondary\": both its series; "
+                                    "\"trade\": ratings kept in stock",
                                     RatingSeries::trade)},
     .results = {output("motor_rating", "P_N", units::kW, "rated output of the motor"),
                 output("margin_obtained", "P_N/P", units::number, "that rating over the pump power input")},
     .equation = "P_N = the least rating of the series with P_N >= m(P_N) P, m the margin for that rating",
-    .source = "IEC 60072-1:1991, table 7, both series (from memory of it). Margin: \"ISO 13709\": ISO 13709:2009, 7.1.5 (from memory of it); "
+    .source = "IEC 60072-1:1991, table 7, both series (from memory of it). Margin: \"ISO 13709\": ISO 13709:2009, "
+              "7.1.5 (from memory of it); "
               "\"process\" and \"trade\": common practice",
     .cautions = {rating::by_rating, rating::whole_range,
                  "What is kept in stock differs from maker to maker and by country: some list 280 kW between 250 and "

@@ -118,7 +118,8 @@ inline constexpr Record<&axial_thrust> axial_thrust_record{
                input("momentum_force", "F_m", units::newton, rotor::force_n,
                      "force of the turned flow, by inlet_momentum_force"),
                input("shaft_end_force", "F_s", units::newton, rotor::force_n,
-                     "force of the suction pressure on the shaft, by shaft_end_force; 0 where the shaft passes through both sides"),
+                     "force of the suction pressure on the shaft, by shaft_end_force; 0 where the shaft passes through "
+                     "both sides"),
                input("weight", "W", units::newton, rotor::force_n,
                      "part of the rotor's weight that acts along the shaft, towards the suction; 0 when level", 0),
                input("scatter", "u", units::fraction, between(0, 1),

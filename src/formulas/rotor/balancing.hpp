@@ -10,7 +10,8 @@ namespace cutwater::formulas {
 namespace rotor {
 
 inline constexpr const char* vane_source =
-    "core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and Axial Flow Pumps, 2nd "
+    "core rotation between back vanes k_v = k + (1 - k) t/s, for k = 1/2 that of A. J. Stepanoff, Centrifugal and "
+    "Axial Flow Pumps, 2nd "
     "edition, 1957 (from memory of it); with no gap it gives the handbooks' relief 3/8 A rho (u_2^2 - u_1^2)/2; that "
     "the relief falls as the gap grows: V. S. Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 346 (read)";
 inline constexpr const char* vane_gap = "The gap decides: as an open impeller is set away from its front wall, the "
@@ -156,8 +157,9 @@ inline std::tuple<Force, PressureDifference> back_force_with_vanes(PressureDiffe
                                                                    Steps steps)
 {
     const Ratio between = rotor::turning_between_vanes(height, space, smooth);
-    const rotor::Ring rings[] = {
-        {0.5 * outer, 0.5 * vane_outer}, {0.5 * vane_outer, 0.5 * vane_inner}, {0.5 * vane_inner, 0.5 * sleeve}};
+    const rotor::Ring rings[] = {{0.5 * outer, 0.5 * vane_outer},
+                                 {0.5 * vane_outer, 0.5 * vane_inner},
+                                 {0.5 * vane_inner, 0.5 * sleeve}};
     const Ratio turning[] = {smooth, between, smooth};
     Force force{};
     PressureDifference pressure = rim;

@@ -21,7 +21,8 @@ public:
          double shear_modulus)
         : lengths_(lengths), diameters_(diameters), bearings_(bearings), modulus_(modulus),
           shear_modulus_(shear_modulus)
-    {}
+    {
+    }
 
     /// What the two bearings bear of a force of 1 at a place.
     double first_reaction(double place) const { return 1 - second_reaction(place); }
@@ -34,8 +35,8 @@ public:
     double flexibility(double here, double there) const
     {
         const Unit a = unit(here), b = unit(there);
-        double sum =
-            a.first * b.first * give(bearings_.first_stiff) + a.second * b.second * give(bearings_.second_stiff);
+        double sum = a.first * b.first * give(bearings_.first_stiff) +
+                     a.second * b.second * give(bearings_.second_stiff);
         double x = 0, section_end = 0;
         for (std::size_t i = 0; i < lengths_.size(); ++i) {
             const double d = diameters_[i].value();
@@ -69,8 +70,8 @@ public:
             const double d = diameters_[i].value();
             section_end += lengths_[i].value();
             while (x < section_end) {
-                const double end =
-                    std::min({section_end, after(x, place), after(x, bearings_.first), after(x, bearings_.second)});
+                const double end = std::min(
+                    {section_end, after(x, place), after(x, bearings_.first), after(x, bearings_.second)});
                 const double middle = 0.5 * (x + end), half = 0.5 * (end - x);
                 const double mass = density * pi / 4 * d * d * half;
                 for (int k = 0; k < 2; ++k) {
@@ -137,7 +138,8 @@ constexpr auto diameters()
 constexpr auto elastic_modulus(double fallback)
 {
     return input("elastic_modulus", "E", units::GPa, modulus_gpa,
-                 "modulus of elasticity of the shaft; about 205 for carbon steel, 200 duplex, 193 austenitic", fallback);
+                 "modulus of elasticity of the shaft; about 205 for carbon steel, 200 duplex, 193 austenitic",
+                 fallback);
 }
 inline constexpr Interval stiffness_nmm = between(100, 1e12);
 constexpr auto inboard_stiffness()

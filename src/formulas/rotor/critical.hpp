@@ -67,8 +67,10 @@ inline constexpr auto first_critical_speed_record = record<&first_critical_speed
                       "density of the shaft; 0 leaves its mass out", 7850),
                 rotor::elastic_modulus(205), rotor::inboard_stiffness(), rotor::outboard_stiffness(),
                 rotor::shear_modulus()},
-     .results = {output("lower_bound", "n_D", units::rpm, "of point masses by Dunkerley: their first critical speed is not below it"),
-                 output("upper_bound", "n_R", units::rpm, "of point masses by Rayleigh: their first critical speed is not above it")},
+     .results = {output("lower_bound", "n_D", units::rpm,
+                        "of point masses by Dunkerley: their first critical speed is not below it"),
+                 output("upper_bound", "n_R", units::rpm,
+                        "of point masses by Rayleigh: their first critical speed is not above it")},
      .equation = "n_D = 1/(2 pi) [Sum m_i a_ii + Integral mu a(x, x) dx]^-0.5; n_R = 1/(2 pi) {a_jj/[Sum m_i a_ij^2 + "
                  "Integral mu a(x, x_j)^2 dx]}^0.5; a: deflection by a force of 1, j: the mass with the greatest m a",
      .source = "S. Dunkerley, Phil. Trans. Royal Society A 185 (1894); Lord Rayleigh, The Theory of Sound; S. P. "

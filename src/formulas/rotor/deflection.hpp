@@ -87,46 +87,45 @@ inline std::tuple<Length, Force, Force> shaft_deflection(Series<Force> forces, S
     return {Length::from_value(y), Force::from_value(r_1), Force::from_value(r_2)};
 }
 
-inline constexpr auto shaft_deflection_record =
-    record<&shaft_deflection>(
-        {.name = "shaft_deflection",
-         .meaning = "Deflection of a stepped shaft on two bearings at any place, under any forces in one plane",
-         .also = "beam deflection|shaft sag|shaft bending",
-         .inputs = {series("forces", "F_i", units::newton, rotor::force_n,
-                           "forces across the shaft, in one plane; opposite ones negative", 1),
-                    series("places", "x_i", units::mm, between(0, 20000),
-                           "their places, from the end where the sections begin", 1),
-                    rotor::lengths(), rotor::diameters(),
-                    input("first_bearing", "x_1", units::mm, between(0, 20000), "place of the first bearing"),
-                    input("second_bearing", "x_2", units::mm, between(0, 20000), "place of the second bearing"),
-                    input("place", "x", units::mm, between(0, 20000), "where the deflection is wanted"),
-                    rotor::elastic_modulus(205), rotor::inboard_stiffness(), rotor::outboard_stiffness(),
-                    rotor::shear_modulus()},
-         .results = {output("deflection", "y", units::mm, "deflection in the direction of positive forces"),
-                     output("first_load", "R_1", units::newton, "load on the first bearing"),
-                     output("second_load", "R_2", units::newton, "load on the second bearing")},
-         .equation = "y = Sum F_i [Integral M_i m/(E I) dx + Integral V_i v/(kappa G A) dx + R_1i r_1/k_1 + R_2i "
-                     "r_2/k_2], m, v, r of a force of 1 at x",
-         .source = rotor::beam_source,
-         .cautions = {rotor::beam_limits, rotor::beam_defaults, rotor::release},
-         .example = {"[1000], [500], [1000], [50], 0, 1000, 500", "0.33125, 500, 500", "F L^3/(48 E I), by hand"}},
-        rotor::few_enough<"forces">(), rotor::few_enough<"lengths">(), pairs::equal_length<"places", "forces">(),
-        pairs::equal_length<"lengths", "diameters">(),
-        relation<"second_bearing", "first_bearing">([](Length second, Length first) { return second > first; },
-                                                    "it must lie beyond the first bearing"),
-        relation<"second_bearing", "lengths">(
-            [](Length second, Series<Length> lengths) { return rotor::on_shaft(second, lengths); },
-            "it must lie on the shaft"),
-        relation<"place", "lengths">([](Length at, Series<Length> lengths) { return rotor::on_shaft(at, lengths); },
-                                     "it must lie on the shaft"),
-        relation<"places", "lengths">(
-            [](Series<Length> places, Series<Length> lengths) {
-                for (std::size_t i = 0; i < places.size(); ++i)
-                    if (!rotor::on_shaft(places[i], lengths)) return false;
-                return true;
-            },
-            "every force must act on the shaft"),
-        rotor::shear_fits());
+inline constexpr auto shaft_deflection_record = record<&shaft_deflection>(
+    {.name = "shaft_deflection",
+     .meaning = "Deflection of a stepped shaft on two bearings at any place, under any forces in one plane",
+     .also = "beam deflection|shaft sag|shaft bending",
+     .inputs = {series("forces", "F_i", units::newton, rotor::force_n,
+                       "forces across the shaft, in one plane; opposite ones negative", 1),
+                series("places", "x_i", units::mm, between(0, 20000),
+                       "their places, from the end where the sections begin", 1),
+                rotor::lengths(), rotor::diameters(),
+                input("first_bearing", "x_1", units::mm, between(0, 20000), "place of the first bearing"),
+                input("second_bearing", "x_2", units::mm, between(0, 20000), "place of the second bearing"),
+                input("place", "x", units::mm, between(0, 20000), "where the deflection is wanted"),
+                rotor::elastic_modulus(205), rotor::inboard_stiffness(), rotor::outboard_stiffness(),
+                rotor::shear_modulus()},
+     .results = {output("deflection", "y", units::mm, "deflection in the direction of positive forces"),
+                 output("first_load", "R_1", units::newton, "load on the first bearing"),
+                 output("second_load", "R_2", units::newton, "load on the second bearing")},
+     .equation = "y = Sum F_i [Integral M_i m/(E I) dx + Integral V_i v/(kappa G A) dx + R_1i r_1/k_1 + R_2i "
+                 "r_2/k_2], m, v, r of a force of 1 at x",
+     .source = rotor::beam_source,
+     .cautions = {rotor::beam_limits, rotor::beam_defaults, rotor::release},
+     .example = {"[1000], [500], [1000], [50], 0, 1000, 500", "0.33125, 500, 500", "F L^3/(48 E I), by hand"}},
+    rotor::few_enough<"forces">(), rotor::few_enough<"lengths">(), pairs::equal_length<"places", "forces">(),
+    pairs::equal_length<"lengths", "diameters">(),
+    relation<"second_bearing", "first_bearing">([](Length second, Length first) { return second > first; },
+                                                "it must lie beyond the first bearing"),
+    relation<"second_bearing", "lengths">(
+        [](Length second, Series<Length> lengths) { return rotor::on_shaft(second, lengths); },
+        "it must lie on the shaft"),
+    relation<"place", "lengths">([](Length at, Series<Length> lengths) { return rotor::on_shaft(at, lengths); },
+                                 "it must lie on the shaft"),
+    relation<"places", "lengths">(
+        [](Series<Length> places, Series<Length> lengths) {
+            for (std::size_t i = 0; i < places.size(); ++i)
+                if (!rotor::on_shaft(places[i], lengths)) return false;
+            return true;
+        },
+        "every force must act on the shaft"),
+    rotor::shear_fits());
 
 inline InverseLength shaft_stiffness_ratio(Length overhang, Length diameter)
 {

@@ -46,8 +46,7 @@ inline Ratio radial_thrust_coefficient(Casing casing, Flow flow, Flow best, Rati
         const double x = rotor::radial_exponent(n_s);
         shape = std::abs(1 - elementary::pow(q, x));
         steps("x", "0.7 + 2.6 (51.645 n_s - 500)/3000", Ratio(x), units::number);
-    }
-    else if (casing == Casing::concentric)
+    } else if (casing == Casing::concentric)
         shape = q;
     return std::max(reference * shape, least);
 }

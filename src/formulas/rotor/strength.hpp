@@ -55,8 +55,8 @@ inline std::tuple<Stress, Stress, Stress, Stress> shaft_combined_stress(Torque m
                                                                         Length diameter)
 {
     const double d = diameter.value();
-    const double bending =
-        32 * moment.value() / (rotor::pi * d * d * d) + std::abs(axial.value()) / rotor::circle(diameter).value();
+    const double bending = 32 * moment.value() / (rotor::pi * d * d * d) +
+                           std::abs(axial.value()) / rotor::circle(diameter).value();
     const double shear = rotor::torsion(torque, diameter, {}).value();
     return {Stress::from_value(bending), Stress::from_value(shear),
             Stress::from_value(std::sqrt(0.25 * bending * bending + shear * shear)),
@@ -99,7 +99,8 @@ inline constexpr Record<&shaft_endurance_limit> shaft_endurance_limit_record{
     .inputs = {input("tensile_strength", "S_u", units::MPa, between(100, 3000), "tensile strength of the steel"),
                input("surface_factor", "k_a", units::fraction, above_up_to(0, 1),
                      "surface: about 0.8 machined, 0.5 as forged, far less where corroded"),
-               input("size_factor", "k_b", units::fraction, above_up_to(0, 1), "size: 0.86 at 30 mm, 0.82 at 50 mm, 0.79 at 60 mm"),
+               input("size_factor", "k_b", units::fraction, above_up_to(0, 1),
+                     "size: 0.86 at 30 mm, 0.82 at 50 mm, 0.79 at 60 mm"),
                input("other_factors", "k_c", units::fraction, above_up_to(0, 1),
                      "reliability, temperature and the rest; 0.81 for 99 % reliability")},
     .results = {output("endurance_limit", "S_e", units::MPa, "endurance limit of the shaft, without notches")},

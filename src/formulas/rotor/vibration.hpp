@@ -145,9 +145,9 @@ constexpr auto rotor_mass()
 {
     return input("mass", "m", units::kg, above_up_to(0, 1e6), "mass of the rotor or impeller that is balanced");
 }
-inline constexpr const char* balance_source =
-    "ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); an article on balance standards in a trade journal gives "
-    "U = 6.015 G W/N oz in (excerpt read)";
+inline constexpr const char* balance_source = "ISO 21940-11:2016 (before: ISO 1940-1), G = e_per omega (from memory); "
+                                              "an article on balance standards in a trade journal gives "
+                                              "U = 6.015 G W/N oz in (excerpt read)";
 
 }  // namespace rotor
 

@@ -82,18 +82,20 @@ inline constexpr auto seal_chamber_fraction_record = record<&seal_chamber_fracti
      .results = {output("fraction", "C", units::number, "part of the differential pressure"),
                  output("low", "C_low", units::number, "low end of its scatter, for the margin to boiling"),
                  output("high", "C_high", units::number, "high end of its scatter, for the seal's rating")},
-     .equation = "C, C_low to C_high = 0.15, 0.05 to 0.25 balance holes; 0.10, -0.10 to 0.30 back vanes; 1, 0.50 to 1 no back "
-                 "ring; 0, 0 to 0.10 double suction",
+     .equation =
+         "C, C_low to C_high = 0.15, 0.05 to 0.25 balance holes; 0.10, -0.10 to 0.30 back vanes; 1, 0.50 to 1 no back "
+         "ring; 0, 0 to 0.10 double suction",
      .source = "arrangements: J. E. Pope (ed.), Rules of Thumb for Mechanical Engineers, Gulf 1997, p. 82 (page read; "
                "its numbers stand in pictures, "
                "0.15 and 0.10 from memory of it); the ends of the ranges are estimates",
-     .cautions = {"Back vanes: up to 0.3 at the least impeller diameter, near 0 and below suction at closed valve; with known "
-                  "sizes use back_vane_chamber_pressure.",
-                  "Blocked holes or a missing ring put far more than C_high behind the impeller. Without a back ring "
-                  "the turning liquid takes off part of the discharge pressure: 1 is its upper end.",
-                  "Balance holes: with known ring and holes use balance_hole_chamber_pressure. Vertical multistage "
-                  "pumps have no such rule.",
-                  seal::read_on_site},
+     .cautions =
+         {"Back vanes: up to 0.3 at the least impeller diameter, near 0 and below suction at closed valve; with known "
+          "sizes use back_vane_chamber_pressure.",
+          "Blocked holes or a missing ring put far more than C_high behind the impeller. Without a back ring "
+          "the turning liquid takes off part of the discharge pressure: 1 is its upper end.",
+          "Balance holes: with known ring and holes use balance_hole_chamber_pressure. Vertical multistage "
+          "pumps have no such rule.",
+          seal::read_on_site},
      .example = {"\"balance holes\"", "0.15, 0.05, 0.25", "the rule itself"}});
 
 inline Outcome<std::tuple<GaugePressure, AbsolutePressure>> seal_chamber_pressure(GaugePressure suction,
@@ -220,9 +222,7 @@ inline constexpr auto back_vane_chamber_pressure_record = record<&back_vane_cham
          {output("chamber_pressure", "p_c", units::barg, "pressure at the inner diameter, gauge"),
           output("absolute_pressure", "p_c", units::bara, "the same, absolute"),
           output(
-              "back_force",
-              "F_b",
-              units::newton,
+              "back_force", "F_b", units::newton,
               "force on the back shroud from the inner diameter out, over the suction pressure; towards the suction")},
      .equation =
          "p_c = p_s + dp_2 - (rho w^2/2) [k^2 (R_2^2 - R_v^2) + k_v^2 (R_v^2 - r^2)], k_v = k + (1 - k) t/(t + g)",

@@ -95,8 +95,9 @@ inline Outcome<Temperature> seal_chamber_temperature(Power face_heat, Temperatur
     steps("G_p", "rho c_p q_x + U A", by_pump, units::WK);
     steps("G_f", "rho c_p q_f", by_flush, units::WK);
     // Over the pump's temperature, so that no large sum of kelvins hides a small rise.
-    const TemperatureDifference rise =
-        (face_heat + stirring + by_flush * (flush_temperature - pump) + cooling * (cooling_temperature - pump)) / all;
+    const TemperatureDifference rise = (face_heat + stirring + by_flush * (flush_temperature - pump) +
+                                        cooling * (cooling_temperature - pump)) /
+                                       all;
     steps("T_c - T_p", "chamber over pump", rise, units::kelvin_difference);
     return pump + rise;
 }
@@ -109,7 +110,8 @@ inline constexpr auto seal_chamber_temperature_record = record<&seal_chamber_tem
                       "heat of all pairs of faces in the chamber, as from seal_face_heat"),
                 seal::temperature("pump_temperature", "T_p", "temperature of the pumped liquid"),
                 input("exchange_flow", "q_x", units::lmin, between(0, 10000),
-                      "liquid that the chamber and the pump exchange of themselves; 0 for a closed throat bush, or where the pump is the cooler"),
+                      "liquid that the chamber and the pump exchange of themselves; 0 for a closed throat bush, or "
+                      "where the pump is the cooler"),
                 input("soak_conductance", "U A", units::WK, between(0, 100000),
                       "conductance between chamber and pump through the metal, as from seal_heat_soak"),
                 input("flush_flow", "q_f", units::lmin, between(0, 10000), "flush led into the chamber; 0 without"),
@@ -183,7 +185,8 @@ inline constexpr auto seal_flush_needed_record = record<&seal_flush_needed>(
                       "heat of all pairs of faces in the chamber, as from seal_face_heat"),
                 seal::temperature("pump_temperature", "T_p", "temperature of the pumped liquid"),
                 input("exchange_flow", "q_x", units::lmin, between(0, 10000),
-                      "liquid that the chamber and the pump exchange of themselves; 0 for a closed throat bush, or where the pump is the cooler"),
+                      "liquid that the chamber and the pump exchange of themselves; 0 for a closed throat bush, or "
+                      "where the pump is the cooler"),
                 input("soak_conductance", "U A", units::WK, between(0, 100000),
                       "conductance between chamber and pump through the metal, as from seal_heat_soak"),
                 seal::temperature("allowed_temperature", "T_a",

@@ -22,7 +22,7 @@ namespace cutwater {
 template <>
 inline constexpr Words<3> words_of<formulas::ChamberDrift>{"outwards to the wall", "inwards to the shaft", "neither"};
 template <>
-inline constexpr Words<6> words_of<formulas::ChamberFate>{"may clear to the impeller",         "held at the wall",
+inline constexpr Words<6> words_of<formulas::ChamberFate>{"may clear to the impeller",      "held at the wall",
                                                           "trapped behind the throat",      "carried to the faces",
                                                           "gathers at the shaft and faces", "drifts with the liquid"};
 
@@ -72,8 +72,8 @@ struct Sphere {
     /// Its Reynolds number when it drifts under an acceleration, whichever way.
     double reynolds(double acceleration) const
     {
-        const double archimedes =
-            acceleration * size * size * size * liquid * std::abs(density - liquid) / (viscosity * viscosity);
+        const double archimedes = acceleration * size * size * size * liquid * std::abs(density - liquid) /
+                                  (viscosity * viscosity);
         return archimedes > 0 ? solids::terminal_reynolds(archimedes) : 0;
     }
     double velocity(double re) const { return re * viscosity / (liquid * size); }
@@ -145,9 +145,12 @@ inline Outcome<std::tuple<ChamberFate, Velocity, Velocity, Ratio>> seal_chamber_
     ChamberFate fate = ChamberFate::drifts;
     if (radial > 0 && !out) fate = ChamberFate::at_faces;
     if (radial > 0 && out) {
-        if (along > inward.value()) fate = ChamberFate::clears;
-        else if (inward.value() > 0) fate = ChamberFate::carried_in;
-        else fate = along < 0 ? ChamberFate::trapped : ChamberFate::held;
+        if (along > inward.value())
+            fate = ChamberFate::clears;
+        else if (inward.value() > 0)
+            fate = ChamberFate::carried_in;
+        else
+            fate = along < 0 ? ChamberFate::trapped : ChamberFate::held;
     }
     return std::tuple(fate, Velocity::from_value(out ? radial : -radial), Velocity::from_value(along), Ratio(slope));
 }

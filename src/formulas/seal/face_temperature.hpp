@@ -86,8 +86,8 @@ inline std::tuple<TemperatureDifference, Fraction> seal_face_temperature_rise(
 {
     const double area = seal::face_area(outer, inner).value();
     const double perimeter = std::numbers::pi * outer.value();
-    const double rotating =
-        seal::fin_conductance(film.value(), perimeter, rotating_conductivity.value(), area, rotating_length.value());
+    const double rotating = seal::fin_conductance(film.value(), perimeter, rotating_conductivity.value(), area,
+                                                  rotating_length.value());
     const double stationary = seal::fin_conductance(stationary_film.value(), perimeter, stationary_conductivity.value(),
                                                     area, stationary_length.value());
     steps("G_r", "rotating ring", ThermalConductance::from_value(rotating), units::WK);

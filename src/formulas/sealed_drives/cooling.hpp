@@ -104,8 +104,8 @@ inline Outcome<std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, A
                        "the liquid warms to {0}, outside the vapour-pressure curve, which reaches from {1} to {2}",
                        {number_in(outlet, units::degC), number_in(temperatures.front(), units::degC),
                         number_in(temperatures.back(), units::degC)}};
-    const AbsolutePressure vapour =
-        AbsolutePressure::at(PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
+    const AbsolutePressure vapour = AbsolutePressure::at(
+        PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
     const PressureDifference margin = lowest - vapour;
     return std::tuple{margin >= wanted && margin > PressureDifference{} ? ShellMargin::kept : ShellMargin::lost, margin,
                       lowest.above_zero() / vapour.above_zero(), outlet, vapour};
@@ -127,8 +127,9 @@ inline constexpr auto shell_vapour_margin_record = record<&shell_vapour_margin>(
                        2, Order::rising),
                 series("vapour_pressures", "p_v,i", units::bara, above_up_to(0, 300), "vapour pressures at them", 2,
                        Order::rising)},
-     .results = {output_word<ShellMargin>("verdict", "verdict",
-                                            "kept: the margin is at least the one wanted and more than none; lost: it is not"),
+     .results = {output_word<ShellMargin>(
+                     "verdict", "verdict",
+                     "kept: the margin is at least the one wanted and more than none; lost: it is not"),
                  output("margin", "p - p_v", units::bar, "pressure above the vapour pressure; negative: it boils"),
                  output("pressure_ratio", "p/p_v", units::number, "of the absolute pressures"),
                  output("outlet_temperature", "T_2", units::degC, "temperature of the warmed liquid"),

@@ -11,7 +11,10 @@ constexpr auto diameter() { return input("diameter", "D", units::mm, between(5, 
 
 }  // namespace shape
 
-inline Velocity tip_speed(Length diameter, RotationalSpeed speed) { return std::numbers::pi * diameter * speed.revolutions(); }
+inline Velocity tip_speed(Length diameter, RotationalSpeed speed)
+{
+    return std::numbers::pi * diameter * speed.revolutions();
+}
 
 inline constexpr Record<&tip_speed> tip_speed_record{
     .name = "tip_speed",
@@ -48,7 +51,8 @@ inline constexpr Record<&flow_coefficient> flow_coefficient_record{
     .name = "flow_coefficient",
     .meaning = "Flow coefficient of an impeller, phi = c2m/u2",
     .inputs = {input("flow", "Q", units::m3h, from(0), "flow through the impeller"), shape::diameter(),
-               input("width", "b_2", units::mm, between(0.5, 5000), "outlet width of the impeller; of both halves with double suction"),
+               input("width", "b_2", units::mm, between(0.5, 5000),
+                     "outlet width of the impeller; of both halves with double suction"),
                shape::speed()},
     .results = {output("flow_coefficient", "phi", units::number, "flow coefficient, blockage by the vanes left out")},
     .equation = "phi = Q/(pi D b_2 u_2), u_2 = pi D n",
@@ -83,14 +87,17 @@ namespace cutwater::formulas {
 
 inline ImpellerForm impeller_form(SpecificSpeed specific_speed)
 {
-    return specific_speed.value < 40 ? ImpellerForm::radial : specific_speed.value < 175 ? ImpellerForm::mixed : ImpellerForm::axial;
+    return specific_speed.value < 40    ? ImpellerForm::radial
+           : specific_speed.value < 175 ? ImpellerForm::mixed
+                                        : ImpellerForm::axial;
 }
 
 inline constexpr Record<&impeller_form> impeller_form_record{
     .name = "impeller_form",
     .meaning = "Form of impeller that suits a specific speed",
     .also = "radial|mixed flow|Francis|axial|propeller",
-    .inputs = {input("specific_speed", "n_s", units::specific_speed, between(5, 500), "metric specific speed (1/min, m3/s, m), per eye and stage")},
+    .inputs = {input("specific_speed", "n_s", units::specific_speed, between(5, 500),
+                     "metric specific speed (1/min, m3/s, m), per eye and stage")},
     .results = {output_word<ImpellerForm>("form", "form", "radial, mixed (Francis and mixed flow) or axial")},
     .equation = "radial: n_s < 40; mixed: 40 <= n_s < 175; axial: n_s >= 175 (US units 2000 and 9000)",
     .source = "common practice; the bands of the trade's books overlap",

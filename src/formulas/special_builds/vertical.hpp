@@ -56,8 +56,8 @@ inline RotationalSpeed pinned(Length span, Length diameter, Stress modulus, Dens
     const auto mass_per_length = (metal + liquid) * round(diameter, Length{});
     const auto stiffness = modulus * second_moment;
     const Ratio pulled = 1.0 + tension * span * span / (std::numbers::pi * std::numbers::pi * stiffness);
-    const Frequency turns =
-        std::numbers::pi / 2 / (span * span) * square_root(stiffness / mass_per_length) * square_root(pulled);
+    const Frequency turns = std::numbers::pi / 2 / (span * span) * square_root(stiffness / mass_per_length) *
+                            square_root(pulled);
     return RotationalSpeed::revolutions(turns);
 }
 

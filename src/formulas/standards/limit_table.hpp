@@ -52,22 +52,31 @@ template <>
 inline constexpr Words<5> words_of<formulas::PumpStandard>{"ISO 5199", "ISO 9905", "ISO 9908", "ISO 13709",
                                                            "ASME B73.1"};
 template <>
-inline constexpr Words<25> words_of<formulas::LimitItem>{
-    "shaft deflection at the seal", "shaft deflection at the impeller",
-    "shaft runout, below 50 mm",    "shaft runout, 50 to 100 mm",
-    "shaft runout, above 100 mm",   "bearing life, rated",
-    "bearing life, worst load",     "critical speed ratio, running",
-    "dry critical speed ratio, wet running",
-    "dry critical speed ratio, may run dry",
-    "balance grade",
-    "vibration, horizontal, preferred region",
-    "vibration, horizontal, allowable region",
-    "hydrostatic test factor",      "hydrostatic test time",
-    "corrosion allowance",          "rated flow, least",
-    "rated flow, greatest",         "preferred region, least",
-    "preferred region, greatest",   "head rise to shut-off",
-    "head increase by impeller",    "rating margin",
-    "nozzle loads, combined",       "nozzle loads, component"};
+inline constexpr Words<25> words_of<formulas::LimitItem>{"shaft deflection at the seal",
+                                                         "shaft deflection at the impeller",
+                                                         "shaft runout, below 50 mm",
+                                                         "shaft runout, 50 to 100 mm",
+                                                         "shaft runout, above 100 mm",
+                                                         "bearing life, rated",
+                                                         "bearing life, worst load",
+                                                         "critical speed ratio, running",
+                                                         "dry critical speed ratio, wet running",
+                                                         "dry critical speed ratio, may run dry",
+                                                         "balance grade",
+                                                         "vibration, horizontal, preferred region",
+                                                         "vibration, horizontal, allowable region",
+                                                         "hydrostatic test factor",
+                                                         "hydrostatic test time",
+                                                         "corrosion allowance",
+                                                         "rated flow, least",
+                                                         "rated flow, greatest",
+                                                         "preferred region, least",
+                                                         "preferred region, greatest",
+                                                         "head rise to shut-off",
+                                                         "head increase by impeller",
+                                                         "rating margin",
+                                                         "nozzle loads, combined",
+                                                         "nozzle loads, component"};
 template <>
 inline constexpr Words<6> words_of<formulas::LimitUnit>{"mm", "h", "ratio", "mm/s", "min", "share"};
 template <>
@@ -172,8 +181,7 @@ inline constexpr None none[] = {
      "ISO 5199 4.3.2.2 sets vibration by a table that could not be read; see vibration_zone for ISO 10816-7"},
     {iso_5199, vibration_allowable,
      "ISO 5199 4.3.2.2 sets vibration by a table that could not be read; see vibration_zone for ISO 10816-7"},
-    {iso_13709, critical_running,
-     "ISO 13709 sets ratios of the dry critical speed (digest read); ask for those items"},
+    {iso_13709, critical_running, "ISO 13709 sets ratios of the dry critical speed (digest read); ask for those items"},
     {iso_13709, deflection_at_impeller,
      "ISO 13709 sets the shaft's deflection at the seal faces, not at the impeller (from memory of it)"},
 };
@@ -193,8 +201,7 @@ constexpr const char* why_none(PumpStandard standard, LimitItem item)
     switch (standard) {
     case iso_5199:
         return "ISO 5199:2002: no number for this item is held; what it says, if anything, could not be read";
-    case iso_9905:
-        return "ISO 9905:1994: no number of it is held; its text could not be read";
+    case iso_9905: return "ISO 9905:1994: no number of it is held; its text could not be read";
     case iso_9908:
         return "ISO 9908:1993: no number for this item is held; of its text only clauses 4.9 to 4.11 could be read";
     case iso_13709:

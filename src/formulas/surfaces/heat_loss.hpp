@@ -56,8 +56,8 @@ inline double nusselt(SurfaceShape shape, double rayleigh, double prandtl)
     }
     const bool wall = shape == SurfaceShape::vertical_wall;
     const double sixth = rayleigh > 0 ? elementary::pow(rayleigh, 1.0 / 6) : 0;
-    const double root =
-        (wall ? 0.825 : 0.60) + 0.387 * sixth / elementary::pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
+    const double root = (wall ? 0.825 : 0.60) +
+                        0.387 * sixth / elementary::pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
     return root * root;
 }
 
@@ -126,8 +126,8 @@ inline Outcome<std::tuple<HeatTransfer, HeatTransfer, HeatTransfer>> surface_coe
     const double hot = surface.above_zero().value(), cold = ambient.above_zero().value(), film = (hot + cold) / 2,
                  d = size.value();
     const heat::Air air = heat::air(film, pressure.above_zero().value());
-    const double rayleigh =
-        9.80665 / film * std::abs(hot - cold) * (d * d * d) / (air.kinematic * air.kinematic) * air.prandtl;
+    const double rayleigh = 9.80665 / film * std::abs(hot - cold) * (d * d * d) / (air.kinematic * air.kinematic) *
+                            air.prandtl;
     if (rayleigh > 1e12)
         return NoValue{CUTWATER_NO_ANSWER,
                        "size",
@@ -138,8 +138,8 @@ inline Outcome<std::tuple<HeatTransfer, HeatTransfer, HeatTransfer>> surface_coe
     steps("Ra", "g |T_s - T_a| L^3 Pr/(T_f nu^2)", Ratio(rayleigh), units::number);
     steps("Nu", "of the shape", Ratio(nusselt), units::number);
     const HeatTransfer convection = HeatTransfer::from_value(nusselt * air.conductivity / d);
-    const HeatTransfer radiation =
-        HeatTransfer::from_value(emissivity.value * heat::stefan_boltzmann * (hot * hot + cold * cold) * (hot + cold));
+    const HeatTransfer radiation = HeatTransfer::from_value(emissivity.value * heat::stefan_boltzmann *
+                                                            (hot * hot + cold * cold) * (hot + cold));
     return std::tuple{convection + radiation, convection, radiation};
 }
 
@@ -244,10 +244,11 @@ inline std::tuple<Power, Power, Power> heat_tracing_duty(Temperature hot, Temper
                                                          Fraction margin)
 {
     const double more = 1 + margin.value;
-    const Power line =
-        more * std::get<0>(heat::along_pipe(hot, ambient, outside, thickness, conductivity, coefficient)) * length;
-    const Power pump =
-        more * std::get<0>(heat::through_wall(hot, ambient, casing, thickness, conductivity, coefficient));
+    const Power line = more *
+                       std::get<0>(heat::along_pipe(hot, ambient, outside, thickness, conductivity, coefficient)) *
+                       length;
+    const Power pump = more *
+                       std::get<0>(heat::through_wall(hot, ambient, casing, thickness, conductivity, coefficient));
     return {line + pump, line, pump};
 }
 

@@ -39,8 +39,7 @@ inline double restraint(Anchorage anchorage, double mu)
 
 constexpr auto velocity_change()
 {
-    return input("velocity_change", "dv", units::ms, any,
-                 "velocity taken away; negative for a flow that is started");
+    return input("velocity_change", "dv", units::ms, any, "velocity taken away; negative for a flow that is started");
 }
 constexpr auto wave_speed()
 {
@@ -50,7 +49,8 @@ constexpr auto wave_speed()
 constexpr auto density() { return input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"); }
 
 inline constexpr const char* bound =
-    "An upper bound for one change in a plain line, made faster than the pressure wave's return. Column separation, branches and "
+    "An upper bound for one change in a plain line, made faster than the pressure wave's return. Column separation, "
+    "branches and "
     "check-valve slam can give more: have the line analysed where people or plant depend on it.";
 
 inline constexpr const char* elsewhere =
@@ -79,8 +79,7 @@ inline constexpr Record<&pressure_surge> pressure_surge_record{
     .example = {"1.5, 1250, 998.2", "18.71625", "hand calculation: 998.2 x 1250 x 1.5 Pa"}};
 
 inline Velocity pressure_wave_speed(Stress bulk_modulus, Stress pipe_modulus, Length bore, Length wall, Density density,
-                                    Anchorage anchorage,
-                                    Ratio poisson_ratio, Steps steps)
+                                    Anchorage anchorage, Ratio poisson_ratio, Steps steps)
 {
     const Ratio restraint(surge::restraint(anchorage, poisson_ratio.value()));
     const Velocity unconfined = square_root(bulk_modulus / density);
@@ -91,33 +90,35 @@ inline Velocity pressure_wave_speed(Stress bulk_modulus, Stress pipe_modulus, Le
     return unconfined / square_root(Ratio(1.0) + pipe_share);
 }
 
-inline constexpr auto pressure_wave_speed_record = record<&pressure_wave_speed>({
-    .name = "pressure_wave_speed",
-    .meaning = "Speed of a pressure wave in a thin-walled pipe full of liquid",
-    .also = "water hammer|celerity|wave speed|Korteweg|water hammer wave speed",
-    .inputs = {input("bulk_modulus", "K", units::GPa, above_up_to(0, 50), "bulk modulus of the liquid; water at 20 degC 2.19"),
-               input("pipe_modulus", "E", units::GPa, above_up_to(0, 1000), "elastic modulus of the pipe: steel 207, cast iron 100, PVC 2.8"),
-               input("bore", "d", units::mm, limits::bore_mm, "inside diameter of the pipe"),
-               input("wall", "e", units::mm, above(0), "wall thickness of the pipe"),
-               input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
-               choice<Anchorage>("anchorage", "anchorage",
-                                 "expansion joints, one end or throughout: c = 1, 1 - mu/2, 1 - mu^2 (Wylie and "
-                                 "Streeter); expansion joints ASCE, one end ASCE: 1 - mu/2, 1.25 - mu (ASCE 1975, the "
-                                 "pipe's change of length counted). The default gives the fastest wave of the first "
-                                 "set",
-                                 Anchorage::one_end),
-               input("poisson_ratio", "mu", units::number, between(0, 0.5),
-                     "Poisson's ratio of the pipe: steel 0.3, cast iron 0.25, PVC 0.46", 0.3)},
-    .results = {output("wave_speed", "a", units::ms, "speed of the pressure wave")},
-    .equation = "a = sqrt(K/rho)/sqrt(1 + c K d/(E e)), c by the anchorage",
-    .source = "D. J. Korteweg (1878); factors c = 1, 1 - mu/2, 1 - mu^2: E. B. Wylie and V. L. Streeter, Fluid "
-              "Transients in Systems, 1993 (from memory of it; the set read in a multiphysics manual); 1.25 - mu, 1 - "
-              "mu/2: ASCE 1975, for pipes with d/e above 40 (as credited in a transients manual, excerpt read)",
-    .cautions = {"A little free gas in the liquid lowers the wave speed greatly.",
-                 "The formula is for thin walls: above about a tenth of the bore the result is only near."},
-    .example = {"2.19, 207, 200, 6.3, 998.2, \"expansion joints\"", "1281.54", "hand calculation"}},
+inline constexpr auto pressure_wave_speed_record = record<&pressure_wave_speed>(
+    {.name = "pressure_wave_speed",
+     .meaning = "Speed of a pressure wave in a thin-walled pipe full of liquid",
+     .also = "water hammer|celerity|wave speed|Korteweg|water hammer wave speed",
+     .inputs = {input("bulk_modulus", "K", units::GPa, above_up_to(0, 50),
+                      "bulk modulus of the liquid; water at 20 degC 2.19"),
+                input("pipe_modulus", "E", units::GPa, above_up_to(0, 1000),
+                      "elastic modulus of the pipe: steel 207, cast iron 100, PVC 2.8"),
+                input("bore", "d", units::mm, limits::bore_mm, "inside diameter of the pipe"),
+                input("wall", "e", units::mm, above(0), "wall thickness of the pipe"),
+                input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
+                choice<Anchorage>("anchorage", "anchorage",
+                                  "expansion joints, one end or throughout: c = 1, 1 - mu/2, 1 - mu^2 (Wylie and "
+                                  "Streeter); expansion joints ASCE, one end ASCE: 1 - mu/2, 1.25 - mu (ASCE 1975, the "
+                                  "pipe's change of length counted). The default gives the fastest wave of the first "
+                                  "set",
+                                  Anchorage::one_end),
+                input("poisson_ratio", "mu", units::number, between(0, 0.5),
+                      "Poisson's ratio of the pipe: steel 0.3, cast iron 0.25, PVC 0.46", 0.3)},
+     .results = {output("wave_speed", "a", units::ms, "speed of the pressure wave")},
+     .equation = "a = sqrt(K/rho)/sqrt(1 + c K d/(E e)), c by the anchorage",
+     .source = "D. J. Korteweg (1878); factors c = 1, 1 - mu/2, 1 - mu^2: E. B. Wylie and V. L. Streeter, Fluid "
+               "Transients in Systems, 1993 (from memory of it; the set read in a multiphysics manual); 1.25 - mu, 1 - "
+               "mu/2: ASCE 1975, for pipes with d/e above 40 (as credited in a transients manual, excerpt read)",
+     .cautions = {"A little free gas in the liquid lowers the wave speed greatly.",
+                  "The formula is for thin walls: above about a tenth of the bore the result is only near."},
+     .example = {"2.19, 207, 200, 6.3, 998.2, \"expansion joints\"", "1281.54", "hand calculation"}},
     relation<"wall", "bore">([](Length wall, Length bore) { return 4.0 * wall <= bore; },
-        "the wall must be at most a quarter of the bore: the formula is for thin walls"));
+                             "the wall must be at most a quarter of the bore: the formula is for thin walls"));
 
 inline Time surge_period(Length length, Velocity wave_speed) { return 2.0 * length / wave_speed; }
 
@@ -125,7 +126,8 @@ inline constexpr Record<&surge_period> surge_period_record{
     .name = "surge_period",
     .meaning = "Time of the pressure wave to the end of a line and back: a faster closure counts as sudden",
     .also = "water hammer|critical closure time|pipe period",
-    .inputs = {input("length", "L", units::metre, above(0), "length of the line to the next free surface or large vessel"),
+    .inputs = {input("length", "L", units::metre, above(0),
+                     "length of the line to the next free surface or large vessel"),
                surge::wave_speed()},
     .results = {output("period", "T", units::second, "return time of the wave")},
     .equation = "T = 2 L/a",
@@ -134,15 +136,15 @@ inline constexpr Record<&surge_period> surge_period_record{
     .example = {"500, 1250", "0.8", "hand calculation: 1000/1250"}};
 
 inline std::tuple<PressureDifference, Closure> closure_surge(Velocity velocity_change, Velocity wave_speed,
-                                                             Density density, Length length, Time closure,
-                                                             Steps steps)
+                                                             Density density, Length length, Time closure, Steps steps)
 {
     const Time period = surge_period(length, wave_speed);
     const PressureDifference sudden = pressure_surge(velocity_change, wave_speed, density);
     steps("2 L/a", "return time of the wave", period, units::second);
     steps("rho a dv", "rise for a sudden closure", sudden, units::bar);
     if (closure <= period) return {sudden, Closure::sudden};
-    return {2.0 * density * length * velocity_change / closure, Closure::slow};  // without the wave's speed, which cancels
+    return {2.0 * density * length * velocity_change / closure,
+            Closure::slow};  // without the wave's speed, which cancels
 }
 
 inline constexpr Record<&closure_surge> closure_surge_record{
@@ -166,7 +168,8 @@ inline constexpr Record<&closure_surge> closure_surge_record{
     .example = {"3, 1080.4, 998, 800, 2", "23.952, \"slow\"", "hand calculation: 2 x 998 x 800 x 3/2 Pa"}};
 
 inline std::tuple<PressureDifference, PressureDifference> line_packing_surge(Velocity velocity_change,
-    Velocity wave_speed, Density density, Head friction)
+                                                                             Velocity wave_speed, Density density,
+                                                                             Head friction)
 {
     const PressureDifference packing = density * standard_gravity * friction;
     return {pressure_surge(velocity_change, wave_speed, density) + packing, packing};

@@ -6,12 +6,8 @@ namespace cutwater {
 using namespace formulas;
 
 constexpr const FunctionInfo* viscous_functions[] = {
-    entry<viscosity_parameter_record>,
-    entry<viscosity_parameter_from_duty_record>,
-    entry<viscous_flow_ratio_record>,
-    entry<viscous_head_ratio_record>,
-    entry<viscous_efficiency_ratio_record>,
-    entry<viscous_performance_record>,
+    entry<viscosity_parameter_record>,   entry<viscosity_parameter_from_duty_record>, entry<viscous_flow_ratio_record>,
+    entry<viscous_head_ratio_record>,    entry<viscous_efficiency_ratio_record>,      entry<viscous_performance_record>,
     entry<water_equivalent_duty_record>,
 };
 

@@ -51,11 +51,12 @@ inline double efficiency_ratio(double b, double best_efficiency, double viscosit
                               thin_efficiency_ratio(best_efficiency, viscosity_ratio));
 }
 
-/// Above 1, or an efficiency above 0: of two comparisons one would be the formula's own, and such a pair GCC keeps out of vectors.
+/// Above 1, or an efficiency above 0: of two comparisons one would be the formula's own, and such a pair GCC keeps out
+/// of vectors.
 inline bool leaves_efficiency(double b, double best_efficiency, double viscosity_ratio, NearOne near)
 {
-    const double above =
-        elementary::select(near == NearOne::safe, efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio), 1);
+    const double above = elementary::select(near == NearOne::safe,
+                                            efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio), 1);
     return elementary::select(b > 1, above, thin_efficiency_ratio(best_efficiency, viscosity_ratio)) > 0;
 }
 
@@ -63,7 +64,8 @@ constexpr auto near_one()
 {
     return choice<NearOne>("near_one", "branch",
                            "as printed: the two branches, which jump at B = 1; safe: above B = 1 no higher than the "
-                           "other branch ends there", NearOne::as_printed);
+                           "other branch ends there",
+                           NearOne::as_printed);
 }
 
 inline constexpr Interval parameters = inside(0, 40);
@@ -74,7 +76,8 @@ inline constexpr const char* jump =
     "The method's two branches do not join: above B = 1 the efficiency ratio begins again at 1, higher by (1 - "
     "eta_BEP)((nu/nu_W)^0.07 - 1)/eta_BEP, which is 3 % at eta_BEP 0.8 and 5 mm2/s, 17 % at 0.5 and 10 mm2/s. Near B = "
     "1 take near_one as safe, which is never above the standard's value.";
-inline constexpr const char* nothing_left = "the method's formula for B up to 1 leaves no efficiency with so low a best efficiency";
+inline constexpr const char* nothing_left =
+    "the method's formula for B up to 1 leaves no efficiency with so low a best efficiency";
 inline constexpr const char* thinner_than_water =
     "the liquid must not be thinner than the water of the pump's test: no correction is needed then";
 
@@ -118,28 +121,29 @@ inline Ratio viscous_efficiency_ratio(Ratio parameter, Fraction best_efficiency,
                                            (viscosity / water_viscosity).value(), near));
 }
 
-inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficiency_ratio>({
-    .name = "viscous_efficiency_ratio",
-    .meaning = "Efficiency of a pump on a viscous liquid over its efficiency on water",
-    .also = "CE|C eta|efficiency correction factor",
-    .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning),
-               input("best_efficiency", "eta_BEP", units::fraction, inside(0, 1),
-                     "best efficiency on water; counts for B up to 1, and above for the safe branch"),
-               input("viscosity", "nu", units::mm2s, viscous::viscosities,
-                     "kinematic viscosity at pumping temperature; counts for B up to 1, and above for the safe branch"),
-               input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2),
-                     "kinematic viscosity of the water that the pump was tested on", 1),
-               viscous::near_one()},
-    .results = {output("efficiency_ratio", "C_eta", units::number, "the same at every flow")},
-    .equation = "C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1; "
-                "safe, B > 1: at most that value with nu/B^2, where B would be 1",
-    .source = "ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it; the branch for B > 1 checked against "
-              "its worked examples, the branch for B up to 1 not)",
-    .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
-    .example = {"5.52, 0.68, 120", "0.738", "the standard's first example"}},
+inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficiency_ratio>(
+    {.name = "viscous_efficiency_ratio",
+     .meaning = "Efficiency of a pump on a viscous liquid over its efficiency on water",
+     .also = "CE|C eta|efficiency correction factor",
+     .inputs = {input("viscosity_parameter", "B", units::number, viscous::parameters, viscous::parameter_meaning),
+                input("best_efficiency", "eta_BEP", units::fraction, inside(0, 1),
+                      "best efficiency on water; counts for B up to 1, and above for the safe branch"),
+                input(
+                    "viscosity", "nu", units::mm2s, viscous::viscosities,
+                    "kinematic viscosity at pumping temperature; counts for B up to 1, and above for the safe branch"),
+                input("water_viscosity", "nu_W", units::mm2s, between(0.2, 2),
+                      "kinematic viscosity of the water that the pump was tested on", 1),
+                viscous::near_one()},
+     .results = {output("efficiency_ratio", "C_eta", units::number, "the same at every flow")},
+     .equation = "C_eta = B^(-0.0547 B^0.69) for B > 1; [1 - (1 - eta_BEP)(nu/nu_W)^0.07]/eta_BEP for B <= 1; "
+                 "safe, B > 1: at most that value with nu/B^2, where B would be 1",
+     .source = "ISO/TR 17766:2005, clause 6, the same method as ANSI/HI 9.6.7-2004 (from memory of it; the branch for "
+               "B > 1 checked against "
+               "its worked examples, the branch for B up to 1 not)",
+     .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
+     .example = {"5.52, 0.68, 120", "0.738", "the standard's first example"}},
     relation<"viscosity", "water_viscosity">(
-        [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; },
-        viscous::thinner_than_water),
+        [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; }, viscous::thinner_than_water),
     relation<"best_efficiency", "viscosity_parameter", "viscosity", "water_viscosity", "near_one">(
         [](Fraction eta, Ratio b, KinematicViscosity nu, KinematicViscosity water, NearOne near) {
             return viscous::leaves_efficiency(b.value(), eta.value, (nu / water).value(), near);
