@@ -21,3 +21,29 @@ def efficiency_uncertainty(flow, head, power, speed):
 @relation()
 def flow_through_bore(bore, velocity):
     return np.pi / 4 * (bore / 1000) ** 2 * velocity * 3600
+
+
+def tolerances(power):
+    """1B, with the standard's rule for small pumps"""
+    small = power <= 10
+    efficiency = -(17 - power) / 100
+    return (np.where(small, -0.10, -0.05), np.where(small, 0.10, 0.05), np.where(small, -0.08, -0.03), np.where(small, 0.08, 0.03),
+            np.where(small, np.sqrt(0.0049 + efficiency * efficiency), 0.04), np.where(small, efficiency, -0.03))
+
+
+@relation(power=(2, 60))
+def acceptance_tolerances(power):
+    return tolerances(power)
+
+
+@relation(power=(2, 60))
+def acceptance_limits(guaranteed, power):  # head
+    small = power <= 10
+    return guaranteed * np.where(small, 0.92, 0.97), guaranteed * np.where(small, 1.08, 1.03)
+
+
+@relation(power=(2, 60))
+def acceptance_margin(guaranteed, measured, power):  # head
+    deviation = measured / guaranteed - 1
+    wide = np.where(power <= 10, 0.08, 0.03)
+    return deviation, np.minimum(deviation + wide, wide - deviation)

@@ -96,3 +96,61 @@ def payback_time(outlay, saving, interest):
 @relation(new_flow=(60, 95), once=("static",))
 def cube_law_power(power, flow, new_flow, static):
     return power * (new_flow / flow) ** 3
+
+
+@relation(rating=(2, 100))
+def motor_power_margin(rating):  # ISO 13709
+    return np.where(rating < 22, 1.25, np.where(rating <= 55, 1.15, 1.10))
+
+
+TRADE = np.array([0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3, 4, 5.5, 7.5, 11, 15, 18.5, 22, 30, 37, 45, 55, 75, 90, 110, 132, 160,
+                  200, 250, 315, 355, 400, 450, 500, 560, 630, 710, 800, 900, 1000.0])
+CARRIES = TRADE / np.where(TRADE < 22, 1.25, np.where(TRADE <= 55, 1.15, 1.10))
+
+
+@relation(power=(1, 200))
+def motor_rating_needed(power):  # ISO 13709, the trade's ratings
+    rating = TRADE[np.searchsorted(CARRIES, power)]
+    return rating, rating / power
+
+
+@relation(rating=(1, 180), frequency=(50, 50))
+def motor_efficiency(rating, poles, frequency):  # IE3, 4 poles, 50 Hz
+    x = np.log10(rating)
+    return np.floor(10 * (((0.0773 * x - 1.8951) * x + 9.2984) * x + 83.7025) + 0.5) / 1000
+
+
+@relation(rating=(1, 300))
+def motor_class_required_eu(rating, poles):  # three-phase, from July 2023
+    return np.where(rating < 0.75, 1.0, np.where((rating >= 75) & (rating <= 200) & (poles <= 6), 3.0, 2.0))
+
+
+LOADS = np.array([0.016, 0.125, 0.25, 0.42, 0.5, 0.75, 1])
+RATINGS_HP = np.array([3, 5, 10, 20, 30, 50, 60, 75, 100, 200, 400.0])
+DRIVES = np.array([(31, 77, 86, 90, 91, 93, 94), (35, 80, 88, 91, 92, 94, 95), (41, 83, 90, 93, 94, 95, 96), (47, 86, 93, 94, 95, 96, 97),
+                   (50, 88, 93, 95, 95, 96, 97), (46, 86, 92, 95, 95, 96, 97), (51, 87, 92, 95, 95, 96, 97), (47, 86, 93, 95, 96, 97, 97),
+                   (55, 89, 94, 95, 96, 97, 97), (61, 91, 95, 96, 96, 97, 97), (61, 91, 95, 96, 96, 97, 97.0)])
+
+
+@relation(rating=(3, 200), load=(0.1, 1))
+def drive_efficiency(rating, load):
+    hp = rating / 0.74569987158227022
+    i = np.clip(np.searchsorted(RATINGS_HP, hp, side="right") - 1, 0, len(RATINGS_HP) - 2)
+    k = np.clip(np.searchsorted(LOADS, load, side="right") - 1, 0, len(LOADS) - 2)
+    u = np.clip((hp - RATINGS_HP[i]) / (RATINGS_HP[i + 1] - RATINGS_HP[i]), 0, 1)
+    v = (load - LOADS[k]) / (LOADS[k + 1] - LOADS[k])
+    lower = DRIVES[i, k] + v * (DRIVES[i, k + 1] - DRIVES[i, k])
+    upper = DRIVES[i + 1, k] + v * (DRIVES[i + 1, k + 1] - DRIVES[i + 1, k])
+    return (lower + u * (upper - lower)) / 100
+
+
+def annuity(growth, interest, years):
+    q = (1 + growth) / (1 + interest)
+    return q * (q**years - 1) / (q - 1), q**years
+
+
+@relation(interest=(0.06, 0.1), inflation=(0.02, 0.04), rise=(0.0, 0.01), disposal=(100, 500))
+def life_cycle_cost(purchase, installation, energy, operation, maintenance, downtime, environment, disposal, interest, years, inflation, rise):
+    factor, end = annuity(inflation, interest, years)
+    value = annuity((1 + inflation) * (1 + rise) - 1, interest, years)[0] * energy
+    return purchase + installation + value + factor * (operation + maintenance + downtime + environment) + end * disposal, value

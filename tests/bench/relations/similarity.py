@@ -146,3 +146,26 @@ def attainable_efficiency(flow, head, speed):
     m = 0.1 * large * size**0.15 * (45 / shape) ** 0.06
     away = 0.35 - np.log10(shape / 23)
     return 1 - 0.095 * size**m - 0.3 * away * away * size**0.05
+
+
+@relation(diameter=(248, 252), trimmed=(240, 247))
+def point_at_small_trim(flow, head, diameter, trimmed, inlet):
+    hub = inlet * inlet
+    square = (trimmed * trimmed - hub) / (diameter * diameter - hub)
+    return flow * np.sqrt(square), head * square
+
+
+@relation()
+def npsh3_at_trim(at_greatest, greatest, at_least, least, trimmed):
+    return at_greatest + (greatest - trimmed) / (greatest - least) * (at_least - at_greatest)
+
+
+@relation(specific_speed=(10, 300))
+def impeller_form(specific_speed):
+    return np.where(specific_speed < 40, 0.0, np.where(specific_speed < 175, 1.0, 2.0))
+
+
+@relation(flow=(20, 1000))
+def usual_efficiency(flow):
+    y = np.log(flow * 4.402867539)
+    return -0.316 + y * (0.24015 - 0.01199 * y)

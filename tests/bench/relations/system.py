@@ -138,10 +138,22 @@ def pressure_surge(change, speed, density):
 
 
 @relation()
-def pressure_wave_speed(bulk, pipe, bore, wall, density, restraint):
-    return np.sqrt(bulk * 1e9 / density) / np.sqrt(1 + restraint * (bulk / pipe) * (bore / wall))
+def pressure_wave_speed(bulk, pipe, bore, wall, density, poisson):  # expansion joints, whose factor is 1
+    return np.sqrt(bulk * 1e9 / density) / np.sqrt(1 + (bulk / pipe) * (bore / wall))
 
 
 @relation()
 def surge_period(length, speed):
     return 2 * length / speed
+
+
+@relation(closure=(0.5, 20))
+def closure_surge(velocity, wave, density, length, closure):
+    sudden = closure <= 2 * length / wave
+    return np.where(sudden, density * wave * velocity, 2 * density * length * velocity / closure) * 1e-5, np.where(sudden, 0.0, 1.0)
+
+
+@relation()
+def line_packing_surge(velocity, wave, density, friction):
+    packing = density * friction * (G * 1e-5)
+    return density * wave * velocity * 1e-5 + packing, packing

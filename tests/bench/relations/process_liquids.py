@@ -1,0 +1,100 @@
+"""Density and viscosity of solutions, sea water, glycols, suspensions."""
+from . import G, math, np, relation
+
+DENSITY = (319.020509469838, 528.592358475315, -0.102197896602724, 0.000350420706415566, 765.970470238438)  # caustic soda
+VISCOSITY = (448.457566713375, 0.00871452408983102, -431.97212334697, 0.0160144202049452, 104.011738670148, 4.64493684488816)
+SOLUTION = dict(share=(0.05, 0.45), temperature=(15, 65))
+
+
+@relation(**SOLUTION)
+def solution_density(share, temperature):
+    t = temperature
+    water = (((((-2.8054253e-10 * t + 1.0556302e-7) * t - 4.6170461e-5) * t - 0.0079870401) * t + 16.945176) * t + 999.83952) / (1 + 0.01687985 * t)
+    a, b, c, d, e = DENSITY
+    warm = t + e
+    apparent = (a * share + b) * np.exp(1e-6 * warm * warm) / (share + c + d * t)
+    return 1 / ((1 - share) / water + share / apparent)
+
+
+@relation(**SOLUTION)
+def solution_dynamic_viscosity(share, temperature):
+    t = temperature
+    a, b, c, d, e, f = VISCOSITY
+    solute = (a * share**b + c) / (d * t + 1) - np.log(e * share**f + 1)
+    return np.exp((1 - share) * np.log((t + 246) / ((0.05594 * t + 5.2842) * t + 137.37)) + share * solute)
+
+
+SEA = dict(salinity=(0.01, 0.1), temperature=(5, 60))
+
+
+@relation(**SEA)
+def sea_water_density(salinity, temperature):
+    t, s = temperature, salinity
+    water = 999.9 + t * (2.034e-2 + t * (-6.162e-3 + t * (2.261e-5 - t * 4.657e-8)))
+    return water + s * (802.0 + t * (-2.001 + t * (1.677e-2 + t * -3.060e-5)) - 1.613e-5 * s * t * t)
+
+
+@relation(**SEA)
+def sea_water_dynamic_viscosity(salinity, temperature):
+    t, s = temperature, salinity
+    water = 4.2844e-5 + 1 / (0.157 * (t + 64.993) ** 2 - 91.296)
+    a = 1.541 + t * (1.998e-2 - t * 9.52e-5)
+    b = 7.974 + t * (-7.561e-2 + t * 4.724e-4)
+    return 1000 * water * (1 + s * (a + b * s))
+
+
+# Ethylene glycol: coefficients by powers of the share, each by powers of the temperature
+COUNTS = (4, 4, 4, 3, 2, 1)
+MEAN_SHARE, MEAN_TEMPERATURE = 30.8462, 31.728
+FREEZING = (-1.5250e+01, -1.5660e-06, -2.2780e-07, 2.1690e-09, -8.0800e-01, -1.3390e-06, 2.0470e-08, -2.7170e-11, -1.3340e-02,
+            6.3220e-08, 2.3730e-10, -2.1830e-12, -7.2930e-05, 1.7640e-09, -2.4420e-11, 1.0060e-06, -7.6620e-11, 1.1400e-09)
+GLYCOL_DENSITY = (1.0340e+03, -4.7810e-01, -2.6920e-03, 4.7250e-06, 1.3110e+00, -6.8760e-03, 4.8050e-05, 1.6900e-08, 7.4900e-05,
+                  7.8550e-05, -3.9950e-07, 4.9820e-09, -1.0620e-04, 1.2290e-06, -1.1530e-08, -9.6230e-07, -7.2110e-08, 4.8910e-08)
+GLYCOL_VISCOSITY = (4.7050e-01, -2.5500e-02, 1.7820e-04, -7.6690e-07, 2.4710e-02, -1.1710e-04, 1.0520e-06, -1.6340e-08, 3.3280e-06,
+                    1.0860e-06, 1.0510e-08, -6.4750e-10, 1.6590e-06, 3.1570e-09, 4.0630e-10, 3.0890e-08, 1.8310e-10, -1.8650e-09)
+GLYCOL_HEAT = (3.7370e+03, 2.9300e+00, -4.6750e-03, -1.3890e-05, -1.7990e+01, 1.0460e-01, -4.1470e-04, 1.8470e-07, -9.9330e-02,
+               3.5160e-04, 5.1090e-06, -7.1380e-08, 2.6100e-03, -1.1890e-06, -1.6430e-07, 1.5370e-05, -4.2720e-07, -1.6180e-06)
+
+
+def horner(coefficients, x):
+    value = coefficients[-1]
+    for c in reversed(coefficients[:-1]):
+        value = value * x + c
+    return value
+
+
+def of_glycol(coefficients, share, temperature):
+    x, y = 100 * share - MEAN_SHARE, temperature - MEAN_TEMPERATURE
+    rows, start = [], 0
+    for count in COUNTS:
+        rows.append(horner(coefficients[start:start + count], y))
+        start += count
+    return horner(rows, x)
+
+
+MIXED = dict(share=(0.1, 0.5), temperature=(0, 60))
+
+
+@relation(share=(0.1, 0.5))
+def glycol_freezing_point(share):
+    return of_glycol(FREEZING, share, 2 * MEAN_TEMPERATURE)  # its own second variable stands at the mean
+
+
+@relation(**MIXED)
+def glycol_density(share, temperature):
+    return of_glycol(GLYCOL_DENSITY, share, temperature)
+
+
+@relation(**MIXED)
+def glycol_dynamic_viscosity(share, temperature):
+    return np.exp(of_glycol(GLYCOL_VISCOSITY, share, temperature))
+
+
+@relation(**MIXED)
+def glycol_specific_heat(share, temperature):
+    return 0.001 * of_glycol(GLYCOL_HEAT, share, temperature)
+
+
+@relation(fraction=(0.05, 0.4))
+def suspension_viscosity(liquid, fraction):
+    return liquid * (1 + fraction * (2.5 + 10.05 * fraction) + 0.00273 * np.exp(16.6 * fraction))
