@@ -103,6 +103,7 @@ std::vector<Product> reference_pages()
     }
     put(index, "\n## [Questions](questions.md)\n\n");
     for (const QuestionInfo& q : questions()) put(index, "- [{0}](questions.md#{0}): {1}\n", q.name, q.meaning);
+    put(index, "\n## [Units](units.md)\n\nEvery spelling that is read, a list a quantity.\n");
     pages.push_back(questions_page());
     pages.push_back({"docs/functions/README.md", index});
     return pages;

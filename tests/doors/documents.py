@@ -13,7 +13,7 @@ import tempfile
 import unittest
 
 BLOCK = re.compile(r"^```(c|cpp|python)\n(.*?)^```$", re.M | re.S)
-DOCUMENTS = ("README.md", "docs/guide/answers.md")
+DOCUMENTS = ("README.md", *(f"docs/guide/{page}.md" for page in ("answers", "c_and_cpp", "python")))
 
 parser = argparse.ArgumentParser()
 for name in ("source", "library", "products", "cc", "cxx"):
