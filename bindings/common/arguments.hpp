@@ -78,7 +78,7 @@ private:
     cutwater_status keep_text(std::size_t input, std::string text, cutwater_refusal& refusal)
     {
         if (text.find('\0') != std::string::npos)
-            return refuse(CUTWATER_BAD_TEXT, place_of(*function_, input) + " has a null character in it.", refusal);
+            return blame(CUTWATER_BAD_TEXT, input, -1, " has a null character in it.", refusal);
         held_[input].text = std::move(text);
         values_[input].kind = CUTWATER_TEXT;
         values_[input].text = held_[input].text.c_str();
@@ -140,9 +140,8 @@ private:
         std::vector<double>& series = held_[input].series;
         const auto element = static_cast<std::int64_t>(series.size());
         if (nothing<Host>(given))
-            return refuse(CUTWATER_BAD_SERIES,
-                          place_of(*function_, input, element) + ": the cell is empty; only the last cells may be.",
-                          refusal);
+            return blame(CUTWATER_BAD_SERIES, input, element, ": the cell is empty; only the last cells may be.",
+                         refusal);
         double number = 0;
         switch (Host::kind(given)) {
         case Kind::number: number = Host::number(given); break;
@@ -161,37 +160,45 @@ private:
                               cutwater_refusal& refusal)
     {
         if (text.find('\0') != std::string::npos)
-            return refuse(CUTWATER_BAD_TEXT, place_of(*function_, input, element) + " has a null character in it.",
-                          refusal);
+            return blame(CUTWATER_BAD_TEXT, input, element, " has a null character in it.", refusal);
         const auto status = cutwater_read(function_->position, static_cast<std::int32_t>(input), text.c_str(), &number,
                                           &refusal);
         if (status == CUTWATER_OK) return status;
         // The library blames the input; say which point of it.
         const std::string lead = place_of(*function_, input) + ":";
-        std::string sentence(refusal.message);
+        const std::string sentence(refusal.message);
         if (sentence.compare(0, lead.size(), lead) == 0)
-            sentence = place_of(*function_, input, element) + sentence.substr(lead.size() - 1);
-        const cutwater_refusal made = refusal;
+            return blame(status, input, element, sentence.substr(lead.size() - 1), refusal);
         refuse(status, sentence, refusal);
-        refusal.argument = made.argument;
+        refusal.argument = static_cast<std::int32_t>(input);
         refusal.element = element;
         return status;
     }
 
     cutwater_status refuse_kind(std::size_t input, std::int64_t element, const Value& given, cutwater_refusal& refusal)
     {
-        return refuse(CUTWATER_WRONG_KIND,
-                      place_of(*function_, input, element) + (element < 0 ? " was given " : " is ") +
-                          what<Host>(given) + ".",
-                      refusal);
+        return blame(CUTWATER_WRONG_KIND, input, element,
+                     (element < 0 ? " was given " : " is ") + what<Host>(given) + ".", refusal);
     }
 
     cutwater_status refuse_block(std::size_t input, std::size_t rows, std::size_t columns, cutwater_refusal& refusal)
     {
-        return refuse(CUTWATER_BAD_SERIES,
-                      place_of(*function_, input) + " is a block of " + std::to_string(rows) + " rows and " +
-                          std::to_string(columns) + " columns; a series is one row or one column.",
-                      refusal);
+        return blame(CUTWATER_BAD_SERIES, input, -1,
+                     " is a block of " + std::to_string(rows) + " rows and " + std::to_string(columns) +
+                         " columns; a series is one row or one column.",
+                     refusal);
+    }
+
+    /// A refusal of the door's own names the argument as the library's do.
+    cutwater_status blame(cutwater_status status, std::size_t input, std::int64_t element, const std::string& tail,
+                          cutwater_refusal& refusal)
+    {
+        refuse(status, place_of(*function_, input, element) + tail, refusal);
+        refusal.argument = static_cast<std::int32_t>(input);
+        refusal.element = element;
+        const std::string_view name = cutwater_input_name(function_->position, refusal.argument);
+        name.copy(refusal.name, sizeof refusal.name - 1);
+        return status;
     }
 
     const Function* function_ = nullptr;
