@@ -88,7 +88,7 @@ def _conditional(sheets):
 
 # name: width, height, margins (left, right), orientation, left footer
 _UPRIGHT = (21.0, 29.7, 2.2, 1.4)
-_PAGES = {"Service": _UPRIGHT, "Energy": _UPRIGHT, "Acceptance": _UPRIGHT, "Parallel": _UPRIGHT, "Wide": (29.7, 21.0, 1.4, 1.4)}
+_PAGES = {"Service": _UPRIGHT, "Energy": _UPRIGHT, "Acceptance": _UPRIGHT, "Parallel": _UPRIGHT, "Rotor": _UPRIGHT, "Seal": _UPRIGHT, "Clearance": _UPRIGHT, "Containment": _UPRIGHT, "Wide": (29.7, 21.0, 1.4, 1.4)}
 
 
 def _layout(name):
