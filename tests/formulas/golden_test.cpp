@@ -1,4 +1,5 @@
-// Every golden case through the by-name call, and the worst case of each function printed.
+// Every golden case through the by-name call, and the worst case of each function printed. What each case was off by
+// goes to the file that CUTWATER_DEVIATIONS names, for the validation record.
 #include "call/argument_list.hpp"
 #include "catalogue/families.hpp"
 #include "support/golden.hpp"
@@ -9,6 +10,9 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
 #include <map>
 #include <set>
 
@@ -47,16 +51,24 @@ double departure(double got, double expected, bool relative)
     return relative && expected != 0 ? difference / std::abs(expected) : difference;
 }
 
-/// How far the worst number of the answer lies from what was expected, as a share of what it may.
-double compare(const GoldenCase& golden, const Answer& answer)
+/// Of an answer's worst number.
+struct Deviation {
+    double far = 0;    // relative or absolute, as the case says
+    double share = 0;  // of what it may be
+    bool good = true;
+};
+
+Deviation compare(const GoldenCase& golden, const Answer& answer)
 {
-    double worst = 0;
+    Deviation worst;
     const auto judge = [&](double got, double expected) {
         const double far = departure(got, expected, golden.relative);
         const bool good = far <= golden.within;  // false for NaN
         if (!good)
             FAIL_CHECK(golden.where << " " << golden.call << ": got " << fmt::format("{}", got) << ", off by " << far);
-        worst = std::max(worst, golden.within > 0 ? far / golden.within : 0);
+        worst.good = worst.good && good;
+        worst.far = std::max(worst.far, far);
+        worst.share = std::max(worst.share, golden.within > 0 ? far / golden.within : 0);
     };
     REQUIRE(answer.results.size() >= golden.expected.size());
     for (std::size_t i = 0; i < golden.expected.size(); ++i) {
@@ -64,6 +76,7 @@ double compare(const GoldenCase& golden, const Answer& answer)
         const cutwater_result& got = answer.results[i];
         if (expected.kind == CUTWATER_TEXT) {
             CHECK(got.text == expected.text);
+            worst.good = worst.good && got.text == expected.text;
         } else if (expected.kind == CUTWATER_SERIES) {
             REQUIRE(got.length == expected.series.size());
             for (std::size_t k = 0; k < got.length; ++k) judge(got.series[k], expected.series[k]);
@@ -74,11 +87,37 @@ double compare(const GoldenCase& golden, const Answer& answer)
     return worst;
 }
 
+/// Lines for the validation record: version and compiler, then case, verdict, how far, share of the bound.
+class Deviations {
+public:
+    Deviations()
+    {
+        const char* const path = std::getenv("CUTWATER_DEVIATIONS");
+        if (!path) return;
+        std::filesystem::create_directories(std::filesystem::path(path).parent_path());
+        file_.open(path);
+        file_ << CUTWATER_VERSION << '\t' << compiler << '\n';
+    }
+    void write(const GoldenCase& golden, const std::string& verdict, const Deviation& found = {})
+    {
+        if (file_.is_open()) file_ << fmt::format("{}\t{}\t{}\t{}\n", golden.where, verdict, found.far, found.share);
+    }
+
+private:
+#ifdef __clang__
+    static constexpr const char* compiler = __VERSION__;
+#else
+    static constexpr const char* compiler = "GCC " __VERSION__;
+#endif
+    std::ofstream file_;
+};
+
 }  // namespace
 
 TEST_CASE("golden cases come out as published", "[golden]")
 {
     std::map<std::string, std::pair<double, std::string>> worst;
+    Deviations deviations;
     for (const GoldenCase& golden : golden_cases()) {
         INFO(golden.where << " " << golden.call << " [" << golden.source << "]");
         CHECK(cutwater_find(golden.function.c_str()) >= 0);
@@ -86,6 +125,7 @@ TEST_CASE("golden cases come out as published", "[golden]")
         const Answer answer = ask(golden.function, golden.arguments);
         if (golden.refused) {
             CHECK(answer.status != CUTWATER_OK);
+            deviations.write(golden, answer.status != CUTWATER_OK ? "good" : "was answered");
             const FunctionInfo& f = function_at(static_cast<std::size_t>(cutwater_find(golden.function.c_str())));
             if (!golden.blamed.empty() && answer.status != CUTWATER_OK) {
                 REQUIRE(answer.refusal.argument >= 0);
@@ -95,10 +135,14 @@ TEST_CASE("golden cases come out as published", "[golden]")
         }
         INFO(answer.refusal.message);
         CHECK(answer.status == CUTWATER_OK);
-        if (answer.status != CUTWATER_OK) continue;
-        const double far = compare(golden, answer);
+        if (answer.status != CUTWATER_OK) {
+            deviations.write(golden, "was refused");
+            continue;
+        }
+        const Deviation found = compare(golden, answer);
+        deviations.write(golden, found.good ? "good" : fmt::format("off by {}", found.far), found);
         auto& kept = worst[golden.function];
-        if (far >= kept.first) kept = {far, golden.where};
+        if (found.share >= kept.first) kept = {found.share, golden.where};
     }
     for (const auto& [function, where] : worst)
         fmt::print("{:<36} worst case {:6.2f} % of its bound ({})\n", function, 100 * where.first, where.second);

@@ -77,7 +77,8 @@ std::vector<GoldenCase> golden_cases()
         for (int number = 1; std::getline(file, line); ++number) {
             const std::string where = path.filename().string() + ":" + std::to_string(number);
             line = trimmed(line);
-            if (line.empty() || line.starts_with("#")) continue;
+            // What argues why a function has no outside witness is for the validation record alone.
+            if (line.empty() || line.starts_with("#") || line.starts_with("no outside witness:")) continue;
             if (line.starts_with("source:")) {
                 state.source = trimmed(line.substr(7));
             } else if (line.starts_with("within:")) {

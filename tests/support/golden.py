@@ -20,6 +20,7 @@ class Case:
     relative: bool
     refused: bool
     blamed: str
+    source: str
 
 
 def read_list(text):
@@ -47,10 +48,13 @@ def read_list(text):
 
 def cases():
     for path in sorted(FOLDER.glob("*.txt")):
-        within, relative = None, True
+        within, relative, source = None, True, ""
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
             line = line.strip()
-            if not line or line.startswith(("#", "source:")):
+            if not line or line.startswith(("#", "no outside witness:")):
+                continue
+            if line.startswith("source:"):
+                source = line[len("source:"):].strip()
                 continue
             if line.startswith("within:"):
                 bound, sort = line[len("within:"):].split()
@@ -63,7 +67,19 @@ def cases():
             after = after.strip()
             yield Case(f"{path.name}:{number}", line, function.strip(), read_list(arguments),
                        [] if refused else read_list(after.removeprefix("=")), within, relative, refused,
-                       after.removeprefix(":").strip() if refused else "")
+                       after.removeprefix(":").strip() if refused else "", source)
+
+
+def arguments_against_witnesses():
+    """{function: why nothing outside the project witnesses it}, from the lines "no outside witness: FUNCTION: WHY"."""
+    why = {}
+    for path in sorted(FOLDER.glob("*.txt")):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.startswith("no outside witness:"):
+                _, function, reason = (part.strip() for part in line.split(":", 2))
+                assert function not in why, f"{function} is argued twice"
+                why[function] = reason
+    return why
 
 
 def bits():
