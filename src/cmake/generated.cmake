@@ -15,3 +15,6 @@ add_custom_target(cutwater_generated DEPENDS ${PROJECT_BINARY_DIR}/generated.sta
 add_custom_target(regenerate
   COMMAND ${CMAKE_COMMAND} -DFROM=${cutwater_products} -DTO=${PROJECT_SOURCE_DIR} -P ${PROJECT_SOURCE_DIR}/src/cmake/copy_products.cmake
   DEPENDS cutwater_generated)
+if(TARGET validation)  # the record in docs/validation, where tests are built
+  add_dependencies(regenerate validation)
+endif()
