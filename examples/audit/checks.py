@@ -1,18 +1,32 @@
 """What is found for every pump, in the order and with the limits of the workbook's sheet Checks."""
+import re
+
 import numpy as np
 
 import cutwater as cw
-from writer.inputs import CHOICES, INPUT
+from writer.inputs import CHOICES, IDLE, INPUT, LIMITS
 from writer.results import RESULT, WEIGHT  # the workbook's own list of checks: labels, senses, limits, gravest first
 
+from . import curves
 from .asking import Columns, missing
 
 # Functions that a check's value rests upon, where it is not the one that was asked last.
 RESTS_UPON = {"greatest_power": "pump_power_input", "maker_flow": "operating_region", "pump_head": "duty_flow"}
 
 
+def idle(pump, condition):
+    """A condition of the workbook's: {key}="word" or {key}<>"word", or several of them in AND(…;…)."""
+    def holds(part):
+        key, sign, word = re.fullmatch(r'\{(\w+)\}(=|<>)"(.*)"', part).groups()
+        return (str(pump.get(key) or "") == word) == (sign == "=")
+
+    return all(holds(part) for part in condition.removeprefix("AND(").removesuffix(")").split(";"))
+
+
 def liquid(c, altitude):
-    c.each("tag_once", lambda i: c.given("tag").count(c.pumps[i].get("tag")))
+    tags = [str(tag).strip().casefold() for tag in c.given("tag")]
+    c.each("tag_once", lambda i: tags.count(tags[i]))
+    c.each("unused", lambda i: sum(not missing(c.pumps[i].get(key)) and idle(c.pumps[i], condition) for key, condition in IDLE.items()))
     ambient = cw.barometric_pressure(altitude)
     c.ask("surface_absolute", cw.absolute_from_gauge, "surface_pressure", ambient)
     c.word("density_word", "density_by", CHOICES["density_by"], ("density_used", "heat_used"))
@@ -35,23 +49,24 @@ def liquid(c, altitude):
 
 
 # What is found for one correction only; another word than those known leaves all of it open.
-BY_CORRECTION = ("viscous_b", "viscous_head", "solids_relative", "solids_volume", "slurry_head", "slurry_efficiency", "suction_least", "deposition_suction",
+BY_CORRECTION = ("viscous_b", "viscous_flow", "viscous_head", "solids_relative", "solids_volume", "slurry_head", "slurry_efficiency", "suction_least", "deposition_suction",
                  "discharge_least", "deposition_discharge")
 
 
 def best_point(c):
-    c.word("correction", "correct_for", CHOICES["correct_for"], ("best_used", "used_heads", *BY_CORRECTION))
+    c.word("correction", "correct_for", CHOICES["correct_for"], ("best_used", *curves.SERIES, *BY_CORRECTION))
 
-    def at_best(read, ordinates, unit):
-        return lambda i: read(numbers(c.pumps[i], "flows", "m3/h"), numbers(c.pumps[i], ordinates, unit), c.pumps[i].get("best_flow"))
+    def at_best(read, ordinates):
+        return lambda i: read(*curves.on_water(c.pumps[i], ordinates), c.pumps[i].get("best_flow"))
 
-    c.each("best_head", at_best(cw.curve_head, "heads", "m"))
-    c.each("best_efficiency", at_best(cw.curve_efficiency, "efficiencies", "-"))
-    c.each("best_npsh3", at_best(cw.curve_npsh3, "npsh3s", "m"))
+    c.each("best_head", at_best(cw.curve_head, "heads"))
+    c.each("best_efficiency", at_best(cw.curve_efficiency, "efficiencies"))
+    c.each("best_npsh3", at_best(cw.curve_npsh3, "npsh3s"))
     c.ask("specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", "eyes", "stages")
     viscous = c.says("correct_for", "viscosity")
     best = ("best_flow", "best_head", "best_efficiency")
     c.ask("viscous_b", cw.viscosity_parameter, "viscosity_used", "best_flow", "best_head", "speed", where=viscous)
+    c.ask("viscous_flow", cw.viscous_flow_ratio, "viscous_b", where=viscous)
     c.ask("viscous_head", cw.viscous_head_ratio, "viscous_b", 1.0, where=viscous)
     c.read("best_used", "best_flow", "m3/h", where=c.says("correct_for", "nothing") | c.says("correct_for", "solids"))
     c.ask("best_used", cw.viscous_performance, *best, *best, "speed", "viscosity_used", "density_used", where=viscous)
@@ -68,78 +83,6 @@ def solids(c):
     for line in ("suction", "discharge"):
         c.ask(f"{line}_least", cw.pipe_velocity, "least_flow", f"{line}_bore", where=where)
         c.ask((f"deposition_{line}", "durand_factor"), cw.deposition_velocity, f"{line}_bore", "solids_relative", "solids_volume", "solids_size", where=where)
-
-
-def numbers(pump, name, unit):
-    values = pump.get(name)
-    if values is None:
-        raise cw.Refused(f"{name} is not given.")
-    values = values if isinstance(values, list) else [values]
-    if None in values:
-        raise cw.Refused(f"{name}: point {values.index(None) + 1} is not given.")
-    return cw.quantity(values, unit)
-
-
-def curves_on_the_liquid(c):
-    """c.used: each pump's series on the liquid pumped, as far as they can be answered."""
-    c.used = [{} for _ in c.pumps]
-    viscous, slurry = c.says("correct_for", "viscosity"), c.says("correct_for", "solids")
-    best = ("best_head", "best_efficiency", "viscous_head")
-
-    def keep(key, function, needs=(), needs_if_viscous=(), needs_if_slurry=()):
-        def one(i):
-            function(c.pumps[i], c.used[i], i)
-            return 1.0
-
-        c.each(key, one, needs, np.flatnonzero(~viscous & ~slurry))
-        c.each(key, one, tuple(needs) + tuple(needs_if_slurry), np.flatnonzero(slurry))
-        c.each(key, one, tuple(needs) + tuple(needs_if_viscous), np.flatnonzero(viscous))
-
-    def heads(pump, used, i):
-        flows, heads = numbers(pump, "flows", "m3/h"), numbers(pump, "heads", "m")
-        cw.curve_head(flows, heads, flows[0])  # a curve that cannot be read is refused here, with its reason
-        used["water"] = flows, heads
-        if slurry[i]:
-            used["flows"], used["heads"], used["efficiencies"] = cw.curve_slurry(
-                flows, heads, numbers(pump, "efficiencies", "-"), c.found["slurry_head"][i], c.found["slurry_efficiency"][i])
-            return
-        if not viscous[i]:
-            used["flows"], used["heads"] = flows, heads
-            return
-        efficiencies = numbers(pump, "efficiencies", "-")
-        cw.curve_efficiency(flows, efficiencies, flows[0])
-        corrected = [flows.copy(), heads.copy(), efficiencies.copy()]
-        runs = flows != 0  # at no flow the method leaves the head as it is
-        answer = cw.viscous_performance(flows[runs], heads[runs], efficiencies[runs], pump.get("best_flow"), c.found["best_head"][i],
-                                        c.found["best_efficiency"][i], pump.get("speed"), c.found["viscosity_used"][i], c.found["density_used"][i])
-        for series, values in zip(corrected, answer):
-            series[runs] = values
-        used["flows"], used["heads"], used["efficiencies"] = corrected
-
-    def efficiencies(pump, used, i):
-        if not viscous[i] and not slurry[i]:
-            used["efficiencies"] = numbers(pump, "efficiencies", "-")
-        cw.curve_efficiency(used["flows"], used["efficiencies"], used["flows"][0])
-
-    def npsh3s(pump, used, i):
-        given = numbers(pump, "npsh3s", "m")
-        cw.curve_npsh3(used["flows"], given, used["flows"][0])
-        if viscous[i]:
-            given = cw.npsh3_with_viscosity(given, c.found["best_npsh3"][i], c.found["viscous_head"][i], pump.get("best_flow"), pump.get("speed"),
-                                            pump.get("inlet"))
-        used["npsh3s"] = given
-
-    def powers(pump, used, i):
-        at_no_flow = numbers(pump, "shutoff_power", "kW")
-        runs = used["efficiencies"] > 0
-        values = np.repeat(at_no_flow, len(runs))
-        values[runs] = cw.pump_power_input(used["flows"][runs], used["heads"][runs], c.found["density_used"][i], used["efficiencies"][runs])
-        used["powers"] = values
-
-    keep("used_heads", heads, needs=("correction",), needs_if_viscous=best + ("viscosity_used", "density_used"), needs_if_slurry=("slurry_head", "slurry_efficiency"))
-    keep("used_efficiencies", efficiencies, needs=("used_heads",))
-    keep("used_npsh3s", npsh3s, needs=("used_heads",), needs_if_viscous=("best_npsh3", "viscous_head"))
-    keep("used_powers", powers, needs=("used_heads", "used_efficiencies", "density_used"))
 
 
 def system_and_duty(c):
@@ -159,20 +102,39 @@ def system_and_duty(c):
     c.ask("suction_resistance", cw.system_resistance, "flow", "suction_loss")
     c.ask("system_head", cw.system_head, "static_head", "resistance", "flow")
 
-    def meet(find):
-        return lambda i: find(c.used[i]["flows"], c.used[i]["heads"], c.pumps[i].get("static_head"), c.found["resistance"][i])
+    for line in ("suction", "discharge"):
+        c.ask(f"{line}_reynolds", cw.reynolds_number, "flow", f"{line}_bore", "viscosity_used")
+    c.each("line_law", lambda i: "square" if min(c.found["suction_reynolds"][i], c.found["discharge_reynolds"][i]) >= 4000 else "points",
+           needs=("suction_reynolds", "discharge_reynolds"))
+    c.read("equipment_read", "equipment_loss", "m")
+    c.each("square_part", lambda i: cw.system_resistance(c.pumps[i].get("flow"), c.found["suction_fittings"][i] + c.found["discharge_fittings"][i] + c.found["equipment_read"][i]),
+           needs=("suction_fittings", "discharge_fittings", "equipment_read"))
+    curves.system_points(c)
 
-    c.each("pump_head", lambda i: cw.curve_head(c.used[i]["flows"], c.used[i]["heads"], c.pumps[i].get("flow")), needs=("used_heads",))
-    c.each("duty_flow", meet(cw.duty_flow), needs=("used_heads", "resistance"))
-    c.each("duty_head", meet(cw.duty_head), needs=("used_heads", "resistance"))
+    def meet(square, place):
+        def duty(i):
+            pump = c.used[i]["heads"]
+            if c.found["line_law"][i] == "square":
+                return square(*pump, c.pumps[i].get("static_head"), c.found["resistance"][i])
+            return cw.duty_on_system_points(*pump, c.used[i]["all_flows"], c.used[i]["system"], 1)[place]
+
+        return duty
+
+    c.each("pump_head", lambda i: cw.curve_head(*c.used[i]["heads"], c.pumps[i].get("flow")), needs=("used_heads",))
+    for key, square, place in (("duty_flow", cw.duty_flow, 0), ("duty_head", cw.duty_head, 1)):
+        c.each(key, meet(square, place), needs=("used_heads", "used_flows", "line_law", "resistance", "used_system"))
     c.ask("discharge_velocity", cw.pipe_velocity, "duty_flow", "discharge_bore")
 
 
 def suction(c):
     c.ask("suction_velocity", cw.pipe_velocity, "duty_flow", "suction_bore")
-    c.ask("suction_duty_loss", cw.system_head, 0.0, "suction_resistance", "duty_flow")
+    square = np.array([law == "square" for law in c.column("line_law")])
+    c.ask("suction_duty_loss", cw.system_head, 0.0, "suction_resistance", "duty_flow", where=square)
+    c.ask("pipe_at_duty", cw.pipe_friction_head, "duty_flow", "suction_bore", "suction_length", "roughness", "viscosity_used", where=~square)
+    c.ask("fittings_at_duty", cw.fitting_head, "duty_flow", "suction_bore", "suction_k", where=~square)
+    c.each("suction_duty_loss", lambda i: c.found["pipe_at_duty"][i] + c.found["fittings_at_duty"][i], needs=("pipe_at_duty", "fittings_at_duty"), where=np.flatnonzero(~square))
     c.ask("npsh_available", cw.npsh_available, "surface_absolute", "vapour_used", "density_used", "liquid_level", "suction_duty_loss")
-    c.each("npsh3", lambda i: cw.curve_npsh3(c.used[i]["flows"], c.used[i]["npsh3s"], c.found["duty_flow"][i]), needs=("used_npsh3s", "duty_flow"))
+    c.each("npsh3", lambda i: cw.curve_npsh3(*c.used[i]["npsh3s"], c.found["duty_flow"][i]), needs=("used_npsh3s", "duty_flow"))
     c.ask("npsh_margin", cw.npsh_margin, "npsh_available", "npsh3")
     c.ask("npsh_ratio", cw.npsh_margin_ratio, "npsh_available", "npsh3")
     bell = np.array([value is not None for value in c.given("bell_diameter")])
@@ -184,19 +146,30 @@ def power_region_heat(c):
     # The region goes by the impeller's whole flow, both eyes together.
     c.ask("whole_specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", 1, "stages")
     c.ask(("region", "least_preferred", "greatest_preferred"), cw.operating_region, "duty_flow", "best_used", "whole_specific_speed", "least_allowed", "greatest_allowed")
-    c.each("efficiency", lambda i: cw.curve_efficiency(c.used[i]["flows"], c.used[i]["efficiencies"], c.found["duty_flow"][i]), needs=("used_efficiencies", "duty_flow"))
+    c.each("efficiency", lambda i: cw.curve_efficiency(*c.used[i]["efficiencies"], c.found["duty_flow"][i]), needs=("used_efficiencies", "duty_flow"))
     c.ask("power_input", cw.pump_power_input, "duty_flow", "duty_head", "density_used", "efficiency")
     c.read("motor_fitted", "motor_rating", "kW")
     c.ask("motor_needed", cw.motor_rating_needed, "power_input", "motor_rule", "motor_series")
-    c.each("greatest_power", lambda i: c.used[i]["powers"].max(), needs=("used_powers",))
+    c.each("greatest_power", lambda i: c.used[i]["powers"][1].max(), needs=("used_powers",))
     c.ask("rise", cw.temperature_rise, "duty_head", "efficiency", "heat_used")
     c.read("least_read", "least_flow", "m3/h")
-    c.each("shutoff_head", lambda i: cw.curve_head(c.used[i]["flows"], c.used[i]["heads"], 0), needs=("used_heads",))
-    c.ask("thermal_flow", cw.thermal_minimum_flow, "shutoff_power", "shutoff_head", "density_used", "heat_used", "rise_allowed")
+    c.each("shutoff_head", lambda i: cw.curve_head(*c.used[i]["heads"], 0), needs=("used_heads",))
+    c.each("greatest_head", lambda i: max(c.found["shutoff_head"][i], c.used[i]["heads"][1].max()), needs=("shutoff_head",))
+    c.ask("thermal_flow", cw.thermal_minimum_flow, "shutoff_used", "shutoff_head", "density_used", "heat_used", "rise_allowed")
     c.read("maker_flow", "least_allowed", "m3/h")
     c.read("greatest_read", "greatest_allowed", "m3/h")
-    c.ask("heating", cw.closed_valve_heating_rate, "shutoff_power", "casing_volume", "density_used", "heat_used", "metal_mass")
-    c.ask("shutoff_rise", cw.pressure_from_head, "shutoff_head", "density_used")
+    c.ask("heating", cw.closed_valve_heating_rate, "shutoff_used", "casing_volume", "density_used", "heat_used", "metal_mass")
+    c.ask("shutoff_rise", cw.pressure_from_head, "greatest_head", "density_used")
+
+
+def shutoff(c):
+    """The power at closed valve on the liquid: found on water it goes with the density."""
+    c.word("shutoff_word", "shutoff_on", CHOICES["shutoff_on"], ("shutoff_used",))
+    on_water, on_liquid = (c.says("shutoff_on", word) for word in CHOICES["shutoff_on"])
+    c.read("shutoff_used", "shutoff_power", "kW", where=on_liquid)
+    c.read("shutoff_on_water", "shutoff_power", "kW", where=on_water)
+    c.ask("over_water", cw.relative_density, "density_used", 998.2, where=on_water)
+    c.each("shutoff_used", lambda i: c.found["shutoff_on_water"][i] * c.found["over_water"][i], needs=("shutoff_on_water", "over_water"), where=np.flatnonzero(on_water))
 
 
 def run(plant):
@@ -205,7 +178,8 @@ def run(plant):
     liquid(c, plant["altitude"])
     best_point(c)
     solids(c)
-    curves_on_the_liquid(c)
+    shutoff(c)
+    curves.on_the_liquid(c)
     system_and_duty(c)
     suction(c)
     power_region_heat(c)
@@ -221,9 +195,13 @@ def limit_of(c, key, i):
         if missing(value):
             raise cw.Refused(f"{INPUT[name].text}: it is not given.")
         try:
-            return cw.quantity(value, INPUT[name].unit.replace("–", "-"))
+            number = cw.quantity(value, INPUT[name].unit.replace("–", "-"))
         except cw.Refused as refused:
             raise cw.Refused(f"{INPUT[name].text}: {refused.message}") from None
+        low, high, _ = LIMITS.get(name, (-np.inf, np.inf, ""))
+        if not low <= number <= high:
+            raise cw.Refused(f"{INPUT[name].text}: {number:g} is beyond what is taken for this limit, {low} to {high} {INPUT[name].unit}.".replace(" –.", "."))
+        return number
     if i in c.why.get(name, ()):
         raise cw.Refused(c.why[name][i][1])
     return float(c.found[name][i] if name in c.found else name)
@@ -235,6 +213,8 @@ def verdict(c, key, i):
     one, value = RESULT[key], c.column(key)[i]
     if one.failing == "REGION":
         return {"preferred": "meets", "allowable": "WATCH"}.get(value, "FAILS")
+    if one.failing == "SHAPE":
+        return {"stable": "meets", "flat": "WATCH", "drooping": "WATCH"}.get(value, "FAILS")
     if missing(value):
         return "–"
     try:
@@ -251,9 +231,9 @@ def judge(c):
     c.verdicts = [{key: verdict(c, key, i) for key in WEIGHT} for i in range(len(c.pumps))]
     c.worst = []
     for i, words in enumerate(c.verdicts):
-        word = next((one for one in ("refused", "FAILS", "WATCH") if one in words.values()), "meets")
-        # Of what is refused the topmost result is the cause.
-        order = [key for key in RESULT if i in c.why.get(key, ())] if word == "refused" else []
-        c.worst.append((word, next((key for key in (*order, *WEIGHT) if key in order or words[key] == word), None) if word != "meets" else None))
+        # Of what is refused the topmost result is the cause, whether it is a check or not.
+        causes = [key for key in RESULT if i in c.why.get(key, ())]
+        word = "refused" if causes else next((one for one in ("refused", "FAILS", "WATCH") if one in words.values()), "meets")
+        c.worst.append((word, next((key for key in (*causes, *WEIGHT) if key in causes or words[key] == word), None) if word != "meets" else None))
     order = ("refused", "FAILS", "WATCH", "meets")
     c.order = sorted(range(len(c.pumps)), key=lambda i: order.index(c.worst[i][0]))

@@ -32,20 +32,21 @@ def _heads(axes, c, i):
     pump, used = c.pumps[i], c.used[i]
     _regions(axes, c, i)
     if _known(c, "used_heads", i):
-        flows = np.linspace(used["flows"][0], used["flows"][-1], POINTS)
+        at, heads = used["heads"]
+        flows = np.linspace(at[0], at[-1], POINTS)
         if pump.get("correct_for") in ("viscosity", "solids"):
             on_water = np.linspace(used["water"][0][0], used["water"][0][-1], POINTS)
             axes.plot(on_water, cw.curve_head(*used["water"], on_water), color=WATER, lw=1.2, label="pump on water")
-        axes.plot(flows, cw.curve_head(used["flows"], used["heads"], flows), color=PUMP, lw=2, label="pump on the liquid")
-        axes.plot(used["flows"], used["heads"], ".", color=PUMP, ms=4)
-        if _known(c, "resistance", i):
-            axes.plot(flows, cw.system_head(pump["static_head"], c.found["resistance"][i], flows), color=SYSTEM, lw=2, label="system")
+        axes.plot(flows, cw.curve_head(at, heads, flows), color=PUMP, lw=2, label="pump on the liquid")
+        axes.plot(at, heads, ".", color=PUMP, ms=4)
+        if _known(c, "used_system", i):
+            axes.plot(flows, cw.curve_head(used["all_flows"], used["system"], flows), color=SYSTEM, lw=2, label="system")
     if _known(c, "system_head", i):
         axes.plot(c.found["wanted"][i], c.found["system_head"][i], "x", color=INK, ms=7, mew=1.6, label="flow wanted")
     if _known(c, "duty_head", i):
         axes.plot(c.found["duty_flow"][i], c.found["duty_head"][i], "o", color=DUTY, ms=7, label="duty")
     axes.set_xlim(left=0)
-    _from_zero(axes, 1.4 * used["heads"].max() if _known(c, "used_heads", i) else np.inf)  # a steep system's curve must not flatten the pump's
+    _from_zero(axes, 1.4 * used["heads"][1].max() if _known(c, "used_heads", i) else np.inf)  # a steep system's curve must not flatten the pump's
 
 
 def _from_zero(axes, most=np.inf):
@@ -55,10 +56,10 @@ def _from_zero(axes, most=np.inf):
 def _suction(axes, c, i):
     pump, used = c.pumps[i], c.used[i]
     _regions(axes, c, i)
-    if _known(c, "used_heads", i):
-        flows = np.linspace(used["flows"][0], used["flows"][-1], POINTS)
-        if _known(c, "used_npsh3s", i):
-            axes.plot(flows, cw.curve_npsh3(used["flows"], used["npsh3s"], flows), color=NPSH, lw=2, label="NPSH3")
+    if _known(c, "used_npsh3s", i):
+        at, npsh3s = used["npsh3s"]
+        flows = np.linspace(at[0], at[-1], POINTS)
+        axes.plot(flows, cw.curve_npsh3(at, npsh3s, flows), color=NPSH, lw=2, label="NPSH3")
         if _known(c, "npsh_available", i):
             losses = cw.system_head(0, c.found["suction_resistance"][i], flows)
             offered = cw.npsh_available(*(c.found[key][i] for key in ("surface_absolute", "vapour_used", "density_used")), pump["liquid_level"], losses)
@@ -72,7 +73,7 @@ def _power(axes, c, i):
     used = c.used[i]
     _regions(axes, c, i)
     if _known(c, "used_powers", i):
-        axes.plot(used["flows"], used["powers"], "-o", color=PUMP, lw=1.6, ms=3, label="power input")
+        axes.plot(*used["powers"], "-o", color=PUMP, lw=1.6, ms=3, label="power input")
     if _known(c, "motor_fitted", i):
         axes.axhline(c.found["motor_fitted"][i], color=INK, lw=1.2, ls="--", label="motor fitted")
     if _known(c, "power_input", i):

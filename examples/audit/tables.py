@@ -45,7 +45,9 @@ def findings(c):
             if word not in ("FAILS", "WATCH"):
                 continue
             one = RESULT[key]
-            if key == "region":
+            if one.failing == "SHAPE":
+                what = f"{c.found[key][i]}, should be stable"
+            elif key == "region":
                 what = f"{c.found[key][i]}; preferred {c.found['least_preferred'][i]:.1f} to {c.found['greatest_preferred'][i]:.1f} m³/h"
             else:
                 what = f"{c.found[key][i]:.{one.places}f} {one.unit}, should be {one.limit[0]} {limit_of(c, key, i):.{one.places}f}".replace(" –,", ",")

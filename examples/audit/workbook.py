@@ -29,7 +29,7 @@ def checks_sheet(path):
 def compare(c, path):
     """(how many were compared, lines that tell what differs). A number must agree in the 15 digits that the file holds."""
     seen, compared, differing = set(), 0, []
-    tags = [pump["tag"] for pump in c.pumps]
+    tags = [" ".join(str(pump["tag"]).split()) for pump in c.pumps]
     for key, label, values in checks_sheet(path):
         if key == "Tag" and values[:len(tags)] != tags:
             return 0, [f"the workbook's pumps are {values[:len(tags)]}"]

@@ -19,14 +19,14 @@ Sub FillRegister
   Data = sheets.getByName("Data")
   checks = sheets.getByName("Checks")
   target = sheets.getByName("Macro")
-  DataKeys = Data.getCellRangeByName("A1:A120").getDataArray()
-  CheckKeys = checks.getCellRangeByName("A1:A120").getDataArray()
+  DataKeys = Data.getCellRangeByName("A1:A200").getDataArray()
+  CheckKeys = checks.getCellRangeByName("A1:A200").getDataArray()
   row = 3
   Column = FIRST_COLUMN
-  Do While target.getCellByPosition(0, row).String <> "All" And row < 40
+  Do While target.getCellByPosition(0, row).String <> "All"
     target.getCellRangeByPosition(0, row, UBound(wanted) + 2, row).clearContents(1 + 2 + 4 + 16)
-    If Word("tag") <> "" Then
-      target.getCellByPosition(0, row).String = Word("tag")
+    If Trim(Word("tag")) <> "" Then
+      target.getCellByPosition(0, row).String = Trim(Word("tag"))
       target.getCellByPosition(1, row).String = Word("service")
       found = OnePump()
       line_differs = 0
@@ -51,12 +51,14 @@ End Sub
 
 ' A refused call leaves its variable empty; what needs it is then refused as well.
 Function OnePump()
-  Dim ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow
+  Dim altitude, ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow
   Dim wanted, suction_pipe, suction_fittings, suction_loss, discharge_pipe, discharge_fittings, line_loss, resistance, system_head
+  Dim suction_reynolds, discharge_reynolds, square, square_part, beside, equipment, static_head
   Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, needed, region, shape, inner
   Dim left_out  ' never set: an optional argument that is not given
   On Error Resume Next
-  ambient = Calc.BAROMETRIC_PRESSURE(Data.getCellRangeByName("D3:D3").getDataArray())
+  altitude = RowOf(DataKeys, "altitude")
+  ambient = Calc.BAROMETRIC_PRESSURE(Data.getCellRangeByPosition(FIRST_COLUMN, altitude, FIRST_COLUMN, altitude).getDataArray())
   surface = Calc.ABSOLUTE_FROM_GAUGE(Given("surface_pressure"), ambient)
   Select Case Word("density_by")
     Case "water" : density = Calc.WATER_DENSITY(Given("temperature"), surface)
@@ -74,11 +76,12 @@ Function OnePump()
     Case "value" : viscosity = Calc.QUANTITY(Given("viscosity"), "mm2/s")
   End Select
 
-  ' The curve on the liquid pumped.
-  Dim flows, heads, efficiencies, npsh3s, corrected, point, at_flow
+  ' The curve on the liquid pumped. Each ordinate has its own first and last point.
+  Dim flows, heads, efficiencies, npsh3s, corrected, point, at_flow, flow_ratio, at_best, runs
   flows = Series("flows") : heads = Series("heads") : efficiencies = Series("efficiencies") : npsh3s = Series("npsh3s")
-  best_head = Calc.CURVE_HEAD(flows, heads, Given("best_flow"))
-  best_efficiency = Calc.CURVE_EFFICIENCY(flows, efficiencies, Given("best_flow"))
+  best_head = Calc.CURVE_HEAD(Between(flows, heads), Between(heads, heads), Given("best_flow"))
+  best_efficiency = Calc.CURVE_EFFICIENCY(Between(flows, efficiencies), Between(efficiencies, efficiencies), Given("best_flow"))
+  at_best = Calc.CURVE_NPSH3(Between(flows, npsh3s), Between(npsh3s, npsh3s), Given("best_flow"))
   If Word("correct_for") = "nothing" Or Word("correct_for") = "solids" Then best_flow = Calc.QUANTITY(Given("best_flow"), "m3/h")
   If Word("correct_for") = "solids" Then
     solids = Calc.RELATIVE_DENSITY(Given("solids_density"), Given("density"))
@@ -89,41 +92,45 @@ Function OnePump()
   Dim used_flows(POINTS - 1), used_heads(POINTS - 1), used_efficiencies(POINTS - 1), used_npsh3s(POINTS - 1)
   If Word("correct_for") = "viscosity" Then
     b = Calc.VISCOSITY_PARAMETER(viscosity, Given("best_flow"), best_head, Given("speed"))
+    flow_ratio = Calc.VISCOUS_FLOW_RATIO(b)
     head_ratio = Calc.VISCOUS_HEAD_RATIO(b, 1)
     corrected = Calc.VISCOUS_PERFORMANCE(Given("best_flow"), best_head, best_efficiency, Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out, left_out)
     If IsArray(corrected) Then best_flow = corrected(0)(0)
   End If
   For point = 0 To POINTS - 1
-    used_flows(point) = "" : used_heads(point) = "" : used_efficiencies(point) = "" : used_npsh3s(point) = ""
-    If flows(point)(0) <> "" Then
-      ' What is not overwritten below makes the whole curve refused: left empty it would only be a shorter curve.
-      used_flows(point) = REFUSED : used_heads(point) = REFUSED : used_efficiencies(point) = REFUSED : used_npsh3s(point) = REFUSED
-      at_flow = left_out  ' in an index what was never set gives no error, so nothing may stay from the point before
-      at_flow = Calc.QUANTITY(flows(point)(0), "m3/h")
-      Select Case Word("correct_for")
-        Case "nothing", "solids"
-          used_flows(point) = at_flow
-          used_npsh3s(point) = Calc.QUANTITY(npsh3s(point)(0), "m")
-        Case "viscosity"
-          used_npsh3s(point) = Calc.NPSH3_WITH_VISCOSITY(npsh3s(point)(0), Calc.CURVE_NPSH3(flows, npsh3s, Given("best_flow")), head_ratio, Given("best_flow"), Given("speed"), Given("inlet"))
-      End Select
-      Select Case Word("correct_for") & IIf(at_flow = 0, " at no flow", "")
-        Case "nothing", "nothing at no flow", "viscosity at no flow"
-          used_flows(point) = at_flow
-          used_heads(point) = Calc.QUANTITY(heads(point)(0), "m")
-          used_efficiencies(point) = Calc.QUANTITY(efficiencies(point)(0), "-")
-        Case "solids", "solids at no flow"
-          If IsArray(corrected) Then
-            used_heads(point) = corrected(point)(1) : used_efficiencies(point) = corrected(point)(2)
-          End If
-        Case "viscosity"
-          corrected = left_out
-          corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out, left_out)
-          If IsArray(corrected) Then
-            used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)
-          End If
-      End Select
-      If IsEmpty(at_flow) Then used_flows(point) = REFUSED
+    ' What is not overwritten below makes the whole curve refused: left empty it would only be a shorter curve.
+    used_flows(point) = IIf(flows(point)(0) = "", "", REFUSED) : used_heads(point) = IIf(heads(point)(0) = "", "", REFUSED)
+    used_efficiencies(point) = IIf(efficiencies(point)(0) = "", "", REFUSED) : used_npsh3s(point) = IIf(npsh3s(point)(0) = "", "", REFUSED)
+    at_flow = left_out  ' in an index what was never set gives no error, so nothing may stay from the point before
+    If flows(point)(0) <> "" Then at_flow = Calc.QUANTITY(flows(point)(0), "m3/h")
+    runs = False
+    If Not IsEmpty(at_flow) Then runs = Word("correct_for") = "viscosity" And at_flow <> 0
+    If runs Then
+      corrected = left_out
+      If heads(point)(0) <> "" And efficiencies(point)(0) <> "" Then
+        corrected = Calc.VISCOUS_PERFORMANCE(flows(point)(0), heads(point)(0), efficiencies(point)(0), Given("best_flow"), best_head, best_efficiency, Given("speed"), viscosity, density, left_out, left_out, left_out)
+        If IsArray(corrected) Then
+          used_flows(point) = corrected(0)(0) : used_heads(point) = corrected(0)(1) : used_efficiencies(point) = corrected(0)(2)
+        End If
+      ElseIf Not IsEmpty(flow_ratio) Then
+        used_flows(point) = at_flow * flow_ratio
+      End If
+    ElseIf KnownCorrection() And flows(point)(0) <> "" And Not IsEmpty(at_flow) Then
+      used_flows(point) = at_flow
+    End If
+    If Word("correct_for") = "solids" And IsArray(corrected) Then
+      If heads(point)(0) <> "" Then used_heads(point) = corrected(point)(1)
+      If efficiencies(point)(0) <> "" Then used_efficiencies(point) = corrected(point)(2)
+    ElseIf KnownCorrection() And Word("correct_for") <> "solids" And Not runs Then
+      If heads(point)(0) <> "" Then used_heads(point) = Calc.QUANTITY(heads(point)(0), "m")
+      If efficiencies(point)(0) <> "" Then used_efficiencies(point) = Calc.QUANTITY(efficiencies(point)(0), "-")
+    End If
+    If npsh3s(point)(0) <> "" And KnownCorrection() Then
+      If Word("correct_for") = "viscosity" Then
+        used_npsh3s(point) = Calc.NPSH3_WITH_VISCOSITY(npsh3s(point)(0), at_best, head_ratio, Given("best_flow"), Given("speed"), Given("inlet"))
+      Else
+        used_npsh3s(point) = Calc.QUANTITY(npsh3s(point)(0), "m")
+      End If
     End If
   Next point
 
@@ -139,15 +146,44 @@ Function OnePump()
   inner = Calc.SYSTEM_HEAD(line_loss, Calc.SYSTEM_RESISTANCE(Given("flow"), Given("equipment_loss")), Given("flow"))
   resistance = Calc.SYSTEM_RESISTANCE(Given("flow"), inner)
   system_head = Calc.SYSTEM_HEAD(Given("static_head"), resistance, Given("flow"))
-  flow = Calc.DUTY_FLOW(used_flows, used_heads, Given("static_head"), resistance)
-  head = Calc.DUTY_HEAD(used_flows, used_heads, Given("static_head"), resistance)
+  ' The square law holds where both lines are turbulent; else the system's curve is found point by point.
+  suction_reynolds = Calc.REYNOLDS_NUMBER(Given("flow"), Given("suction_bore"), viscosity)
+  discharge_reynolds = Calc.REYNOLDS_NUMBER(Given("flow"), Given("discharge_bore"), viscosity)
+  If Not IsEmpty(suction_reynolds) And Not IsEmpty(discharge_reynolds) Then square = suction_reynolds >= 4000 And discharge_reynolds >= 4000
+  equipment = Calc.QUANTITY(Given("equipment_loss"), "m")
+  If Not IsEmpty(equipment) And Not IsEmpty(suction_fittings) And Not IsEmpty(discharge_fittings) Then square_part = Calc.SYSTEM_RESISTANCE(Given("flow"), suction_fittings + discharge_fittings + equipment)
+  Dim system_heads(POINTS - 1)
+  If square Then
+    flow = Calc.DUTY_FLOW(Between(used_flows, heads), Between(used_heads, heads), Given("static_head"), resistance)
+    head = Calc.DUTY_HEAD(Between(used_flows, heads), Between(used_heads, heads), Given("static_head"), resistance)
+    loss = Calc.SYSTEM_HEAD(0, Calc.SYSTEM_RESISTANCE(Given("flow"), suction_loss), flow)
+  ElseIf Not IsEmpty(square) Then
+    static_head = Calc.QUANTITY(Given("static_head"), "m")
+    For point = 0 To POINTS - 1
+      system_heads(point) = IIf(flows(point)(0) = "", "", REFUSED)
+      If used_flows(point) <> "" And used_flows(point) <> REFUSED Then
+        inner = left_out : beside = left_out
+        inner = Calc.PIPE_FRICTION_HEAD(used_flows(point), Given("suction_bore"), Given("suction_length"), Given("roughness"), viscosity)
+        beside = Calc.PIPE_FRICTION_HEAD(used_flows(point), Given("discharge_bore"), Given("discharge_length"), Given("roughness"), viscosity)
+        If Not IsEmpty(inner) And Not IsEmpty(beside) Then system_heads(point) = Calc.SYSTEM_HEAD(static_head + inner + beside, square_part, used_flows(point))
+      End If
+    Next point
+    corrected = left_out
+    corrected = Calc.DUTY_ON_SYSTEM_POINTS(Between(used_flows, heads), Between(used_heads, heads), used_flows, system_heads, 1)
+    If IsArray(corrected) Then
+      flow = corrected(0)(0) : head = corrected(0)(1)
+    End If
+    inner = left_out : beside = left_out
+    inner = Calc.PIPE_FRICTION_HEAD(flow, Given("suction_bore"), Given("suction_length"), Given("roughness"), viscosity)
+    beside = Calc.FITTING_HEAD(flow, Given("suction_bore"), Given("suction_k"))
+    If Not IsEmpty(inner) And Not IsEmpty(beside) Then loss = inner + beside
+  End If
 
   ' At the duty.
-  loss = Calc.SYSTEM_HEAD(0, Calc.SYSTEM_RESISTANCE(Given("flow"), suction_loss), flow)
   offered = Calc.NPSH_AVAILABLE(surface, vapour, density, Given("liquid_level"), loss)
-  npsh3 = Calc.CURVE_NPSH3(used_flows, used_npsh3s, flow)
+  npsh3 = Calc.CURVE_NPSH3(Between(used_flows, npsh3s), Between(used_npsh3s, npsh3s), flow)
   ratio = Calc.NPSH_MARGIN_RATIO(offered, npsh3)
-  efficiency = Calc.CURVE_EFFICIENCY(used_flows, used_efficiencies, flow)
+  efficiency = Calc.CURVE_EFFICIENCY(Between(used_flows, efficiencies), Between(used_efficiencies, efficiencies), flow)
   power = Calc.PUMP_POWER_INPUT(flow, head, density, efficiency)
   needed = First(Calc.MOTOR_RATING_NEEDED(power, Given("motor_rule"), Given("motor_series")))
   fitted = Calc.QUANTITY(Given("motor_rating"), "kW")
@@ -170,6 +206,32 @@ End Function
 Function Series(key)
   Dim row : row = RowOf(DataKeys, key & " 1")
   Series = Data.getCellRangeByPosition(Column, row, Column, row + POINTS - 1).getDataArray()
+End Function
+
+Function KnownCorrection() As Boolean
+  KnownCorrection = Word("correct_for") = "nothing" Or Word("correct_for") = "viscosity" Or Word("correct_for") = "solids"
+End Function
+
+' Of a series what lies between the first and the last cell that is given in another: a block of cells, or a list.
+Function Between(series, given)
+  Dim from_place, to_place, i
+  from_place = -1
+  For i = 0 To POINTS - 1
+    If given(i)(0) <> "" Then
+      If from_place < 0 Then from_place = i
+      to_place = i
+    End If
+  Next i
+  If from_place < 0 Then
+    Between = Array("")
+    Exit Function
+  End If
+  Dim found()
+  ReDim found(to_place - from_place)
+  For i = from_place To to_place
+    If IsArray(series(i)) Then found(i - from_place) = series(i)(0) Else found(i - from_place) = series(i)
+  Next i
+  Between = found
 End Function
 
 ' The first of several results.

@@ -29,7 +29,7 @@ class Acceptance(Upright):
     def inputs(self, row):
         put, at = self.sheet.put, {}
         self.head(row, (0, "Guaranteed, at rated speed and density", "Head", 4), (4, "Test", "Head", 3))
-        left = (("flow", "Flow", "m³/h", "=" + self.looked_up("wanted")), ("head", "Head", "m", self.case["head"]),
+        left = (("flow", "Flow", "m³/h", self.case["flow"]), ("head", "Head", "m", self.case["head"]),
                 ("efficiency", "Efficiency; none: empty", "–", self.case.get("efficiency")), ("power", "Power input; none: empty", "kW", self.case.get("power")))
         right = (("grade", "Acceptance grade", "ISO 9906:2012", self.case["grade"]), ("speed", "Rated speed", "1/min", "=" + self.looked_up("speed")),
                  ("density", "Rated density", "kg/m³", "=" + self.looked_up("density_used")), ("test_density", "Density of the test liquid", "kg/m³", self.case["test_density"]),
@@ -37,7 +37,8 @@ class Acceptance(Upright):
         for rows, label, wide, value in ((left, 0, 1, 1), (right, 4, 3, 7)):
             for index, (key, text, unit, given) in enumerate(rows, row + 1):
                 put(index, label, text, "Label", across=wide)
-                put(index, value, given, "Input1" if key in ("flow", "density") else "Input", validation=f"choice_{key}" if key in CHOICES else None)
+                look_up = isinstance(given, str) and given.startswith("=")
+                put(index, value, given, "Value1" if key == "density" else "TextRight" if look_up else "Input", validation=f"choice_{key}" if key in CHOICES else None)
                 put(index, value + 1, unit, "Unit")
                 at[key] = reference("", index, value, index, value)
         for index in range(row + 1, row + 6):

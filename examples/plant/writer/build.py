@@ -256,7 +256,7 @@ class Build:
 
     def __init__(self, plant):
         self.pumps = plant.get("builds", [])
-        self.count = max(ROOM, len(self.pumps) + SPARES)
+        self.count = max(ROOM, len(self.pumps) + SPARES, plant.get("room", 0))
         self.input, self.series, self.row = {}, {}, {"tag": 2}
         row = 3
         for rows in GROUPS.values():

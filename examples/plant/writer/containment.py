@@ -3,14 +3,14 @@ from .side_by_side import Pairs, SideBySide, Taken, bound, found, given, limit
 
 TITLE = "Containment and surfaces"
 _CASING = (
-    "CW.CASING_PRESSURE({greatest_suction};{shutoff_head};{greatest_density};{head_tolerance};{speed_ratio};"
+    "CW.CASING_PRESSURE({greatest_suction};{greatest_head};{greatest_density};{head_tolerance};{speed_ratio};"
     "IF(ISNUMBER({rating_margin_limit});{rating_margin_limit};0))"
 )
 _FLANGE = "CW.FLANGE_CHECK({casing_pressure};{temperature};{material_group};{pressure_class})"
 _NOZZLES = "CW.NOZZLE_LOAD_CHECK({nozzle_rule};{forces};{allowed_forces};{moments};{allowed_moments})"
 _WALL = "CW.WALL_NEEDED_FROM_BORE({rating_needed};{bore};{stress};{quality};0.4;{allowance})"
 _LIFE = "CW.CORROSION_LIFE_FROM_READINGS({wall_before};{wall_now};{interval};{wall_pressure})"
-_SHUT = "{shutoff_power};{capacity};{temperature};"
+_SHUT = "{shutoff_used};{capacity};{temperature};"
 _ZONE = "CW.VIBRATION_ZONE({category};{power_input};{velocity})"
 _ALARM = "CW.VIBRATION_ALARM_TRIP({category};{power_input};{baseline})"
 _NO_GAS = '{ignition}=""'

@@ -40,7 +40,7 @@ class Energy(Upright):
                 ("power_input", "Duty, unthrottled: shaft power", "kW", "Value1"), ("motor_fitted", "Motor's rating", "kW", "Value1"))
         for index, (key, text, unit, style) in enumerate(left, row + 1):
             put(index, 0, text, "Label")
-            put(index, 1, "=" + self.looked_up(key), style or "Input")
+            put(index, 1, "=" + (self.looked_up(key) if key != "resistance" else self.square_resistance()), style or "TextRight")
             put(index, 2, unit, "Unit")
             at[key] = reference("", index, 1, index, 1) if style is None else reference("", index, 1)
         for index, (key, text, unit) in enumerate(MONEY, row + 1):

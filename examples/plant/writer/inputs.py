@@ -65,6 +65,7 @@ INPUTS = (
              ("impeller_diameter", "Impeller diameter; for solids", "mm"),
              ("slurry_by", "Loss by solids after", "choose"),
              ("shutoff_power", "Power at closed valve", "kW"),
+             ("shutoff_on", "  found by the maker on", "choose"),
              ("casing_volume", "Liquid in the casing", "L"),
              ("metal_mass", "Metal that is heated with it", "kg"))
     + _group("Motor",
@@ -90,6 +91,7 @@ CHOICES = {
     "inlet": ("end suction", "side suction"),
     "correct_for": ("nothing", "viscosity", "solids"),
     "slurry_by": ("Engin and Gur", "Cave"),
+    "shutoff_on": ("water", "the liquid"),
     "motor_rule": ("process", "ISO 13709"),
     "motor_series": ("trade", "primary", "secondary"),
 }
@@ -99,6 +101,32 @@ POINTS = 10
 Series = namedtuple("Series", "key text unit")
 SERIES = (Series("flows", "Flow", "m³/h"), Series("heads", "Head", "m"),
           Series("efficiencies", "Efficiency", "–"), Series("npsh3s", "NPSH3", "m"))
+ORDINATES = ("heads", "efficiencies", "npsh3s")  # each may have its own first and last point
 # The same curve on the liquid that is pumped.
 USED = (Series("used_flows", "Flow", "m³/h"), Series("used_heads", "Head", "m"), Series("used_efficiencies", "Efficiency", "–"),
-        Series("used_npsh3s", "NPSH3", "m"), Series("used_powers", "Power input", "kW"))
+        Series("used_npsh3s", "NPSH3", "m"), Series("used_powers", "Power input", "kW"),
+        Series("used_system", "Head of the system", "m"))
+
+# Where an input is not used, by the words of others: a condition with inputs' names in braces.
+IDLE = {
+    "density": 'AND({density_by}="water";{correct_for}<>"solids")',
+    **{key: 'AND({density_by}<>"slurry";{correct_for}<>"solids")' for key in ("solids_density", "solids_fraction")},
+    **{key: '{correct_for}<>"solids"' for key in ("solids_size", "impeller_diameter", "slurry_by")},
+    "vapour_pressure": '{vapour_by}<>"value"',
+    **{key: '{vapour_by}<>"two points"' for key in ("vapour_t1", "vapour_p1", "vapour_t2", "vapour_p2")},
+    "viscosity": '{viscosity_by}<>"value"',
+    **{key: '{viscosity_by}<>"two points"' for key in ("viscosity_t1", "viscosity_1", "viscosity_t2", "viscosity_2")},
+    "specific_heat": '{density_by}="water"',
+    "submergence": '{bell_diameter}=""',
+}
+
+# A bare number beyond these is another unit's, or a slip: it is asked back. In the limit's own unit, and what may have been meant.
+LIMITS = {
+    "margin_wanted": (0, 30, ""),
+    "ratio_wanted": (1, 10, ""),
+    "suction_velocity_limit": (0.1, 5, "ft/s?"),
+    "discharge_velocity_limit": (0.1, 10, "ft/s?"),
+    "suction_speed_limit": (50, 600, "US units (1/min, US gal/min, ft)?"),
+    "rise_allowed": (0.1, 60, ""),
+    "shutoff_allowed": (0.1, 1000, ""),
+}

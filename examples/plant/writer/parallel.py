@@ -30,7 +30,7 @@ class Parallel(Upright):
         self.head(row, (0, "System", "Head", 1))
         for index, (key, text, unit, style) in enumerate(SYSTEM, row + 1):
             put(index, 0, text, "Label")
-            put(index, 1, "=" + self.looked_up(key), style or "Input")
+            put(index, 1, "=" + (self.looked_up(key) if key != "resistance" else self.square_resistance()), style or "TextRight")
             put(index, 2, unit, "Unit")
             at[key] = reference("", index, 1) if style else reference("", index, 1, index, 1)
         at["system"] = f'{at["static_head"]};{at["resistance"]}'

@@ -1,21 +1,30 @@
 """The sheets that hold a column a pump: Data (what is given), Curves (on the liquid pumped), Checks (what is found)."""
 from . import results
-from .inputs import CHOICES, GROUPS, IDENTITY, INPUTS, POINTS, SERIES, USED
-from .odf import Sheet, cell_name, reference
+from .inputs import CHOICES, GROUPS, IDENTITY, IDLE, INPUTS, POINTS, SERIES, USED
+from .odf import Sheet, cell_name, column_letter, reference
 
-FIRST, SPARES = 3, 2  # the first pump's column; columns left empty for pumps of one's own
-ALTITUDE = reference("Data", 2, FIRST, 2, FIRST)
+FIRST = 3  # the first pump's column
+WORKS_ROWS = (("works", "Works"), ("unit", "Unit of the works"), ("remark", "Remark, printed below the register"), ("altitude", "Altitude of the works, m"))
+WORKS_ROW = {key: row for row, (key, _) in enumerate(WORKS_ROWS, 2)}
+ALTITUDE = reference("Data", WORKS_ROW["altitude"], FIRST, WORKS_ROW["altitude"], FIRST)
+WORKS = f'{reference("Data", WORKS_ROW["works"], FIRST)}&IF({reference("Data", WORKS_ROW["unit"], FIRST)}="";"";", "&{reference("Data", WORKS_ROW["unit"], FIRST)})'
 TALL = ("service", "liquid", "pump")
+
+
+def works_line(plant):
+    """What the formula WORKS comes to, for cells that bring their text along."""
+    return ", ".join(str(plant[key]) for key in ("works", "unit") if str(plant[key]))
 
 
 class Places:
     """Row of everything, the same on each of the three sheets' own rows; one column a pump."""
 
-    def __init__(self, pumps):
-        self.count = pumps + SPARES
+    def __init__(self, columns):
+        self.count = columns
         self.last = FIRST + self.count - 1
         self.input, self.series, self.used, self.result, self.verdict = {}, {}, {}, {}, {}
-        self.worst = {}
+        self.worst, self.fact = {}, {}
+        self.tags = reference("Checks", 2, FIRST, 2, self.last)  # without blanks before or behind
 
     def of(self, name):
         """(sheet, first row, last row) of an input, a series or a result."""
@@ -25,6 +34,8 @@ class Places:
             return "Data", self.series[name], self.series[name] + POINTS - 1
         if name in self.used:
             return "Curves", self.used[name], self.used[name] + POINTS - 1
+        if name in self.fact:
+            return "Curves", self.fact[name], self.fact[name]
         if name in self.result:
             return "Checks", self.result[name], self.result[name]
         raise KeyError(name)
@@ -34,15 +45,28 @@ class Places:
         if name == "altitude":
             return ALTITUDE
         if name == "tags":
-            return self.row_range("tag")
+            return self.tags
+        if name == "this_tag":
+            return reference("Checks", 2, column)
+        if name == "curve_home":
+            return '"sheet Data, cell "'
+        if name == "bad_cell":
+            return bad_cell(lambda series: self.column_range(series, column), reference("Curves", self.fact["bad_series"], column), reference("Curves", self.fact["bad_point"], column))
+        if name in results.PAIRS:
+            return results.pair(*(self.column_range(part, column) for part in results.PAIRS[name]))
         sheet, first, last = self.of(name)
-        if sheet == "Checks":
+        if sheet == "Checks" or name in self.fact:
             return reference(sheet, first, column)
         return reference(sheet, first, column, last, column)
 
     def row_range(self, name):
         sheet, first, last = self.of(name)
         return reference(sheet, first, FIRST, last, self.last)
+
+
+def bad_cell(cells, series, point):
+    """The given cell of the first point that is refused."""
+    return f'INDEX(CHOOSE({series}+({series}=0);{";".join(cells(one.key) for one in SERIES)});{point})'
 
 
 class Names(dict):
@@ -60,18 +84,17 @@ def fill(formula, find):
     return formula.format_map(Names(find))
 
 
-def _spare(formula, places, column, index):
+def _shown(formula, places, column):
     """A column without a tag shows nothing."""
-    if index < places.count - SPARES:
-        return "=" + formula
-    return f'=IF({reference("Data", places.input["tag"], column)}="";"";{formula})'
+    return f'=IF({reference("Checks", 2, column)}="";"";{formula})'
 
 
 def _start(name, places, title, subtitle):
-    sheet = Sheet(name, [2.3, 5.0, 1.5] + [1.75] * places.count, "Wide", 0.44)
+    sheet = Sheet(name, [3.1, 5.3, 1.6] + [1.75] * places.count, "Columns", 0.44)
     sheet.heights[0] = 0.8
     sheet.put(0, 0, title, "Title", across=8)
-    sheet.put(1, 0, subtitle, "Plain", across=places.count + 3)
+    sheet.put(1, 0, subtitle, "Plain", across=min(12, places.count) + 3)
+    sheet.header_columns = 3
     return sheet
 
 
@@ -85,22 +108,31 @@ def _tags(sheet, row, places, plant):
     sheet.put(row, 0, "Tag", "Head")
     sheet.put(row, 1, None, "Head")
     sheet.put(row, 2, None, "Head")
-    tags = [pump["tag"] for pump in plant["pumps"]] + [" "] * SPARES
-    for index, tag in enumerate(tags):
+    tags = [pump["tag"] for pump in plant["pumps"]]
+    for index in range(places.count):
         cell = reference("Data", places.input["tag"], FIRST + index)
-        sheet.put(row, FIRST + index, f'=IF({cell}="";"";{cell})', "HeadCentre", known=tag)
-    sheet.header_rows = row + 1
+        sheet.put(row, FIRST + index, f"=TRIM({cell})", "HeadCentre", known=tags[index] if index < len(tags) else " ")
+    sheet.header_first, sheet.header_rows = 0, row + 1
 
 
 def data_sheet(plant, places):
     pumps = plant["pumps"]
     sheet = _start("Data", places, "Data of the pumps",
-                   "Numbers in the unit of their row, or texts with a unit of their own (440 US gpm). "
-                   "The two last columns are for pumps of your own: fill one in, then choose its tag on the sheet Service.")
-    sheet.put(2, 1, "Altitude of the works", "Label")
-    sheet.put(2, 2, "m", "Unit")
-    sheet.put(2, 3, plant["altitude"], "Input")
-    row = 3
+                   "A column a pump. Numbers in the unit of their row, or texts with a unit of their own (440 US gpm). Empty a column and its pump is gone from every sheet. "
+                   "Grey: not used with the words chosen; struck out: given all the same.")
+    sheet.protected = False
+    for key, text in WORKS_ROWS:
+        row = WORKS_ROW[key]
+        sheet.put(row, 0, key, "Key")
+        sheet.put(row, 1, text, "Label")
+        sheet.put(row, 2, "m" if key == "altitude" else None, "Unit")
+        sheet.put(row, 3, plant[key], "Input" if key == "altitude" else "InputText", across=1 if key == "altitude" else min(8, places.count))
+    row = 2 + len(WORKS_ROWS)
+    sheet.put(row, 0, None, "Key")
+    sheet.put(row, 1, "Columns without a tag are not calculated", "Label")
+    sheet.put(row, 2, None, "Unit")
+    state = row
+    row += 1
     for group in GROUPS:
         _head(sheet, row, group, places)
         row += 1
@@ -117,8 +149,8 @@ def data_sheet(plant, places):
                 style = "InputSmall" if small else "Input"
                 sheet.put(row, FIRST + index, value, style, validation=f"choice_{one.key}" if one.key in CHOICES else None)
             row += 1
-    sheet.header_rows = places.input["tag"] + 1
-    sheet.breaks |= {places.input["speed"] - 1, row}
+    sheet.header_first, sheet.header_rows = places.input["tag"], places.input["tag"] + 1
+    sheet.breaks |= {places.input["surface_pressure"] - 1, row}
     for series in SERIES:
         _head(sheet, row, f"Pump curve on water, as the maker gives it: {series.text}", places)
         row += 1
@@ -131,7 +163,22 @@ def data_sheet(plant, places):
                 values = pumps[index].get(series.key, ()) if index < len(pumps) else ()
                 sheet.put(row, FIRST + index, values[point] if point < len(values) else None, "Input")
             row += 1
+    tag = places.input["tag"]
+    for column in range(FIRST, places.last + 1):
+        cells = reference("", tag + 1, column, row - 1, column)
+        sheet.put(state, column, f'=IF(AND(TRIM({reference("", tag, column)})="";COUNTA({cells})>0);"no tag";"")', "InputSmallPlain")
+    sheet.condition(state, FIRST, state, places.last, f"[.{cell_name(state, FIRST)}]=\"no tag\"", "Alarm")
+    idle_conditions(sheet, places, lambda key: (places.input[key], FIRST, places.input[key], places.last),
+                    lambda key: f"[.{column_letter(FIRST)}${places.input[key] + 1}]")
     return sheet
+
+
+def idle_conditions(sheet, places, area, cell):
+    """Grey where an input has no part in the result, struck out where it was given all the same."""
+    for key, idle in IDLE.items():
+        condition = fill(idle, cell)
+        sheet.condition(*area(key), f'AND({cell(key)}<>"";{condition})', "Unused")
+        sheet.condition(*area(key), condition, "Idle")
 
 
 POINT_OF = {"flow_i": "flows", "head_i": "heads", "efficiency_i": "efficiencies", "npsh3_i": "npsh3s",
@@ -154,11 +201,26 @@ def curves_sheet(plant, places):
             sheet.put(row + point, 0, f"{series.key} {point + 1}", "Key")
             sheet.put(row + point, 1, f"Point {point + 1}", "Label")
             sheet.put(row + point, 2, series.unit, "Unit")
+    row = max(places.used.values()) + POINTS
+    _head(sheet, row, "The curve's points", places)
+    for key, _ in results.POINTS_FACTS:
+        row += 1
+        places.fact[key] = row
+        sheet.put(row, 0, key, "Key")
+        sheet.put(row, 1, results.fact_text(key), "Label")
+        sheet.put(row, 2, None, "Unit")
+    sheet.heights[row] = 2.2
     return sheet
 
 
 def fill_curves(sheet, places):
-    digits = {"used_flows": 1, "used_heads": 2, "used_efficiencies": 3, "used_npsh3s": 2, "used_powers": 2}
+    digits = {"used_flows": 1, "used_heads": 2, "used_efficiencies": 3, "used_npsh3s": 2, "used_powers": 2, "used_system": 2}
+    for index in range(places.count):
+        column = FIRST + index
+        for key, formula in results.POINTS_FACTS:
+            point = fact_point(lambda series: places.column_range(series, column), places.column_range("bad_point", column))
+            shown = fill(formula, lambda name: point[name] if name in point else places.column_range(name, column))
+            sheet.put(places.fact[key], column, _shown(shown, places, column), "Reason" if key == "bad_text" else "Value0")
     for series in USED:
         for point in range(POINTS):
             for index in range(places.count):
@@ -174,7 +236,13 @@ def fill_curves(sheet, places):
                     return places.column_range(name, column)
 
                 formula = fill(results.point(series.key), find)
-                sheet.put(places.used[series.key] + point, column, "=" + formula, f"Value{digits[series.key]}")
+                sheet.put(places.used[series.key] + point, column, _shown(formula, places, column), f"Value{digits[series.key]}")
+
+
+def fact_point(cells, number):
+    """The given values at the first point that is refused: ranges of one cell, in which an empty one is not zero."""
+    one = {key: f"INDEX({cells(POINT_OF[key])};{number})" for key in ("flow_i", "head_i", "efficiency_i", "npsh3_i")}
+    return {key: f"{cell}:{cell}" for key, cell in one.items()} | {"i": number}
 
 
 def checks_sheet(plant, places):
@@ -201,13 +269,15 @@ def checks_sheet(plant, places):
         sheet.put(row, 2, None, "Unit")
         row += 1
     _head(sheet, row, "The worst of them", places)
-    for key, text in (("verdict", "Verdict"), ("check", "Worst check"), ("severity", "1 refused, 2 fails, 3 watch, 4 meets"), ("place", "Place in the register")):
+    for key, text in (("verdict", "Verdict"), ("check", "Worst check"), ("findings", "All that is not met"), ("severity", "1 refused, 2 fails, 3 watch, 4 meets"),
+                      ("place", "Place in the register")):
         row += 1
         places.worst[key] = row
         sheet.put(row, 0, None, "Key")
         sheet.put(row, 1, text, "Label")
         sheet.put(row, 2, None, "Unit")
     sheet.heights[places.worst["check"]] = 0.95
+    sheet.heights[places.worst["findings"]] = 3.2
     return sheet
 
 
@@ -218,35 +288,32 @@ def fill_checks(sheet, places):
     causes = reference("", first_result, 1, last_result, 1)
     for index in range(places.count):
         column = FIRST + index
-        tag = reference("Data", places.input["tag"], column)
 
         def find(name):
             return places.column_range(name, column)
 
         for one in results.RESULTS:
-            style = "Verdict" if one.key in ("region", "correction") else f"Value{one.places}"
-            sheet.put(places.result[one.key], column, _spare(fill(one.formula, find), places, column, index), style)
+            style = "Verdict" if one.key in results.TEXTS else f"Value{one.places}"
+            sheet.put(places.result[one.key], column, _shown(fill(one.formula, find), places, column), style)
         for key in results.WEIGHT:
             one = results.RESULT[key]
             value = reference("", places.result[key], column, fixed=False)
             limit = fill(results.limit(one), find)
-            sheet.put(places.verdict[key], column, _spare(results.verdict(one, value, limit), places, column, index), "Verdict")
+            sheet.put(places.verdict[key], column, _shown(results.verdict(one, value, limit), places, column), "Verdict")
         words = reference("", first_verdict, column, last_verdict, column, fixed=False)
         cell = {key: reference("", row, column, fixed=False) for key, row in places.worst.items()}
-        word = "".join(f'IF(COUNTIF({words};"{name}")>0;"{name}";' for name in ("refused", "FAILS", "WATCH")) + '"meets")))'
-        sheet.put(places.worst["verdict"], column, _spare(word, places, column, index), "Verdict")
-        # Of what is refused the topmost result is the cause; none of them where it is a limit.
         found = reference("", first_result, column, last_result, column, fixed=False)
-        topmost = f"10000-SUMPRODUCT(MAX(ISERROR({found})*(10000-ROW({found}))))-{first_result}"
-        cause = f'IF(SUMPRODUCT(ISERROR({found})*1)>0;INDEX({causes};{topmost});INDEX({labels};MATCH("refused";{words};0)))'
-        sheet.put(places.worst["check"], column, _spare(f'IF({cell["verdict"]}="meets";"none";IF({cell["verdict"]}="refused";{cause};INDEX({labels};MATCH({cell["verdict"]};{words};0))))',
-                                                        places, column, index), "InputSmallPlain")
-        sheet.put(places.worst["severity"], column, _spare(f'MATCH({cell["verdict"]};{{"refused";"FAILS";"WATCH";"meets"}};0)', places, column, index), "Value0")
+        sheet.put(places.worst["verdict"], column, _shown(results.overall(found, words), places, column), "Verdict")
+        named = results.worst(cell["verdict"], found, causes, lambda key: reference("", places.verdict[key], column, fixed=False))
+        sheet.put(places.worst["check"], column, _shown(named, places, column), "InputSmallPlain")
+        every = ";".join(f'IF({words}="{name}";{labels};"")' for name in ("refused", "FAILS", "WATCH"))
+        sheet.block(places.worst["findings"], column, 1, 1, _shown(f'COM.MICROSOFT.TEXTJOIN("; ";1;{every})', places, column), ("Reason",))
+        sheet.put(places.worst["severity"], column, _shown(f'MATCH({cell["verdict"]};{{"refused";"FAILS";"WATCH";"meets"}};0)', places, column), "Value0")
         row = places.worst["severity"]
         everyone = reference("", row, FIRST, row, places.last)
         before = f"[.{cell_name(row, FIRST, True)}:.{cell_name(row, column)}]"
         rank = f'COUNTIF({everyone};"<"&{cell["severity"]})+COUNTIF({before};{cell["severity"]})'
-        sheet.put(places.worst["place"], column, _spare(rank, places, column, index), "Value0")
+        sheet.put(places.worst["place"], column, _shown(rank, places, column), "Value0")
 
 
-__all__ = ["Places", "data_sheet", "curves_sheet", "fill_curves", "checks_sheet", "fill_checks", "fill", "FIRST", "IDENTITY"]
+__all__ = ["Places", "WORKS", "works_line", "bad_cell", "fact_point", "idle_conditions", "data_sheet", "curves_sheet", "fill_curves", "checks_sheet", "fill_checks", "fill", "FIRST", "IDENTITY"]

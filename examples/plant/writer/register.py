@@ -1,7 +1,7 @@
 """The register: one row a pump, the worst on top. And the same numbers as a macro finds them."""
 from . import results
 from .odf import Sheet, reference
-from .pump_columns import ALTITUDE, FIRST, fill
+from .pump_columns import ALTITUDE, FIRST, WORKS, WORKS_ROW, fill, works_line
 
 # key of the result, head of the column, width
 NUMBERS = (
@@ -19,13 +19,13 @@ NUMBERS = (
     ("region", "Operating region", 1.6),
 )
 LEAD = (("No.", 0.7), ("Col.", 0.8), ("Tag", 1.4), ("Service", 3.7), ("Liquid", 3.9))
-TAIL = (("Worst check", 4.6), ("Verdict", 1.4))
+TAIL = (("Worst check", 4.2), ("All that is not met", 5.4), ("Verdict", 1.4))
 
 
 def _title(sheet, plant, title, text, columns):
     sheet.heights[0] = 0.9
     sheet.put(0, 0, title, "Title", across=8)
-    sheet.put(0, 8, f'{plant["works"]}  ·  {plant["unit"]}', "Works", across=columns - 8)
+    sheet.put(0, 8, "=" + WORKS, "Works", across=columns - 8, known=works_line(plant))
     sheet.heights[1] = 0.85
     sheet.put(1, 0, text, "Note", across=columns)
 
@@ -38,6 +38,7 @@ def register_sheet(plant, places):
            "and Checks; the verdict names the worst of its checks (all of them: sheet Checks; one pump with its charts: sheet Service).", len(widths))
     head = 2
     sheet.heights[head] = 1.15
+    sheet.header_rows = 3
     for column, (text, _) in enumerate(LEAD):
         sheet.put(head, column, text, "HeadWrapLeft")
     for column, (_, text, _) in enumerate(NUMBERS, len(LEAD)):
@@ -61,32 +62,43 @@ def register_sheet(plant, places):
         def find(name):
             if name == "altitude":
                 return ALTITUDE
+            if name == "tags":
+                return places.tags
+            if name == "this_tag":
+                return f"INDEX({places.tags};1;{pump})"
+            if name in results.PAIRS:
+                return results.pair(*(find(part) for part in results.PAIRS[name]))
             home, first, last = places.of(name)
+            if name in places.fact:
+                return looked_up(home, first, pump)
             if first != last:
                 return f"INDEX({reference(home, first, FIRST, last, places.last)};0;{pump})"
             cell = looked_up(home, first, pump)
             return cell if home == "Checks" else f'IF({cell}="";"";{cell})'  # an empty cell is not zero
 
-        sheet.put(row, 0, index + 1, "Value0")
-        sheet.put(row, 1, f'=IFERROR(MATCH([.$A{row + 1}];{place_row};0);"")', "Value0")
-        for column, key in enumerate(("tag", "service", "liquid"), 2):
-            sheet.put(row, column, shown(looked_up("Data", places.input[key], pump)), "Text")
+        sheet.put(row, 0, f'=IF({pump}="";"";{index + 1})', "Value0")
+        sheet.put(row, 1, f'=IFERROR(MATCH({index + 1};{place_row};0);"")', "Value0")
+        sheet.put(row, 2, shown(f"INDEX({places.tags};1;{pump})"), "Text")
+        for column, key in enumerate(("service", "liquid"), 3):
+            cell = looked_up("Data", places.input[key], pump)
+            sheet.put(row, column, shown(f'IF({cell}="";"";{cell})'), "Text")
         for column, (key, _, _) in enumerate(NUMBERS, len(LEAD)):
             one = results.RESULT[key]
             style = "Verdict" if key == "region" else f"Value{one.places}"
             sheet.put(row, column, shown(fill(one.formula, find)), style)
         sheet.put(row, tail, shown(looked_up("Checks", places.worst["check"], pump)), "Text")
-        sheet.put(row, tail + 1, shown(looked_up("Checks", places.worst["verdict"], pump)), "Verdict")
+        sheet.put(row, tail + 1, shown(looked_up("Checks", places.worst["findings"], pump)), "Reason")
+        sheet.put(row, tail + 2, shown(looked_up("Checks", places.worst["verdict"], pump)), "Verdict")
     note = head + 2 + places.count
     sheet.heights[note] = 2.2
-    sheet.put(note, 0, NOTE, "Note", across=len(widths))
+    remark = reference("Data", WORKS_ROW["remark"], FIRST)
+    sheet.put(note, 0, f'="{NOTE}"&IF({remark}="";"";UNICHAR(10)&{remark})', "Note", across=len(widths))
     return sheet
 
 
 NOTE = ("FAILS: a limit is not kept. WATCH: it can be lived with, knowingly. refused: cutwater could not answer; the sheet Service says why, in a sentence. "
         "Numbers are found at the duty, where pump and system meet, not at the flow wanted. No. and Col. are counted: the pump's place by its gravest verdict, and "
-        "its column among the pumps.\nThe works, its tags and all data are invented; the liquids' properties are rounded and serve the example only. The results support an "
-        "engineer's judgement; they replace neither the maker's data and guarantee nor the rules that hold at the site.")
+        "its column among the pumps. The results support an engineer's judgement; they replace neither the maker's data and guarantee nor the rules that hold at the site.")
 
 
 def macro_sheet(plant, places):
@@ -94,6 +106,8 @@ def macro_sheet(plant, places):
     kept = NUMBERS
     widths = [1.4, 4.4] + [width + 0.25 for *_, width in kept] + [2.2]
     sheet = Sheet("Macro", widths, "Wide")
+    sheet.protected = False  # the macro writes it
+    sheet.header_rows = 3
     _title(sheet, plant, "Register by macro",
            "Filled by the macro FillRegister in this workbook (Tools, Macros, Run Macro): LibreOffice Basic calls the service org.cutwater.Calc with the cells of Data and "
            "compares each result with the cell of the sheet Checks, to the last bit.", len(widths))

@@ -53,7 +53,8 @@ SECTIONS = (
             Taken("best_used", "Best efficiency flow on the liquid", "m³/h", 1),
             Taken("specific_speed", "Specific speed", "–", 1),
             Taken("shutoff_head", "Head at closed valve", "m", 2),
-            Taken("shutoff_power", "Power at closed valve", "kW", 1),
+            Taken("shutoff_used", "Power at closed valve", "kW", 1),
+            Taken("greatest_head", "Greatest head of the curve", "m", 2),
             Taken("motor_fitted", "Motor fitted", "kW", 1),
             Taken("ambient", "Ambient pressure", "bar(a)", 4),
             Taken("surface_absolute", "Pressure on the surface", "bar(a)", 4),
@@ -353,7 +354,7 @@ SECTIONS = (
                 "Torque at full speed, valve closed",
                 "N m",
                 1,
-                "CW.SHAFT_TORQUE({shutoff_power};{speed})",
+                "CW.SHAFT_TORQUE({shutoff_used};{speed})",
             ),
             found(
                 "start_torque",

@@ -1,196 +1,210 @@
-"""The calculation sheet for one pump: A4 upright, three pages."""
+"""The calculation sheet for one pump: A4 upright. Values are tried beside those of the sheet Data, for one tag only (tried.py)."""
 from . import chart, results
-from .inputs import CHOICES, INPUT, INPUTS, POINTS, SERIES, USED
+from .inputs import CHOICES as INPUT_CHOICES
+from .inputs import INPUT, INPUTS, ORDINATES, POINTS, SERIES, USED
+from .meanings import MEANINGS
 from .odf import Sheet, cell_name, reference
-from .pump_columns import ALTITUDE, FIRST, fill
+from .pump_columns import ALTITUDE, FIRST, WORKS, bad_cell, fact_point, fill, works_line
+from .service_texts import CAUTIONS, HOW_TO, SOURCES
+from .tried import Tried
 
-WIDTHS = [5.3, 1.9, 1.65, 0.4, 1.55, 1.55, 1.55, 1.9, 1.6]
-A, B, C, D, E, F, G, H, I = range(9)
-ACROSS = len(WIDTHS)
+# A B C D: label, used, tried, unit; F G H, I, J, K: the same at the right. M N O are not printed: what the lists of findings are made from.
+WIDTHS = [4.9, 1.75, 1.5, 1.45, 0.25, 1.45, 1.3, 1.35, 1.75, 1.5, 1.35, 0.4, 5.0, 5.0, 9.0]
+A, B, C, D, E, F, G, H, I, J, K, GAP, M, N, O = range(15)
+ACROSS = K + 1
 LEFT = ("Duty and liquid", "Suction")
 RIGHT = ("System", "Pump data", "Motor", "Limits applied")
-RESULT_HEIGHT = 0.33
-
-HOW_TO = ("Choose a tag in its cell above (a list drops down): the cream cells then look the pump up on the sheet Data. For a pump of your own type over the cream cells, or fill "
-          "in one of the last columns of Data and choose its tag. To keep a pump's sheet print it, or save the workbook under another name: in a copy of this sheet the charts go on "
-          "showing the original. A number has the unit beside it; a text may bring its own: 440 US gpm, 72 %, 1.2 bar(g). An empty cell is not zero: what needs it is refused.")
-
-SOURCES = (
-    "Liquid: IAPWS R7-97(2012) and R12-08 for water; Clausius-Clapeyron between two points for vapour pressure; ASTM D341 for viscosity; ISO 2533 for the ambient pressure.",
-    "System: Darcy-Weisbach with Colebrook-White; losses taken as the square of the flow, from those at the flow wanted. Curve between its points: shape-preserving cubic.",
-    "Suction: NPSH as ISO 17769-1 and ANSI/HI 9.6.1 define it; submergence ANSI/HI 9.8. Region: ANSI/HI 9.6.3. Viscous liquid: ISO/TR 17766 (ANSI/HI 9.6.7).",
-    "Solids: Engin and Gur 2003 or Cave 1976 for head and efficiency; Durand with the factor of Schiller and Herbich for the deposition velocity.",
-    "Motor: ISO 13709 or common practice for the margin, IEC 60072-1 for the ratings. Edition and clause, and whether they were read: docs/functions, a page for each function.",
-)
-CAUTIONS = (
-    "NPSH3 is the head at which the pump has already lost 3 % of its head; hot, gassy, toxic or boiling liquids and high suction energy ask for more margin than the limit here.",
-    "A thermal least flow says nothing of hydraulic stability: the maker's least flow counts too. Never run a pump against a closed valve; the heating shown leaves out all losses.",
-    "The viscous correction is for one stage of conventional design, that for solids for settling grains only; keep a margin above the deposition velocity. Power is found at the density shown: check the heaviest and coldest liquid, starting included.",
-    "Limits are inputs of this sheet, to be set by the engineer for the service. Results support a judgement; they replace neither the maker's guarantee nor the site's rules.",
-)
+RESULT_HEIGHT = 0.31
+FINDINGS = 8
+CHOICES = {"results_in": ("SI units", "US units")}
 
 
 class Service:
     def __init__(self, plant, places):
         self.plant, self.places = plant, places
-        self.sheet = Sheet("Service", WIDTHS, "Service")
-        self.cell, self.row_of = {}, {}
-        self.labels = {}
+        self.sheet = Sheet("Service", WIDTHS, "Upright")
+        self.sheet.print_columns = ACROSS
+        self.tried = Tried(self.sheet, places, M)
+        self.row_of, self.labels = {}, {}
 
-    # -- names: an input's own name on this sheet; a curve's point by its place
     def find(self, name):
-        return {"altitude": "site_altitude", "tags": self.places.row_range("tag")}.get(name, name)
+        """An input's or a result's own name on this sheet; two arguments for a curve between its own ends."""
+        if name in results.PAIRS:
+            return results.pair(*results.PAIRS[name])
+        if name == "bad_cell":
+            return bad_cell(lambda series: series, "bad_series", "bad_point")
+        return {"altitude": "site_altitude", "tags": self.places.tags, "this_tag": "TRIM(tag)", "curve_home": '"this sheet, cell "'}.get(name, name)
 
-    def input_cell(self, row, column, key, style, across=1, known=None):
-        values = self.places.row_range(key)
-        formula = f'=IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))'
-        self.sheet.put(row, column, formula, style, across=across, validation=f"choice_{key}" if key in CHOICES else None, known=known)
-        self.sheet.name_range(key, row, column)
+    def head(self, row, texts):
+        for column in range(ACROSS):
+            self.sheet.put(row, column, None, "Head")
+        for column, (text, style) in texts.items():
+            self.sheet.put(row, column, text, style)
 
     def title_block(self):
         put, sheet = self.sheet.put, self.sheet
-        sheet.heights.update({0: 0.85, 1: 0.36, 2: 0.62, 3: 0.36, 4: 0.52, 5: 0.18})
-        put(0, A, "Pump calculation sheet", "Title", across=3)
-        put(0, E, f'{self.plant["works"]}, {self.plant["unit"]}', "Works", across=5)
+        sheet.heights.update({0: 0.85, 1: 0.36, 2: 0.62, 3: 0.36, 4: 0.52, 5: 0.62, 6: 0.6, 7: 0.5, 8: 1.62})
+        put(0, A, "Pump calculation sheet", "Title", across=4)
+        put(0, F, "=" + WORKS, "Works", across=6, known=works_line(self.plant))
         put(1, A, "Tag", "Box")
-        shown = next(pump for pump in self.plant["pumps"] if pump["tag"] == self.plant["shown"])
-        put(2, A, shown["tag"], "InputTag", validation="tags")
+        shown = next((pump for pump in self.plant["pumps"] if pump["tag"] == self.plant["shown"]), {})
+        put(2, A, shown.get("tag"), "InputTag", validation="tags")
         sheet.name_range("tag", 2, A)
-        for column, across, label, value in ((B, 3, "Made by", None), (E, 2, "Checked by", None), (G, 1, "Date", None), (H, 1, "Revision", self.plant["revision"]),
-                                             (I, 1, "File", None)):
+        for column, across, label, value in ((B, 2, "Made by", None), (D, 3, "Checked by", None), (G, 2, "Date", None), (I, 1, "Revision", self.plant["revision"]),
+                                             (J, 2, "File", None)):
             put(1, column, label, "Box", across=across)
-            put(2, column, value, "BoxValue", across=across)
+            put(2, column, value, "BoxInput", across=across)
         for column, across, key in ((A, 1, "service"), (B, 3, "liquid"), (E, 5, "pump")):
             put(3, column, INPUT[key].text, "Box", across=across)
-            self.input_cell(4, column, key, "InputText", across, shown[key])
+            values = self.places.row_range(key)
+            put(4, column, f'=IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))', "BoxValue", across=across, known=shown.get(key, " "))
+        put(3, J, "Values tried are for", "Box", across=2)
+        put(4, J, None, "BoxInput", across=2, validation="tags")
+        sheet.name_range("tried_for", 4, J)
         sheet.header_rows = 6
-        put(5, A, None)
-        sheet.heights[6] = 0.6
         put(6, A, "Worst check", "Box")
-        sheet.heights[7] = 1.62
-        put(7, A, HOW_TO, "Note", across=ACROSS)
-        put(8, A, "Column of this pump on the sheet Data", "Label")
-        put(8, B, f'=MATCH(tag;{self.places.row_range("tag")};0)', "Value0")
-        sheet.name_cell("pump_column", 8, B)
-        put(9, A, None)
-        sheet.heights[9] = 0.15
+        put(7, A, "All that is not met", "Box")
+        put(8, A, HOW_TO, "Note", across=ACROSS)
+        put(9, A, "Column of this pump on the sheet Data", "Label")
+        put(9, B, f"=MATCH(TRIM(tag);{self.places.tags};0)", "Value0")
+        sheet.name_cell("pump_column", 9, B)
+        put(9, F, "Results in", "Label", across=3)
+        put(9, I, CHOICES["results_in"][0], "Input", across=2, validation="choice_results_in")
+        sheet.name_range("results_in", 9, I)
+        put(9, K, "choose", "Unit")
+        sheet.button("Back to Data", "Asking.BackToData", 8.6, 0.12, 2.6, 0.6)
 
     def inputs(self, row):
         ends = []
-        for groups, label, value, unit in ((LEFT, A, B, C), (RIGHT, E, H, I)):
+        doubled = [one.text for one in INPUTS]
+        for groups, label, unit in ((LEFT, A, D), (RIGHT, F, K)):
             at = row
             for group in groups:
                 for column in range(label, unit + 1):
-                    self.sheet.put(at, column, group if column == label else None, "Head")
+                    self.sheet.put(at, column, group if column == label else "tried" if column == unit - 1 else None, "HeadRight" if column == unit - 1 else "Head")
                 at += 1
                 for one in (one for one in INPUTS if one.group == group):
-                    self.sheet.put(at, label, one.text, "Label", across=value - label)
-                    self.input_cell(at, value, one.key, "Input")
-                    self.sheet.put(at, unit, one.unit, "Unit")
+                    told = one.text.strip() + (f" ({group.lower()})" if doubled.count(one.text) > 1 else "")
+                    self.tried.value(at, label, unit, one.key, one.text, told, one.unit, self.places.row_range(one.key), f"choice_{one.key}" if one.key in INPUT_CHOICES else None)
                     at += 1
                 if group == "Suction":
-                    self.sheet.put(at, label, "Altitude of the works", "Label")
-                    self.sheet.put(at, value, f'=IF({ALTITUDE}="";"";{ALTITUDE})', "Input")
-                    self.sheet.put(at, unit, "m", "Unit")
-                    self.sheet.name_range("site_altitude", at, value)
+                    self.tried.value(at, label, unit, "site_altitude", "Altitude of the works", "Altitude of the works", "m", ALTITUDE, None)
                     at += 1
+            self.sheet.name_range("TriedLeft" if label == A else "TriedRight", row, unit - 1, at - 1)
             ends.append(at)
+        self.tried.idle()
         return max(ends)
 
     def given_curve(self, row):
-        put, places = self.sheet.put, self.places
-        for column in range(ACROSS):
-            put(row, column, None, "Head")
-        put(row, A, "Pump curve on water (the maker's)", "Head")
-        columns = dict(zip((one.key for one in SERIES), (B, C, E, F)))
+        put = self.sheet.put
+        columns = dict(zip((one.key for one in SERIES), ((B, C), (D, F), (G, H), (I, J))))
         texts = {"flows": "Flow", "heads": "On water", "efficiencies": "Efficiency", "npsh3s": "NPSH3"}
-        for key, column in columns.items():
-            put(row, column, texts[key], "HeadRight")
-        self.labels["water"] = (row, C)
         units = {"flows": "m³/h", "heads": "head, m", "efficiencies": "–", "npsh3s": "m"}
-        put(row + 1, A, None, "Unit")
-        for key, column in columns.items():
-            put(row + 1, column, units[key], "Sense")
-        put(row + 2, G, "Up to ten points, from closed valve (flow 0) on, the flow rising; a shorter curve leaves the last cells empty.", "NoteInset", across=3, down=4)
+        self.head(row, {A: ("Pump curve on water (the maker's)", "Head")})
+        for column in range(ACROSS):
+            put(row + 1, column, None, "Sense")
+        for key, (used, tried) in columns.items():
+            put(row, used, texts[key], "HeadRight")
+            put(row, tried, "tried", "HeadRight")
+            put(row + 1, used, units[key], "Sense")
+            self.tried.series(row + 2, used, tried, key, f"{texts[key]} of the curve" if key != "heads" else "Head of the curve")
+            self.row_of[key] = (row + 2, used)
+            self.sheet.name_range("Tried" + key.capitalize(), row + 2, tried, row + 1 + POINTS)
+        self.labels["water"] = (row, columns["heads"][0])
         for point in range(POINTS):
             put(row + 2 + point, A, f"Point {point + 1}", "Label")
-            for key, column in columns.items():
-                _, first, _ = places.of(key)
-                cells = reference("Data", first + point, FIRST, first + point, places.last)
-                put(row + 2 + point, column, f'=IF(INDEX({cells};1;pump_column)="";"";INDEX({cells};1;pump_column))', "Input")
-        for key, column in columns.items():
-            self.sheet.name_range(key, row + 2, column, row + 1 + POINTS)
-            self.row_of[key] = (row + 2, column)
+            put(row + 2 + point, K, None, "Label")
         return row + 2 + POINTS
 
     def results(self, row):
         put, sheet = self.sheet.put, self.sheet
         sheet.breaks.add(row)
-        heads = {A: ("What is found", "Head"), B: ("Value", "HeadRight"), C: ("Unit", "Head"), D: (None, "Head"), E: ("Limit", "Head"), F: ("Verdict", "HeadCentre"),
-                 G: ("Function, or why it was refused", "Head"), H: (None, "Head"), I: (None, "Head")}
-        for column, (text, style) in heads.items():
-            put(row, column, text, style)
-        first = row + 2
-        sheet.heights[row + 1] = 0.8
-        row += 2
+        self.head(row, {A: ("What is found", "Head"), B: ("Value", "HeadRight"), C: ("Unit", "Head"), D: ("Limit", "Head"), F: ("Verdict", "HeadCentre"),
+                        G: ('=IF(results_in="US units";"US units";"")', "HeadRight"), I: ("Function, or why it was refused", "Head")})
+        for column, text in ((M, "Number of the finding"), (N, "What the sheet prints of it"), (O, "Function, or why it was refused, in full")):
+            put(row, column, text, "Head")
+        row += 1
+        first = row
         for group in results.GROUPS:
             sheet.heights[row] = RESULT_HEIGHT + 0.03
-            put(row, A, group, "HeadGroup")
-            for column in range(B, ACROSS):
-                put(row, column, None, "HeadGroup")
+            for column in range(ACROSS):
+                put(row, column, group if column == A else None, "HeadGroup")
             row += 1
             for one in (one for one in results.RESULTS if one.group == group):
                 sheet.heights[row] = RESULT_HEIGHT
-                self.result_row(row, one)
+                self.result_row(row, one, first)
                 row += 1
-        last = row - 1
-        verdicts, remarks = f"[.$F${first + 1}:.$F${last + 1}]", f"[.$G${first + 1}:.$G${last + 1}]"
-        texts = f"[.$A${first + 1}:.$A${last + 1}]"
-        own = f'({verdicts}="refused")*(LEFT({remarks};5)<>"waits")'
-        count, topmost = f"SUMPRODUCT({own})", f"10000-SUMPRODUCT(MAX({own}*(10000-ROW({verdicts}))))-{first}"
-        put(first - 1, A, f'=IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";IF({count}=0;IF(COUNTIF({verdicts};"refused")=0;"Nothing was refused.";'
-                          f'"Refused: a point of the pump curve cannot be read or corrected; it shows an error in the table on the next page.");'
-                          f'IF({count}>1;"Refused, the first of "&{count}&": ";"Refused: ")&INDEX({texts};{topmost})&": "&INDEX({remarks};{topmost})))', "NoteBold", across=ACROSS)
-
-        def by_word(word, otherwise):
-            return f'IFERROR(INDEX({texts};MATCH("{word}";{verdicts};0));{otherwise})'
-
-        put(6, B, f'=IF({count}>0;INDEX({texts};{topmost});' + by_word("refused", by_word("FAILS", by_word("WATCH", '"none"'))) + ")", "BoxValue", across=6)
-        put(6, H, f'=IF(COUNTIF({verdicts};"refused")>0;"refused";IF(COUNTIF({verdicts};"FAILS")>0;"FAILS";IF(COUNTIF({verdicts};"WATCH")>0;"WATCH";"meets")))',
-            "VerdictBox", across=2)
+        self.first, self.last = first, row - 1
         return row
 
-    def result_row(self, row, one):
+    def result_row(self, row, one, first):
         put = self.sheet.put
         put(row, A, one.text, "Label")
-        put(row, B, "=" + fill(one.formula, self.find), "TextRight" if one.key in ("region", "correction") else f"Value{one.places}")
+        put(row, B, "=" + fill(one.formula, self.find), "TextRight" if one.key in results.TEXTS else f"Value{one.places}")
         put(row, C, one.unit, "Unit")
         self.sheet.name_cell(one.key, row, B)
+        self.tried.formulas[row, B] = one.key
         self.row_of[one.key] = (row, B)
-        value, limit = f"[.$B{row + 1}]", f"[.$E{row + 1}]"
+        value, limit, word, full = (f"[.${column}{row + 1}]" for column in "BDFO")
+        put(row, E, None, "Sense")
         if one.limit:
-            put(row, D, f'=IF(IFERROR({limit}="";FALSE());"";"{one.limit[0]}")', "Sense")
-            put(row, E, "=" + fill(results.limit(one), self.find), f"Limit{min(one.places, 2)}")
+            sense = {"≤": "le", "≥": "ge"}.get(one.limit[0], "")
+            put(row, D, f'=IF({value}&""="–";"";IFERROR({fill(results.limit(one), self.find)};"refused"))' if sense else "=" + one.limit[1], f"Limit{sense}{min(one.places, 2)}")
         else:
             put(row, D, None, "Sense")
-            put(row, E, None, "Sense")
         put(row, F, "=" + results.verdict(one, value, limit), "Verdict")
-        refusal = fill(one.refusal, self.find)
-        limit_refusal = f'IF({value}="–";"";{fill(results.limit_refusal(one), self.find)})'
-        put(row, G, f'=IFERROR(IF({refusal}="";IF({limit_refusal}="";{fill(one.words, self.find)};{limit_refusal});{refusal});"waits for a value above")', "Small", across=3)
+        self.us_units(row, one, value)
+        refused, limit_refused = fill(one.refusal, self.find), f'IF({value}="–";"";{fill(results.limit_refusal(one), self.find)})'
+        put(row, O, f'=IFERROR(IF({refused}="";IF({limit_refused}="";{fill(one.words, self.find)};{limit_refused});{refused});"waits for a value above")', "Text")
+        put(row, I, f'=IF(AND({word}="refused";LEFT({full};5)<>"waits");"why: see the findings";{full})', "Small", across=3)
+        before = f"[.$M${first}:.$M{row}]"
+        put(row, M, f'=IF(OR({word}="FAILS";{word}="WATCH";AND({word}="refused";LEFT({full};5)<>"waits"));MAX({before})+1;"")', "Value0")
+        said = f'IF({word}="refused";{full};"{MEANINGS.get(one.key, "")}"' + (f'&" ("&{full}&")")' if one.key == "unused" else ")")
+        put(row, N, f'=IF([.$M{row + 1}]="";"";[.$A{row + 1}]&": "&{word}&". "&{said})', "Text")
+
+    def us_units(self, row, one, value):
+        call, unit = None, ""
+        if one.unit in results.US_UNITS:
+            read, unit = results.US_UNITS[one.unit]
+            call = f'CW.CONVERT_UNIT({value};"{read}";"{unit}")'
+        elif one.key in ("specific_speed", "suction_speed"):
+            call, unit = f"CW.SPECIFIC_SPEED_US_FROM_METRIC({value})", "US gpm, ft"
+        self.sheet.put(row, G, f'=IF(AND(results_in="US units";ISNUMBER({value}));{call};"")' if call else None, f"Value{one.places}")
+        self.sheet.put(row, H, f'=IF(results_in="US units";"{unit}";"")' if call else None, "Unit")
+
+    def findings(self, row):
+        """What is not met, in the table's order, with what it means or why it was refused."""
+        put, sheet = self.sheet.put, self.sheet
+        sheet.breaks.add(row)
+        self.head(row, {A: ("Findings", "Head")})
+        numbers, texts = (f"[.${column}${self.first + 1}:.${column}${self.last + 1}]" for column in "MN")
+        for number in range(1, FINDINGS + 1):
+            row += 1
+            sheet.heights[row] = 0.6
+            if number == 1:
+                none = 'IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";"Nothing was refused, and every check is met.")'
+                formula = f'=IF(ISERROR(pump_column);{none};IFERROR(INDEX({texts};MATCH(1;{numbers};0));{none}))'
+            elif number == FINDINGS:
+                formula = f'=IF(MAX({numbers})>{number};"and "&(MAX({numbers})-{number - 1})&" more: column N of the results";IFERROR(INDEX({texts};MATCH({number};{numbers};0));""))'
+            else:
+                formula = f'=IFERROR(INDEX({texts};MATCH({number};{numbers};0));"")'
+            put(row, A, formula, "Reason", across=ACROSS)
+        found, words, labels = (f"[.${column}${self.first + 1}:.${column}${self.last + 1}]" for column in "BFA")
+        put(6, I, f'=IF(overwritten>0;"refused";{results.overall(found, words)})', "VerdictBox", across=3)
+        named = results.worst("[.$I$7]", found, labels, lambda key: f"[.$F${self.row_of[key][0] + 1}]")
+        put(6, B, f'=IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named}))', "BoxValue", across=7)
+        every = "&".join(f'IF([.$F${self.row_of[key][0] + 1}]="{word}";"; {results.RESULT[key].text}";"")' for word in ("refused", "FAILS", "WATCH") for key in results.WEIGHT)
+        put(7, B, f'=IF([.$I$7]="meets";"nothing";MID({every};3;400))', "BoxValue", across=10)
+        return row + 1
 
     def used_curve(self, row):
         put, sheet = self.sheet.put, self.sheet
-        sheet.breaks.add(row)
-        for column in range(ACROSS):
-            put(row, column, None, "Head")
-        heads = {"used_flows": (A, "Flow", "m³/h", 1), "used_heads": (B, '=tag&", pump"', "head, m", 2), "used_efficiencies": (C, "Efficiency", "–", 3),
-                 "used_powers": (E, "Power input", "kW", 2), "used_npsh3s": (F, "NPSH3", "m", 2), "offered": (G, "NPSHA", "m", 2), "system": (H, "System", "head, m", 2)}
+        heads = {"used_flows": (A, "On the liquid pumped:   flow", "m³/h", 1), "used_heads": (B, '=tag&", pump"', "head, m", 2), "used_efficiencies": (C, "Efficiency", "–", 3),
+                 "used_powers": (D, "Power", "kW", 2), "used_npsh3s": (F, "NPSH3", "m", 2), "offered": (G, "NPSHA", "m", 2), "used_system": (I, "System", "head, m", 2)}
+        self.head(row, {column: (text, "HeadRight") for column, text, *_ in heads.values()})
         for column in range(ACROSS):
             put(row + 1, column, None, "Sense")
-        put(row, I, None, "Head")
         for key, (column, text, unit, _) in heads.items():
-            put(row, column, text if key != "used_flows" else "On the liquid pumped:   flow", "HeadRight")
             put(row + 1, column, unit, "Sense")
             self.labels[key] = (row, column)
             self.row_of[key] = (row + 2, column)
@@ -198,29 +212,28 @@ class Service:
             sheet.name_range(key, row + 2, heads[key][0], row + 1 + POINTS)
         offered = ("CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};"
                    "CW.SYSTEM_HEAD(0;CW.SYSTEM_RESISTANCE({flow};{suction_loss});{used_flow_i}))")
-        system = "CW.SYSTEM_HEAD({static_head};{resistance};{used_flow_i})"
+        friction = ("CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};CW.PIPE_FRICTION_HEAD({used_flow_i};{suction_bore};{suction_length};{roughness};"
+                    "{viscosity_used})+CW.FITTING_HEAD({used_flow_i};{suction_bore};{suction_k}))")
         places = {"flow_i": "flows", "head_i": "heads", "efficiency_i": "efficiencies", "npsh3_i": "npsh3s", "used_flow_i": "used_flows",
                   "used_head_i": "used_heads", "used_efficiency_i": "used_efficiencies"}
         for point in range(POINTS):
-            sheet.heights[row + 2 + point] = 0.42
+            sheet.heights[row + 2 + point] = 0.4
 
             def find(name):
                 if name == "i":
                     return str(point + 1)
                 if name in places:
                     first, column = self.row_of[places[name]]
-                    row = first + point  # of what is given a range of one cell: a plain reference to an empty cell arrives as 0
-                    return reference("", row, column, fixed=False) if name.startswith("used_") else reference("", row, column, row, column)
+                    at = first + point  # of what is given a range of one cell: a plain reference to an empty cell arrives as 0
+                    return reference("", at, column, fixed=False) if name.startswith("used_") else reference("", at, column, at, column)
                 return self.find(name)
 
+            for column in range(ACROSS):
+                put(row + 2 + point, column, None, "Sense")
             for key, (column, _, _, digits) in heads.items():
-                if key in ("offered", "system"):
-                    formula = 'IF({used_flow_i}="";"";' + (offered if key == "offered" else system) + ")"
-                else:
-                    formula = results.point(key)
+                formula = results.point(key) if key != "offered" else f'IF({{used_flow_i}}="";"";IF({{line_law}}="square";{offered};{friction}))'
                 put(row + 2 + point, column, "=" + fill(formula, find), f"Value{digits}")
-            put(row + 2 + point, D, None, "Sense")
-            put(row + 2 + point, I, None, "Sense")
+        self.facts(row)
         row += 2 + POINTS
         put(row, A, "Marks in the charts:", "Small")
         for column, key, text in ((B, "wanted_mark", "Flow wanted"), (C, "duty_mark", "Duty")):
@@ -228,9 +241,18 @@ class Service:
             self.labels[key] = (row, column)
         return row + 1
 
+    def facts(self, row):
+        """Beside the printed table: where each series begins and ends, and the first point that is refused."""
+        self.sheet.put(row, M, "The curve's points", "Head")
+        point = fact_point(lambda series: series, "bad_point")
+        for index, (key, formula) in enumerate(results.POINTS_FACTS, row + 1):
+            self.sheet.put(index, M, results.fact_text(key), "Label")
+            self.sheet.put(index, N, "=" + fill(formula, lambda name: point[name] if name in point else self.find(name)), "Text")
+            self.sheet.name_cell(key, index, N)
+
     def area(self, key):
         first, column = self.row_of[key]
-        last = first + POINTS - 1 if key in self.labels or key in ("flows", "heads", "efficiencies", "npsh3s") else first
+        last = first + POINTS - 1 if key in self.labels or key in ("flows", *ORDINATES) else first
         return f"Service.{cell_name(first, column)}:Service.{cell_name(last, column)}"
 
     def label(self, key):
@@ -242,36 +264,42 @@ class Service:
         sheet = self.sheet
         top = sum(sheet.heights.get(r, 0.46) for r in range(row)) + 0.25
         flow = "Flow, m³/h"
-        sheet.frames.append(chart.frame(0, 0, top, 17.3, 7.25, "Pump, system and duty", flow, "Head, m", [
+        sheet.frames.append(chart.frame(0, 0, top, 18.5, 6.6, "Pump, system and duty", flow, "Head, m", [
             (self.label("water"), self.area("flows"), self.area("heads"), "water", False),
             (self.label("used_heads"), self.area("used_flows"), self.area("used_heads"), "pump", False),
-            (self.label("system"), self.area("used_flows"), self.area("system"), "system", False),
+            (self.label("used_system"), self.area("used_flows"), self.area("used_system"), "system", False),
             (self.label("wanted_mark"), self.area("wanted"), self.area("system_head"), "wanted", False),
             (self.label("duty_mark"), self.area("duty_flow"), self.area("duty_head"), "duty", False)]))
-        low = top + 7.45
-        sheet.frames.append(chart.frame(1, 0, low, 8.55, 5.3, "Suction", flow, "NPSH, m", [
+        low = top + 6.75
+        sheet.frames.append(chart.frame(1, 0, low, 9.15, 5.0, "Suction", flow, "NPSH, m", [
             (self.label("offered"), self.area("used_flows"), self.area("offered"), "offered", False),
             (self.label("used_npsh3s"), self.area("used_flows"), self.area("used_npsh3s"), "needed", False),
             (self.label("duty_mark"), self.area("duty_flow"), self.area("npsh3"), "duty", False)]))
-        sheet.frames.append(chart.frame(2, 8.75, low, 8.55, 5.3, "Efficiency and power", flow, "Efficiency", [
+        sheet.frames.append(chart.frame(2, 9.35, low, 9.15, 5.0, "Efficiency and power", flow, "Efficiency", [
             (self.label("used_efficiencies"), self.area("used_flows"), self.area("used_efficiencies"), "efficiency", False),
             (self.label("used_powers"), self.area("used_flows"), self.area("used_powers"), "power", True),
             (self.label("duty_mark"), self.area("duty_flow"), self.area("power_input"), "duty", True)],
             second_title="Power input, kW", y_number="C1", second_number="C1"))
-        sheet.heights[row] = 13.1
+        sheet.heights[row] = 12.2
         sheet.put(row, A, None)
         return row + 1
 
     def foot(self, row):
-        for title, lines in (("Sources", SOURCES), ("Cautions", CAUTIONS)):
-            for column in range(ACROSS):
-                self.sheet.put(row, column, title if column == A else None, "HeadGroup")
-            self.sheet.heights[row] = 0.4
-            for line in lines:
-                row += 1
-                self.sheet.heights[row] = 0.58 if len(line) > 154 else 0.31
-                self.sheet.put(row, A, line, "Foot", across=ACROSS)
-            row += 1
+        """What applies to this pump only, then the line of revisions."""
+        put, sheet = self.sheet.put, self.sheet
+        sheet.breaks.add(row)
+        for title, lines, height in (("Sources", SOURCES, 3.6), ("Cautions", CAUTIONS, 4.4)):
+            self.head(row, {A: (title, "Head")})
+            applying = ";".join(f'"{text}"' if condition is None else f'IF(IFERROR({condition};TRUE());"{text}";"")' for condition, text in lines)
+            sheet.heights[row + 1] = height
+            put(row + 1, A, f"=COM.MICROSOFT.TEXTJOIN(UNICHAR(10);1;{applying})", "Foot", across=ACROSS)
+            row += 2
+        self.head(row, {A: ("Revisions: what was changed", "Head"), D: ("No.", "Head"), F: ("Date", "Head"), H: ("Made by", "Head"), J: ("Checked by", "Head")})
+        for index in range(row + 1, row + 6):
+            sheet.heights[index] = 0.6
+            for column, across in ((A, 3), (D, 2), (F, 2), (H, 2), (J, 2)):
+                put(index, column, None, "InputText", across=across)
+        return row + 6
 
     def build(self):
         self.title_block()
@@ -280,7 +308,9 @@ class Service:
         self.sheet.put(row, A, None)
         row = self.given_curve(row + 1)
         row = self.results(row)
+        row = self.findings(row)
         row = self.used_curve(row)
         row = self.charts(row)
         self.foot(row)
+        self.tried.banner(5, ACROSS)
         return self.sheet

@@ -9,7 +9,7 @@ from collections import namedtuple
 from .build import HOME, SERIES, Build
 from .odf import Sheet, reference, refusal
 from .inputs import USED
-from .pump_columns import FIRST, fill
+from .pump_columns import FIRST, WORKS, fill, works_line
 
 PUMPS = 3
 WIDTHS = [5.4, 1.2] + [1.56, 1.13] * PUMPS + [2.73]
@@ -66,7 +66,7 @@ class SideBySide:
     def __init__(self, name, title, sections, sources, cautions, plant, places, before=()):
         """before: the sheets whose rows may be named here; the first of them chooses the tags."""
         self.plant, self.places, self.before = plant, places, before
-        self.sheet = Sheet(name, WIDTHS, name, HEIGHT)
+        self.sheet = Sheet(name, WIDTHS, "Upright", HEIGHT)
         self.sections, self.rows, self.made = sections, {}, Build(plant)
         self.title, self.sources, self.cautions = title, sources, cautions
 
@@ -99,7 +99,7 @@ class SideBySide:
         put, sheet = self.sheet.put, self.sheet
         sheet.heights.update({0: 0.85, 1: 0.36, 2: 0.55})
         put(0, 0, self.title, "Title", across=4)
-        put(0, 4, f'{self.plant["works"]}, {self.plant["unit"]}', "Works", across=LAST - 3)
+        put(0, 4, "=" + WORKS, "Works", across=LAST - 3, known=works_line(self.plant))
         for column, wide, label, value in (
             (0, 1, "Made by", None),
             (1, 2, "Checked by", None),
@@ -108,7 +108,7 @@ class SideBySide:
             (7, 2, "File", None),
         ):
             put(1, column, label, "Box", across=wide)
-            put(2, column, value, "BoxValue", across=wide)
+            put(2, column, value, "BoxInput", across=wide)
         sheet.heights[3] = 0.5
         put(3, 0, "Tag", "Box")
         put(3, UNIT, None, "Box")
@@ -127,8 +127,8 @@ class SideBySide:
             else:
                 put(3, column, shown[pump] if pump < len(shown) else None, "InputTag", across=2, validation="tags")
             tag = reference("", 3, column, 3, column)
-            for row, where in ((4, self.places.row_range("tag")), (5, self.made.row_range("tag"))):
-                put(row, column, f'=IF({tag}="";"";IFERROR(MATCH({tag};{where};0);""))', "Value0")
+            for row, where in ((4, self.places.tags), (5, self.made.row_range("tag"))):
+                put(row, column, f'=IF({tag}="";"";IFERROR(MATCH(TRIM({tag});{where};0);""))', "Value0")
                 put(row, column + 1, None, "Label")
         sheet.header_rows = 4
         return 6
@@ -207,9 +207,8 @@ class SideBySide:
                 row,
                 column,
                 self.made.looked_up(one.key, self.find(pump)("build_index")),
-                "Input",
+                "TextRight",
                 across=2 if given.choices else 1,
-                validation=f"choice_{one.key}" if given.choices else None,
             )
             if not given.choices:
                 self.sheet.put(row, column + 1, None, "Label")
@@ -229,7 +228,7 @@ class SideBySide:
                         row + point,
                         2 + 2 * pump + place,
                         self.made.looked_up(key, self.find(pump)("build_index"), point),
-                        "Input",
+                        "TextRight",
                     )
         return row + series[0].points
 

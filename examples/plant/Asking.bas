@@ -1,0 +1,133 @@
+' For macros and for the sheets: the sentence behind a refusal, why a cell is refused, and the sheet Service back to the data.
+Option Explicit
+
+Const CALLS = "ORG.CUTWATER.CALC."
+
+' Why a function refuses these arguments, and what it would accept; empty when it is answered. No error comes up, and none need be caught:
+'   If Refusal("npsh_available", Array(1.013, 0.023, 998, 2, 0.6)) = "" Then ...
+Function Refusal(name As String, arguments) As String
+  Dim service
+  service = createUnoService("org.cutwater.Calc")
+  Refusal = service.REFUSAL(name, arguments)
+End Function
+
+' Within an error handler: the sentence alone, without what Basic puts around it. On Error Goto catches a refusal; On Error Resume Next
+' goes on as if nothing had been: the variable then keeps what it held before.
+Function Sentence(told As String) As String
+  Dim parts
+  parts = Split(told, "Message: ")
+  Sentence = parts(UBound(parts))
+  Do While Right(Sentence, 1) = Chr(10) Or Right(Sentence, 1) = Chr(13)
+    Sentence = Left(Sentence, Len(Sentence) - 1)
+  Loop
+End Function
+
+' The button of the sheet Service: what was typed to be tried is emptied.
+Sub BackToData
+  Dim sheet, cells, index, address, name
+  sheet = ThisComponent.Sheets.getByName("Service")
+  sheet.getCellRangeByName("tried_for").clearContents(1 + 2 + 4 + 16)
+  For Each name In Array("TriedLeft", "TriedRight", "TriedFlows", "TriedHeads", "TriedEfficiencies", "TriedNpsh3s")
+    sheet.getCellRangeByName(name).clearContents(1 + 2 + 4 + 16)
+  Next name
+End Sub
+
+' Beside each refused cell of the sheet that is shown, as a comment, why it is refused.
+Sub ExplainSheet
+  Dim sheet, found, cells, cell
+  sheet = ThisComponent.CurrentController.ActiveSheet
+  Explain(sheet)
+End Sub
+
+Sub Explain(sheet)
+  Dim cells, cell, told
+  Forget(sheet)
+  cells = sheet.queryFormulaCells(4).getCells().createEnumeration()
+  Do While cells.hasMoreElements()
+    cell = cells.nextElement()
+    told = WhyRefused(cell)
+    If told <> "" Then sheet.Annotations.insertNew(cell.CellAddress, told)
+  Loop
+End Sub
+
+' The comments that ExplainSheet has left.
+Sub Forget(sheet)
+  Dim index
+  For index = sheet.Annotations.Count - 1 To 0 Step -1
+    If Left(sheet.Annotations.getByIndex(index).String, 9) = "Refused: " Then sheet.Annotations.removeByIndex(index)
+  Next index
+End Sub
+
+' The selected cell's reason, in a box.
+Sub ExplainCell
+  Dim cell, told
+  cell = ThisComponent.CurrentSelection
+  If Not cell.supportsService("com.sun.star.sheet.SheetCell") Then
+    MsgBox "Select one cell."
+    Exit Sub
+  End If
+  told = WhyRefused(cell)
+  MsgBox IIf(told = "", "The cell is not refused.", told)
+End Sub
+
+' Why a cell holds an error: the reason of the first of its calls that cutwater refuses, or else that of a refused cell that it stands on.
+Function WhyRefused(cell) As String
+  WhyRefused = ""
+  If cell.getError() <> 0 Then WhyRefused = "Refused: " & Reason(cell, 0)
+End Function
+
+Function Reason(cell, depth As Integer) As String
+  Dim calls, index, told, name, scratch, ranges, other
+  calls = InnermostFirst(cell.Formula)
+  scratch = cell.Spreadsheet.getCellByPosition(cell.Spreadsheet.Columns.Count - 1, cell.Spreadsheet.Rows.Count - 1)
+  For index = 0 To UBound(calls)
+    scratch.Formula = "=" & calls(index)
+    If scratch.getError() <> 0 Then
+      name = Mid(calls(index), Len(CALLS) + 1, InStr(calls(index), "(") - Len(CALLS) - 1)
+      scratch.Formula = "=" & CALLS & "REFUSAL(""" & LCase(name) & """;" & Mid(calls(index), InStr(calls(index), "(") + 1)
+      told = ""
+      If scratch.getError() = 0 Then told = scratch.String
+      If told <> "" Then
+        scratch.clearContents(1 + 2 + 4 + 16)
+        Reason = told
+        Exit Function
+      End If
+    End If
+  Next index
+  scratch.clearContents(1 + 2 + 4 + 16)
+  If depth < 20 Then
+    ranges = cell.queryPrecedents(False).queryFormulaCells(4)  ' those with an error
+    If ranges.Count > 0 Then
+      other = ranges.getByIndex(0).getCellByPosition(0, 0)
+      Reason = other.AbsoluteName & ": " & Reason(other, depth + 1)
+      Reason = Join(Split(Reason, "$"), "")
+      Exit Function
+    End If
+  End If
+  Reason = "it stands on a refused cell of another sheet, or on no call of cutwater: " & cell.String
+End Function
+
+' The calls of cutwater in a formula: a call within another stands before it.
+Function InnermostFirst(formula As String)
+  Dim found(), place, start, depth, quoted, letter, finish
+  place = Len(formula)
+  Do While place > 0
+    start = 0
+    If Mid(formula, place, Len(CALLS)) = CALLS Then start = place
+    If start > 0 Then
+      finish = InStr(start, formula, "(") : depth = 0 : quoted = False
+      Do While finish <= Len(formula)
+        letter = Mid(formula, finish, 1)
+        If letter = """" Then quoted = Not quoted
+        If letter = "(" And Not quoted Then depth = depth + 1
+        If letter = ")" And Not quoted Then depth = depth - 1
+        If depth = 0 Then Exit Do
+        finish = finish + 1
+      Loop
+      ReDim Preserve found(UBound(found) + 1)
+      found(UBound(found)) = Mid(formula, start, finish - start + 1)
+    End If
+    place = place - 1
+  Loop
+  InnermostFirst = found
+End Function
