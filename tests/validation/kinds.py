@@ -13,8 +13,8 @@ OUTSIDE = ("published", "library")
 
 MEMORY = re.compile(r"from memory|\bmemory of\b")
 READ = re.compile(r"\bread\b")
-LIBRARY = re.compile(r"\b(fluids|iapws|ht|thermo|uncertainties|pint|SciPy|PchipInterpolator|NumPy|CalculiX|WNTR|SecondaryCoolantProps|"
-                     r"run\))")
+LIBRARY = re.compile(r"\b(fluids|iapws|ht|thermo|uncertainties|pint|SciPy|PchipInterpolator|NumPy|CalculiX|WNTR|SecondaryCoolantProps)\b")
+RUN = re.compile(r"\brun\)")
 OWN = re.compile(r"hand calculation|by hand|independent computation|by inspection|definition|put back|computed apart|by Python|"
                  r"worked out|\bdigits\b|mpmath|identity")
 
@@ -22,6 +22,8 @@ OWN = re.compile(r"hand calculation|by hand|independent computation|by inspectio
 def kind_of(source):
     if MEMORY.search(source):
         return "memory"
+    if RUN.search(source):
+        return "library"
     if READ.search(source):
         return "relation" if OWN.search(source) else "published"
     return "library" if LIBRARY.search(source) else "own"

@@ -62,7 +62,7 @@ class Faults(unittest.TestCase):
 class Kinds(unittest.TestCase):
     def test_words(self):
         for source, kind in {"A book, table 3 (excerpt read)": "published", "A standard, clause 4 (from memory of it)": "memory",
-                             "A book (read), B standard (from memory of it)": "memory", "the library fluids 1.0.22": "library",
+                             "A book (read), B standard (from memory of it)": "memory", "the library fluids 1.0.22": "library", "a public program (read, run)": "library",
                              "A book, eq. 4 (read); hand calculation": "relation", "hand calculation": "own",
                              "A standard, table 2": "own"}.items():
             self.assertEqual(kinds.kind_of(source), kind, source)
