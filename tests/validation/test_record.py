@@ -63,6 +63,7 @@ class Kinds(unittest.TestCase):
     def test_words(self):
         for source, kind in {"A book, table 3 (excerpt read)": "published", "A standard, clause 4 (from memory of it)": "memory",
                              "A book (read), B standard (from memory of it)": "memory", "the library fluids 1.0.22": "library", "a public program (read, run)": "library",
+                             "balance of heat solved by SciPy's brentq": "solver", "PchipInterpolator of SciPy 1.10.1": "library",
                              "A book, eq. 4 (read); hand calculation": "relation", "hand calculation": "own",
                              "A standard, table 2": "own"}.items():
             self.assertEqual(kinds.kind_of(source), kind, source)
