@@ -9,6 +9,7 @@ import hashlib
 import os
 import pathlib
 import platform
+import shutil
 import subprocess
 import sys
 
@@ -39,6 +40,11 @@ def stale(texts):
     return sorted(name for name in texts.keys() | there.keys() if texts.get(name) != there.get(name))
 
 
+def missing(text, made):
+    """Functions that a text of the record does not have."""
+    return [f.name for f in made.functions if f.name not in text]
+
+
 made = record.gather(catalogue.read_text(encoding="utf-8"), *record.measured(deviations), list(golden.cases()),
                      golden.arguments_against_witnesses())
 texts = pages.pages(made)
@@ -55,5 +61,11 @@ for fault in made.faults:
 print(f"{made.cases()} checks of {len(made.functions)} functions in {out / 'validation.pdf'}")
 if made.faults:
     sys.exit(1)
+lost = missing("".join(texts.values()), made)
+if shutil.which("pdftotext"):
+    read_back = subprocess.run(["pdftotext", "-layout", out / "validation.pdf", "-"], check=True, capture_output=True, text=True)
+    lost += missing(read_back.stdout, made)
+if lost:
+    sys.exit("Lost on the way to the pages or the PDF: " + " ".join(lost))
 if "--compare" in sys.argv and stale(texts):
     sys.exit("Not what the golden files say; run `cmake --build BUILD --target validation` and commit: " + " ".join(stale(texts)))
