@@ -13,7 +13,7 @@ install(DIRECTORY ${PROJECT_SOURCE_DIR}/include/cutwater DESTINATION ${CMAKE_INS
 # After the committed ones, which may be older than the records.
 install(DIRECTORY ${cutwater_products}/include/cutwater DESTINATION ${CMAKE_INSTALL_INCLUDEDIR} COMPONENT development)
 install(FILES ${cutwater_products}/catalogue.json DESTINATION ${CMAKE_INSTALL_DATADIR}/cutwater COMPONENT development)
-install(FILES LICENSE NOTICE DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT runtime)
+install(FILES LICENSE NOTICE DESTINATION ${CMAKE_INSTALL_DOCDIR})
 
 install(EXPORT cutwater_targets NAMESPACE cutwater:: FILE cutwater-targets.cmake DESTINATION ${cutwater_config_folder} COMPONENT development)
 configure_package_config_file(${CMAKE_CURRENT_LIST_DIR}/cutwater-config.cmake.in ${PROJECT_BINARY_DIR}/cutwater-config.cmake
@@ -28,3 +28,16 @@ file(RELATIVE_PATH cutwater_relative_include ${CMAKE_INSTALL_PREFIX} ${CMAKE_INS
 file(RELATIVE_PATH cutwater_relative_lib ${CMAKE_INSTALL_PREFIX} ${CMAKE_INSTALL_FULL_LIBDIR})
 configure_file(${CMAKE_CURRENT_LIST_DIR}/cutwater.pc.in ${PROJECT_BINARY_DIR}/cutwater.pc @ONLY)
 install(FILES ${PROJECT_BINARY_DIR}/cutwater.pc DESTINATION ${CMAKE_INSTALL_LIBDIR}/pkgconfig COMPONENT development)
+
+cutwater_package(runtime libcutwater${CUTWATER_INTERFACE} "Checked, unit-safe pump calculations: the library")
+cutwater_package(development libcutwater-dev "Checked, unit-safe pump calculations: headers for C and C++"
+  DEPENDS "libcutwater${CUTWATER_INTERFACE} (= ${PROJECT_VERSION})" libboost-dev)
+
+# The documents, as they stand and as a site when one was made, with the example plant.
+install(DIRECTORY docs/ DESTINATION ${CMAKE_INSTALL_DOCDIR}/docs COMPONENT documents PATTERN site EXCLUDE)
+install(FILES README.md DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT documents)
+install(DIRECTORY examples/ DESTINATION ${CMAKE_INSTALL_DOCDIR}/examples COMPONENT documents PATTERN __pycache__ EXCLUDE)
+install(DIRECTORY ${PROJECT_BINARY_DIR}/site DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT documents OPTIONAL)
+add_custom_target(site COMMAND ${PROJECT_SOURCE_DIR}/docs/site/make ${PROJECT_BINARY_DIR}/site)
+set_property(GLOBAL APPEND PROPERTY cutwater_release_targets site)
+cutwater_package(documents cutwater-doc "Checked, unit-safe pump calculations: documents and example plant" ANY_MACHINE)
