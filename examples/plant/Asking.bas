@@ -1,7 +1,7 @@
 ' For macros and for the sheets: the sentence behind a refusal, why a cell is refused, and the sheet Service back to the data.
 Option Explicit
 
-Const CALLS = "ORG.CUTWATER.CALC."
+Const PREFIX = "ORG.CUTWATER.CALC."
 
 ' Why a function refuses these arguments, and what it would accept; empty when it is answered. No error comes up, and none need be caught:
 '   If Refusal("npsh_available", Array(1.013, 0.023, 998, 2, 0.6)) = "" Then ...
@@ -24,11 +24,15 @@ End Function
 
 ' The button of the sheet Service: what was typed to be tried is emptied.
 Sub BackToData
-  Dim sheet, cells, index, address, name
+  Dim sheet, cells, row, name, cell
   sheet = ThisComponent.Sheets.getByName("Service")
   sheet.getCellRangeByName("tried_for").clearContents(1 + 2 + 4 + 16)
   For Each name In Array("TriedLeft", "TriedRight", "TriedFlows", "TriedHeads", "TriedEfficiencies", "TriedNpsh3s")
-    sheet.getCellRangeByName(name).clearContents(1 + 2 + 4 + 16)
+    cells = sheet.getCellRangeByName(name)
+    For row = 0 To cells.Rows.Count - 1
+      cell = cells.getCellByPosition(0, row)
+      If Not cell.CellProtection.IsLocked Then cell.clearContents(1 + 2 + 4 + 16)
+    Next row
   Next name
 End Sub
 
@@ -77,14 +81,14 @@ Function WhyRefused(cell) As String
 End Function
 
 Function Reason(cell, depth As Integer) As String
-  Dim calls, index, told, name, scratch, ranges, other
+  Dim calls, index, told, name, scratch, others, other
   calls = InnermostFirst(cell.Formula)
   scratch = cell.Spreadsheet.getCellByPosition(cell.Spreadsheet.Columns.Count - 1, cell.Spreadsheet.Rows.Count - 1)
   For index = 0 To UBound(calls)
     scratch.Formula = "=" & calls(index)
     If scratch.getError() <> 0 Then
-      name = Mid(calls(index), Len(CALLS) + 1, InStr(calls(index), "(") - Len(CALLS) - 1)
-      scratch.Formula = "=" & CALLS & "REFUSAL(""" & LCase(name) & """;" & Mid(calls(index), InStr(calls(index), "(") + 1)
+      name = Mid(calls(index), Len(PREFIX) + 1, InStr(calls(index), "(") - Len(PREFIX) - 1)
+      scratch.Formula = "=" & PREFIX & "REFUSAL(""" & LCase(name) & """;" & Mid(calls(index), InStr(calls(index), "(") + 1)
       told = ""
       If scratch.getError() = 0 Then told = scratch.String
       If told <> "" Then
@@ -96,13 +100,14 @@ Function Reason(cell, depth As Integer) As String
   Next index
   scratch.clearContents(1 + 2 + 4 + 16)
   If depth < 20 Then
-    ranges = cell.queryPrecedents(False).queryFormulaCells(4)  ' those with an error
-    If ranges.Count > 0 Then
-      other = ranges.getByIndex(0).getCellByPosition(0, 0)
-      Reason = other.AbsoluteName & ": " & Reason(other, depth + 1)
-      Reason = Join(Split(Reason, "$"), "")
-      Exit Function
-    End If
+    others = cell.queryPrecedents(False).queryFormulaCells(4).getCells().createEnumeration()  ' those with an error, the cell itself among them
+    Do While others.hasMoreElements()
+      other = others.nextElement()
+      If other.AbsoluteName <> cell.AbsoluteName Then
+        Reason = Join(Split(other.AbsoluteName, "$"), "") & ": " & Reason(other, depth + 1)
+        Exit Function
+      End If
+    Loop
   End If
   Reason = "it stands on a refused cell of another sheet, or on no call of cutwater: " & cell.String
 End Function
@@ -113,7 +118,7 @@ Function InnermostFirst(formula As String)
   place = Len(formula)
   Do While place > 0
     start = 0
-    If Mid(formula, place, Len(CALLS)) = CALLS Then start = place
+    If Mid(formula, place, Len(PREFIX)) = PREFIX Then start = place
     If start > 0 Then
       finish = InStr(start, formula, "(") : depth = 0 : quoted = False
       Do While finish <= Len(formula)

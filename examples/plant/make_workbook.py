@@ -11,7 +11,7 @@ import argparse
 import json
 import pathlib
 
-from writer import acceptance, build, clearance, containment, energy, odf, parallel, pump_columns, register, rotor, seal_chamber, service
+from writer import acceptance, build, cases, clearance, containment, energy, field, odf, offers, parallel, pump_columns, register, rotor, seal_chamber, service
 from writer.inputs import CHOICES
 from writer.styles import DATA_STYLES, Styles
 
@@ -42,8 +42,9 @@ def workbook(plant, columns):
     seal = seal_chamber.SealChamber(plant, places, turning)
     reset = clearance.Clearance(plant, places, turning, seal)
     pump_itself = [turning.build(), seal.build(), reset.build(), containment.Containment(plant, places, turning, seal, reset).build(), build.Build(plant).sheet()]
-    sheets = [register.register_sheet(plant, places), service.Service(plant, places).build(), parallel.Parallel(plant, places).build(),
-              energy.Energy(plant, places).build(), acceptance.Acceptance(plant, places).build(), *pump_itself, data, curves, checks,
+    sheets = [register.register_sheet(plant, places), service.Service(plant, places).build(), cases.Cases(plant, places).build(), parallel.Parallel(plant, places).build(),
+              energy.Energy(plant, places).build(), acceptance.Acceptance(plant, places).build(), field.Field(plant, places).build(), offers.Offers(plant, places).build(),
+              *pump_itself, data, curves, checks,
               register.macro_sheet(plant, places)]
     macros = {name: (HERE / file).read_text(encoding="utf-8") for name, file in MACROS.items()}
     footer = "Calculated with cutwater: a guide, before which go the maker's data and the rules of the site."

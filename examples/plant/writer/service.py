@@ -8,9 +8,10 @@ from .pump_columns import ALTITUDE, FIRST, WORKS, bad_cell, fact_point, fill, wo
 from .service_texts import CAUTIONS, HOW_TO, SOURCES
 from .tried import Tried
 
-# A B C D: label, used, tried, unit; F G H, I, J, K: the same at the right. M N O are not printed: what the lists of findings are made from.
-WIDTHS = [4.9, 1.75, 1.5, 1.45, 0.25, 1.45, 1.3, 1.35, 1.75, 1.5, 1.35, 0.4, 5.0, 5.0, 9.0]
-A, B, C, D, E, F, G, H, I, J, K, GAP, M, N, O = range(15)
+# A B C D: label, used, tried, unit; F G H, I, J, K: the same at the right. M to Q are not printed: what the lists of
+# findings and of differences are made from.
+WIDTHS = [4.9, 1.75, 1.5, 1.45, 0.25, 1.45, 1.3, 1.35, 1.75, 1.5, 1.35, 0.4, 5.0, 5.0, 9.0, 5.0, 5.0]
+A, B, C, D, E, F, G, H, I, J, K, GAP, M, N, O, P, Q = range(17)
 ACROSS = K + 1
 LEFT = ("Duty and liquid", "Suction")
 RIGHT = ("System", "Pump data", "Motor", "Limits applied")
@@ -24,7 +25,7 @@ class Service:
         self.plant, self.places = plant, places
         self.sheet = Sheet("Service", WIDTHS, "Upright")
         self.sheet.print_columns = ACROSS
-        self.tried = Tried(self.sheet, places, M)
+        self.tried = Tried(self.sheet, places, P)
         self.row_of, self.labels = {}, {}
 
     def find(self, name):
@@ -66,7 +67,7 @@ class Service:
         put(7, A, "All that is not met", "Box")
         put(8, A, HOW_TO, "Note", across=ACROSS)
         put(9, A, "Column of this pump on the sheet Data", "Label")
-        put(9, B, f"=MATCH(TRIM(tag);{self.places.tags};0)", "Value0")
+        put(9, B, f'=IF(TRIM(tag)="";NA();MATCH(TRIM(tag);{self.places.tags};0))', "Value0")
         sheet.name_cell("pump_column", 9, B)
         put(9, F, "Results in", "Label", across=3)
         put(9, I, CHOICES["results_in"][0], "Input", across=2, validation="choice_results_in")
@@ -149,7 +150,7 @@ class Service:
         put(row, E, None, "Sense")
         if one.limit:
             sense = {"≤": "le", "≥": "ge"}.get(one.limit[0], "")
-            put(row, D, f'=IF({value}&""="–";"";IFERROR({fill(results.limit(one), self.find)};"refused"))' if sense else "=" + one.limit[1], f"Limit{sense}{min(one.places, 2)}")
+            put(row, D, f'=IFERROR(IF(IFERROR({value}&"";"")="–";"";{fill(results.limit(one), self.find)});"refused")' if sense else "=" + one.limit[1], f"Limit{sense}{min(one.places, 2)}")
         else:
             put(row, D, None, "Sense")
         put(row, F, "=" + results.verdict(one, value, limit), "Verdict")
@@ -194,7 +195,7 @@ class Service:
         named = results.worst("[.$I$7]", found, labels, lambda key: f"[.$F${self.row_of[key][0] + 1}]")
         put(6, B, f'=IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named}))', "BoxValue", across=7)
         every = "&".join(f'IF([.$F${self.row_of[key][0] + 1}]="{word}";"; {results.RESULT[key].text}";"")' for word in ("refused", "FAILS", "WATCH") for key in results.WEIGHT)
-        put(7, B, f'=IF([.$I$7]="meets";"nothing";MID({every};3;400))', "BoxValue", across=10)
+        put(7, B, f'=IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400)))', "BoxValue", across=10)
         return row + 1
 
     def used_curve(self, row):

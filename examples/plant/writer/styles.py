@@ -112,7 +112,7 @@ def _layout(name):
     edge = '<style:header-footer-properties fo:min-height="0.6cm" fo:margin-left="0cm" fo:margin-right="0cm" fo:margin-{}="0.2cm"/>'
     return (f'<style:page-layout style:name="p{name}"><style:page-layout-properties fo:page-width="{width}cm" fo:page-height="{height}cm" '
             f'style:print-orientation="{orientation}" fo:margin-top="1.2cm" fo:margin-bottom="1.1cm" fo:margin-left="{left}cm" '
-            f'fo:margin-right="{right}cm" {scale} style:print-page-order="ttb"/>'
+            f'fo:margin-right="{right}cm" {scale} style:first-page-number="continue" style:print-page-order="ttb"/>'
             f'<style:header-style/><style:footer-style>{edge.format("top")}</style:footer-style></style:page-layout>')
 
 

@@ -80,7 +80,7 @@ class Tried:
             put(here + index, self.marks, text, "Label")
             put(here + index, self.marks + 1, "=" + formula, "Text")
             sheet.name_cell(name, here + index, self.marks + 1)
-        text = (f'=IF(overwritten>0;overwritten&" formulas of this sheet were overwritten: do not use it. Undo, or load the workbook anew.";IF(differing>0;differing&IF(differing=1;'
+        text = (f'=IF(overwritten>0;"Formulas of this sheet were overwritten, "&overwritten&": do not use it. Undo, or load the workbook anew.";IF(differing>0;differing&IF(differing=1;'
                 f'" input differs";" inputs differ")&" from Data: "&COM.MICROSOFT.TEXTJOIN(", ";1;{differ});IF(set_aside>0;set_aside&IF(set_aside=1;" value is";" values are")'
                 f'&" typed to be tried and not used: "&IF(TRIM(tried_for)="";"“Values tried are for” names no pump.";"for "&TRIM(tried_for)&".");"")))')
         put(row, 0, text, "Banner", across=across, known=" ")

@@ -47,7 +47,7 @@ class Upright:
         sheet.header_rows = 5
         put(5, 0, boxes, "Box")
         put(6, 0, "Column on the sheet Data", "Label")
-        put(6, 1, f"=MATCH(TRIM([.$A$3]);{self.places.tags};0)", "Value0")
+        put(6, 1, f'=IF(TRIM([.$A$3])="";NA();MATCH(TRIM([.$A$3]);{self.places.tags};0))', "Value0")
         put(6, 2, f'=IF({self.foreign};"What is typed on this sheet is for "&{reference("", 4, across - 1)}&", not for "&[.$A$3]&": nothing here holds for this pump.";"")',
             "Banner", across=across - 2)
         sheet.condition(6, 2, 6, across - 1, '[.$C$7]<>""', "Alarm")
