@@ -65,6 +65,7 @@ class Cases:
     def build(self):
         put, sheet = self.sheet.put, self.sheet
         title(sheet, "Operating cases of one pump", self.plant, ((0, 1), (1, 2), (3, 4), (7, 2), (9, 4)))
+        sheet.heights[3] = 0.6
         self.line(3, "Tag", None)
         put(3, 3, self.case["tag"], "InputTag", across=2, validation="tags")
         put(3, 5, "Typed here for", "Box", across=2)

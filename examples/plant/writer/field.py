@@ -87,7 +87,7 @@ class Field:
             put(3, column, data.get("tag"), "InputTag", across=2, validation="tags")
             put(4, column, column_of(self.places, reference("", 3, column)), "Value0", across=2)
         self.row |= {"tag": 3, "index": 4}
-        sheet.heights[5] = 0.8
+        sheet.heights.update({3: 0.6, 5: 0.8})
         self.head(6, "Readings")
         row = self.given(7, READINGS)
         self.head(row, "How far they can be trusted; what running costs")
@@ -195,6 +195,7 @@ class Field:
         """One letter each of head, power and efficiency: below, within, above; ? where it was not measured, which agrees with anything."""
         put, sheet = self.sheet.put, self.sheet
         self.row["code"] = row
+        sheet.breaks.add(row)
         self.head(row, "What it may be")
         letters = {}
         for case in range(CASES):
@@ -205,7 +206,7 @@ class Field:
         put(row, LAST, "would be shown by", "Head")
         first = row + 1
         for index, (cause, head, power, efficiency, shown) in enumerate(SIGNS, first):
-            sheet.heights[index] = 0.56
+            sheet.heights[index] = 0.84
             self.line(index, cause, f"{head}|{power}|{efficiency}")
             put(index, LAST, shown, "Reason")
             for case in range(CASES):

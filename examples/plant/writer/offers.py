@@ -39,6 +39,7 @@ class Offers:
     def build(self):
         put, sheet = self.sheet.put, self.sheet
         title(sheet, "Offers compared", self.plant, ((0, 1), (1, 2), (3, 2), (5, 2), (7, 2)))
+        sheet.heights.update({3: 0.6, 5: 0.6})
         self.line(3, "Duty, system and liquid of", None)
         put(3, 2, self.case["tag"], "InputTag", across=2, validation="tags")
         put(3, 4, f'=IF(ISERROR({reference("", 4, 2)});"";INDEX({self.places.row_range("service")};1;{reference("", 4, 2)})&"; "&INDEX({self.places.row_range("liquid")};1;{reference("", 4, 2)}))',
@@ -72,7 +73,7 @@ class Offers:
                     put(row, 3 + 2 * one, None, "Label")
         for pair in (SERIES[:2], SERIES[2:]):
             row += 1
-            self.head(row, "Curve offered: " + " and ".join(text.lower() if index else text for index, (_, text, _) in enumerate(pair)))
+            self.head(row, "Curve offered: " + " and ".join(text if text != "Head" else "head" for _, text, _ in pair))
             for point in range(POINTS):
                 row += 1
                 for place, (key, _, unit) in enumerate(pair):

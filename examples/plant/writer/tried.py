@@ -81,10 +81,21 @@ class Tried:
             put(here + index, self.marks + 1, "=" + formula, "Text")
             sheet.name_cell(name, here + index, self.marks + 1)
         text = (f'=IF(overwritten>0;"Formulas of this sheet were overwritten, "&overwritten&": do not use it. Undo, or load the workbook anew.";IF(differing>0;differing&IF(differing=1;'
-                f'" input differs";" inputs differ")&" from Data: "&COM.MICROSOFT.TEXTJOIN(", ";1;{differ});IF(set_aside>0;set_aside&IF(set_aside=1;" value is";" values are")'
+                f'" input differs";" inputs differ")&" from Data: "&COM.MICROSOFT.TEXTJOIN(", ";1;{differ})&{self._temperature()};IF(set_aside>0;set_aside&IF(set_aside=1;" value is";" values are")'
                 f'&" typed to be tried and not used: "&IF(TRIM(tried_for)="";"“Values tried are for” names no pump.";"for "&TRIM(tried_for)&".");"")))')
         put(row, 0, text, "Banner", across=across, known=" ")
         sheet.condition(row, 0, row, across - 1, f'LEN(TRIM([.{cell_name(row, 0, True)}]))>0', "Alarm")
+
+    def _temperature(self):
+        """What is given by a value was given for the temperature on Data."""
+        row, used = self.at["temperature"]
+        stale = []
+        for key, by, name in (("density", "density_by", "density"), ("vapour_pressure", "vapour_by", "vapour pressure"), ("viscosity", "viscosity_by", "viscosity")):
+            at, column = self.at[key]
+            stale.append(f'IF(AND({by}<>"water";{by}<>"two points";{reference("", at, column + 1, at, column + 1)}="");"{name}";"")')
+        joined = f'COM.MICROSOFT.TEXTJOIN(", ";1;{";".join(stale)})'
+        tried = reference("", row, used + 1, row, used + 1)
+        return f'IF(AND({tried}<>"";{joined}<>"");". Mind: "&{joined}&" still those of the temperature on Data";"")'
 
     def _overwritten(self):
         """How many of the cells that were written as formulas hold none any more: they are counted column by column."""
