@@ -52,7 +52,7 @@ def write(path, record, identity):
     for family, functions in words.families(record).items():
         flow.append(Paragraph(family, sheet["Heading1"]))
         for f in functions:
-            flow.append(Paragraph(f"{f.name} &nbsp; <font size=7>{f.refusals or 'no'} refusals</font>", sheet["Heading3"]))
+            flow.append(Paragraph(f"{f.name} &nbsp; <font size=7>refusals: {f.refusals}</font>", sheet["Heading3"]))
             rows = []
             for check in f.checks:
                 far, call = words.worst(check)
