@@ -45,6 +45,38 @@ SECTIONS = (
         ),
     ),
     (
+        "What the standard asks of the curve",
+        (
+            found(
+                "head_rise",
+                "Rise of the head to closed valve",
+                "–",
+                3,
+                "CW.SHUTOFF_HEAD_RISE({used_flows};{used_heads};{wanted})",
+                verdict=("standard", "head rise to shut-off"),
+            ),
+            limit("head_rise", "asked by the pump's standard, at least", "–", 2, "head rise to shut-off"),
+            found(
+                "place",
+                "Flow wanted over best efficiency flow",
+                "–",
+                3,
+                "{wanted}/{best_used}",
+                verdict=("standard", "rated flow, least"),
+            ),
+            limit("place", "asked by the pump's standard, at least", "–", 2, "rated flow, least"),
+            found(
+                "place_most",
+                "the same, against the most",
+                "–",
+                3,
+                "{wanted}/{best_used}",
+                verdict=("standard", "rated flow, greatest"),
+            ),
+            limit("place_most", "asked by the pump's standard, at most", "–", 2, "rated flow, greatest"),
+        ),
+    ),
+    (
         "|Pressure",
         (
             limit("rating_margin", "Rating's margin over the rise, at least", "–", 2, "rating margin"),
@@ -289,38 +321,6 @@ SECTIONS = (
                 0,
                 ("ISNUMBER({grade_limit})", "CW.PERMISSIBLE_UNBALANCE({grade_limit};{impeller_mass};{speed})", 1),
             ),
-        ),
-    ),
-    (
-        "What the standard asks of the curve",
-        (
-            found(
-                "head_rise",
-                "Rise of the head to closed valve",
-                "–",
-                3,
-                "CW.SHUTOFF_HEAD_RISE({used_flows};{used_heads};{wanted})",
-                verdict=("standard", "head rise to shut-off"),
-            ),
-            limit("head_rise", "asked by the pump's standard, at least", "–", 2, "head rise to shut-off"),
-            found(
-                "place",
-                "Flow wanted over best efficiency flow",
-                "–",
-                3,
-                "{wanted}/{best_used}",
-                verdict=("standard", "rated flow, least"),
-            ),
-            limit("place", "asked by the pump's standard, at least", "–", 2, "rated flow, least"),
-            found(
-                "place_most",
-                "the same, against the most",
-                "–",
-                3,
-                "{wanted}/{best_used}",
-                verdict=("standard", "rated flow, greatest"),
-            ),
-            limit("place_most", "asked by the pump's standard, at most", "–", 2, "rated flow, greatest"),
         ),
     ),
 )

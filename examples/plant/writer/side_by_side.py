@@ -247,14 +247,10 @@ class SideBySide:
 
     def _found(self, row, one):
         self.rows[one.key] = (row, 0, None)
-        names = (
-            ", ".join(
-                dict.fromkeys(
-                    name.lower() for _, call, _ in one.branches for name in re.findall(r"CW\.([A-Z0-9_]+)\(", call)
-                )
-            )
-            or "in the cell"
-        )
+        calls = "".join(call for _, call, _ in one.branches)
+        asked = list(dict.fromkeys(name.lower() for name in re.findall(r"CW\.([A-Z0-9_]+)\(", calls)))
+        asked = [name for name in asked if name != "quantity"] or asked  # reading a unit is not worth the room
+        names = asked[0] + (", …" if len(asked) > 1 else "") if asked else "in the cell"
         if one.words == "long":
             self.sheet.heights[row] = 0.58  # a long word takes two lines
         told = f'"{names}"'
