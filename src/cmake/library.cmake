@@ -61,6 +61,11 @@ target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="
 target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)
 target_include_directories(cutwater INTERFACE $<BUILD_INTERFACE:${cutwater_products}/include>
   $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include>)
+if(WIN32)
+  # The import library under the name that both linkers look for, and the version that a file's properties show.
+  set_target_properties(cutwater PROPERTIES PREFIX "" IMPORT_PREFIX "" IMPORT_SUFFIX .lib)
+  cutwater_version_resource(cutwater cutwater.dll "cutwater: checked pump calculations")
+endif()
 if(UNIX AND NOT APPLE)  # nothing of Boost's or the compiler's leaves the library
   target_link_options(cutwater PRIVATE -Wl,--version-script=${PROJECT_SOURCE_DIR}/src/capi/exports.map)
   set_target_properties(cutwater PROPERTIES LINK_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/exports.map)
