@@ -52,11 +52,12 @@ inline constexpr Record<&static_equivalent_load> static_equivalent_load_record{
                                    "face to face, or a double row"),
                bearings::radial_load(), bearings::axial_load(),
                input("contact_angle", "alpha", units::deg, between(15, 45),
-                     "contact angle; not used for a deep groove bearing", 40)},
+                     "contact angle, of use for angular contact only: a deep groove bearing's counts in its factors",
+                     40)},
     .results = {output("static_equivalent_load", "P_0", units::newton,
                        "static equivalent load; of the pair where paired")},
     .equation = "P_0 = max(F_r, X_0 F_r + Y_0 F_a); deep groove X_0 0.6, Y_0 0.5; angular contact X_0 0.5, pair X_0 1, "
-                "Y_0 by the contact angle",
+                "Y_0 by alpha, straight between the table's angles",
     .source = "ISO 76:2006, table of X0 and Y0, as transcribed in an open mechanical library (excerpt read)",
     .cautions =
         {"Take the greatest load that ever acts, start-up, water hammer and transport included, not that of the duty."},

@@ -9,7 +9,7 @@
 
 namespace cutwater::formulas {
 
-namespace wall {
+namespace corrosion {
 
 inline constexpr Interval thickness_mm = above_up_to(0, 500);
 inline constexpr Interval rate_mm_year = above_up_to(0, 1000);
@@ -18,7 +18,7 @@ inline constexpr const char* uniform_only = "For uniform attack alone: pitting, 
 inline constexpr const char* inspection =
     "Inspection codes set the interval and the method; a measured minimum counts, not the mean.";
 
-}  // namespace wall
+}  // namespace corrosion
 
 inline Velocity corrosion_rate(Mass loss, Area area, Time exposure, Density density)
 {
@@ -37,7 +37,7 @@ inline constexpr auto corrosion_rate_record = record<&corrosion_rate>(
      .equation = "r = W/(A T D)",
      .source = "ASTM G1, corrosion rate (from memory of it; the constants 87.6 and 534 for mg, cm2 or in2 are these "
                "units, read in several texts)",
-     .cautions = {wall::uniform_only, "A coupon in the vessel tells nothing of the velocity in a pump."},
+     .cautions = {corrosion::uniform_only, "A coupon in the vessel tells nothing of the velocity in a pump."},
      .example = {"485, \"100 in2\", 8760, 7900", "0.951584",
                  "W. D. Callister, Materials Science and Engineering, steel plate: printed 0.952 (second hand)"}});
 
@@ -51,17 +51,17 @@ inline constexpr auto corrosion_life_record = record<&corrosion_life>(
     {.name = "corrosion_life",
      .meaning = "Time until corrosion has brought a wall down to what it needs",
      .also = "remaining life|retirement thickness|corrosion allowance life",
-     .inputs = {input("wall", "t", units::mm, wall::thickness_mm,
+     .inputs = {input("wall", "t", units::mm, corrosion::thickness_mm,
                       "least thickness measured, or the new wall less its tolerance"),
                 input("wall_needed", "t_n", units::mm, between(0, 500),
                       "thickness that pressure and stiffness need, as from wall_needed without allowance"),
-                input("corrosion_rate", "r", units::mm_year, wall::rate_mm_year,
+                input("corrosion_rate", "r", units::mm_year, corrosion::rate_mm_year,
                       "rate of uniform corrosion; of both sides together where both are wetted")},
      .results = {output("life", "L", units::year, "time left, running at that rate"),
                  output("allowance", "c", units::mm, "thickness that may still corrode")},
      .equation = "L = (t - t_n)/r",
      .source = "API 570, remaining life (from memory of it; the same relation in an inspection sheet, excerpt read)",
-     .cautions = {wall::uniform_only, wall::inspection, caution::pressure_containment},
+     .cautions = {corrosion::uniform_only, corrosion::inspection, caution::pressure_containment},
      .example = {"3.24, 0.37, 0.34", "8.44118, 2.87", "an inspection sheet: printed 8.441"}},
     relation<"wall_needed", "wall">(
         [](Length needed, Length t) { return needed <= t; },

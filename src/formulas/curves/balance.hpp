@@ -16,15 +16,16 @@ struct Balance {
 };
 
 /// Solved for the common head: with it every pump's flow falls, and the head the system takes for their sum falls too,
-/// so there is one answer at most.
-template <std::size_t N>
-Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], Head static_head, SystemResistance resistance)
+/// so there is one answer at most. The system's head at a flow must not fall with it.
+template <std::size_t N, class SystemHead>
+Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], SystemHead system, const char* static_argument)
 {
     const auto taken = [&](double head) {
         double flow = 0;
         for (const auto& pump : pumps) flow += delivered(pump, head);
-        return static_head.value() + resistance.value() * flow * flow;
+        return system(flow);
     };
+    const Head static_head = Head::from_value(system(0));
     double highest = pumps[0].y(0);
     double lowest = pumps[0].y(pumps[0].size() - 1);
     std::size_t shortest = 0;  // the pump whose curve ends at the highest head
@@ -45,7 +46,7 @@ Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], Head static_he
     const auto in_metres = [](double head) { return number_in(Head::from_value(head), units::metre); };
     if (static_head.value() >= highest)
         return NoValue{CUTWATER_NO_ANSWER,
-                       "static_head",
+                       static_argument,
                        "the static head, {0}, is not below the highest closed-valve head, {1}: no pump delivers",
                        {number_in(static_head, units::metre), in_metres(highest)}};
     if (!(taken(lowest) >= lowest))
@@ -56,6 +57,19 @@ Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], Head static_he
     Balance<N> balance{.head = sign_change([&](double h) { return taken(h) - h; }, lowest, highest)};
     for (std::size_t i = 0; i < N; ++i) balance.flows[i] = delivered(pumps[i], balance.head);
     return balance;
+}
+
+template <std::size_t N>
+Outcome<Balance<N>> balanced(const Knots<Flow, Head> (&pumps)[N], Head static_head, SystemResistance resistance)
+{
+    return balanced(
+        pumps, [&](double flow) { return static_head.value() + resistance.value() * flow * flow; }, "static_head");
+}
+
+/// Which of two pumps delivers at a common head.
+inline Delivering delivering_at(const Knots<Flow, Head>& first, const Knots<Flow, Head>& second, double head)
+{
+    return head >= second.y(0) ? Delivering::first : head >= first.y(0) ? Delivering::second : Delivering::both;
 }
 
 }  // namespace curves
@@ -69,11 +83,8 @@ inline Outcome<std::tuple<Flow, Head, Flow, Flow, Delivering>> flow_balance(Seri
     const auto balance = curves::balanced(pumps, static_head, resistance);
     if (!balance) return balance.why();
     const auto& [head, flows] = *balance;
-    const Delivering who = head >= pumps[1].y(0)   ? Delivering::first
-                           : head >= pumps[0].y(0) ? Delivering::second
-                                                   : Delivering::both;
     return std::tuple(Flow::from_value(flows[0] + flows[1]), Head::from_value(head), Flow::from_value(flows[0]),
-                      Flow::from_value(flows[1]), who);
+                      Flow::from_value(flows[1]), curves::delivering_at(pumps[0], pumps[1], head));
 }
 
 inline constexpr auto flow_balance_record = record<&flow_balance>(

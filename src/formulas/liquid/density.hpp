@@ -36,6 +36,36 @@ inline constexpr auto density_at_temperature_record = record<&density_at_tempera
         [](Temperature t2, Temperature t1, ThermalExpansion beta) { return 1.0 + beta * (t2 - t1) > 0.2; },
         "over so many kelvin this expansion coefficient cannot hold: 1 + beta (T_2 - T_1) must stay above 0.2"));
 
+inline Density density_two_point(Temperature first_temperature, Density first_density, Temperature second_temperature,
+                                 Density second_density, Temperature temperature)
+{
+    const Ratio along = (temperature - first_temperature) / (second_temperature - first_temperature);
+    return first_density + along * (second_density - first_density);
+}
+
+inline constexpr auto density_two_point_record = record<&density_two_point>(
+    {.name = "density_two_point",
+     .meaning = "Density of a liquid between two temperatures at which it is known",
+     .also = "thermal oil density|heat transfer fluid|hot density|specific gravity at temperature",
+     .inputs = {input("first_temperature", "T_1", units::degC, above_up_to(-273.15, 1000), "lower temperature"),
+                input("first_density", "rho_1", units::kgm3, limits::density_kgm3, "density there"),
+                input("second_temperature", "T_2", units::degC, above_up_to(-273.15, 1000), "higher temperature"),
+                input("second_density", "rho_2", units::kgm3, limits::density_kgm3, "density there"),
+                input("temperature", "T", units::degC, above_up_to(-273.15, 1000),
+                      "temperature at which the density is wanted, between the two")},
+     .results = {output("density", "rho", units::kgm3, "density there")},
+     .equation = "rho = rho_1 + (rho_2 - rho_1)(T - T_1)/(T_2 - T_1)",
+     .source = "straight line between two points; common practice",
+     .cautions = {"A liquid's density bends a little: over 100 K the line lies up to about half a per cent below it. "
+                  "Take points close by; near the boiling point at high pressure it falls much faster.",
+                  "Size the motor and the casing for the greatest density, the coldest start."},
+     .example = {"20, 870, 220, 730, 120", "800", "hand calculation: halfway"}},
+    relation<"second_temperature", "first_temperature">([](Temperature t2, Temperature t1) { return t2 > t1; },
+                                                        "it must be higher than the first temperature"),
+    relation<"temperature", "first_temperature", "second_temperature">(
+        [](Temperature t, Temperature t1, Temperature t2) { return (t >= t1) & (t <= t2); },
+        "it must lie between the two temperatures: the line is not drawn on beyond them"));
+
 namespace relative {
 inline constexpr Input<Density> reference_input = input("reference_density", "rho_0", units::kgm3, limits::density_kgm3,
                                                         "density that the relative density refers to", 1000);

@@ -20,6 +20,7 @@ constexpr const FunctionInfo* liquid_functions[] = {
     entry<viscosity_from_saybolt_record>,
     entry<saybolt_from_viscosity_record>,
     entry<density_at_temperature_record>,
+    entry<density_two_point_record>,
     entry<relative_density_record>,
     entry<density_from_relative_record>,
     entry<density_from_api_gravity_record>,

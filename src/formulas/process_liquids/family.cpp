@@ -6,10 +6,15 @@ namespace cutwater {
 using namespace formulas;
 
 constexpr const FunctionInfo* process_liquids_functions[] = {
-    entry<solution_density_record>,         entry<solution_dynamic_viscosity_record>,
-    entry<sea_water_density_record>,        entry<sea_water_dynamic_viscosity_record>,
-    entry<glycol_freezing_point_record>,    entry<glycol_density_record>,
-    entry<glycol_dynamic_viscosity_record>, entry<glycol_specific_heat_record>,
+    entry<solution_density_record>,
+    entry<solution_dynamic_viscosity_record>,
+    entry<strong_sulphuric_acid_density_record>,
+    entry<sea_water_density_record>,
+    entry<sea_water_dynamic_viscosity_record>,
+    entry<glycol_freezing_point_record>,
+    entry<glycol_density_record>,
+    entry<glycol_dynamic_viscosity_record>,
+    entry<glycol_specific_heat_record>,
     entry<suspension_viscosity_record>,
 };
 

@@ -4,4 +4,5 @@
 #include "formulas/process_liquids/glycol.hpp"
 #include "formulas/process_liquids/sea_water.hpp"
 #include "formulas/process_liquids/solutions.hpp"
+#include "formulas/process_liquids/strong_acid.hpp"
 #include "formulas/process_liquids/suspension.hpp"

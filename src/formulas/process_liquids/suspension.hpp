@@ -30,8 +30,7 @@ inline constexpr Record<&suspension_viscosity> suspension_viscosity_record{
                  "it many times thicker, and give it a "
                  "yield stress: then measure.",
                  "By volume, not by mass: see slurry_volume_fraction.",
-                 "Particles that settle do not thicken the liquid so: their friction is another matter.",
-                 caution::guide_only},
+                 "Particles that settle do not thicken the liquid so: see slurry_pipe_friction.", caution::guide_only},
     .example = {"1.5, 0.25", "3.639", "hand calculation: 1.5 (1 + 0.625 + 0.628125 + 0.00273 x 63.434)"}};
 
 }  // namespace cutwater::formulas

@@ -72,7 +72,9 @@ constexpr auto criterion()
 }
 constexpr auto least_margin()
 {
-    return input("least_margin", "dp_min", units::bar, from(0), "pressure over the vapour pressure to keep", 3.45);
+    return input(
+        "least_margin", "dp_min", units::bar, from(0),
+        "pressure over the vapour pressure to keep: 3.45 is 50 psi as read; API 682's round 3.5 is from memory", 3.45);
 }
 constexpr auto least_ratio()
 {

@@ -42,11 +42,12 @@ constexpr auto standard()
 }
 constexpr auto item() { return choice<LimitItem>("item", "item", "what the limit is about"); }
 
-/// A per cent typed as a number meets every "at least" and would pass unseen.
+/// A per cent typed as a number meets every "at least" and would pass unseen. True ratios may be large: a stiff shaft's
+/// critical speed, an overloaded branch.
 inline const char* no_such_value(LimitUnit unit, Ratio value)
 {
     if (unit == LimitUnit::share && value > 2) return "{0} is no share: give a part of one, 0.65 for 65 %";
-    if (unit == LimitUnit::ratio && value > 10) return "{0} is no ratio to be held against this: give 1.3 for 130 %";
+    if (unit == LimitUnit::ratio && value > 50) return "{0} is no ratio to be held against this: give 1.3 for 130 %";
     return nullptr;
 }
 
@@ -110,7 +111,7 @@ inline constexpr Record<&standard_check> standard_check_record{
         {standards::standard(), standards::item(),
          input(
              "value", "x", units::number, from(0),
-             "the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a ratio up to 10")},
+             "the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a ratio up to 50")},
     .results = {output_word<LimitVerdict>("verdict", "verdict", "met or not met; a figure equal to the limit meets it"),
                 output("limit", "limit", units::number, "the number that is set"),
                 output_word<LimitUnit>("limit_unit", "unit",

@@ -19,6 +19,7 @@ constexpr const FunctionInfo* system_functions[] = {
     entry<total_head_from_gauges_record>,
     entry<npsh_available_record>,
     entry<npsh_available_from_gauge_record>,
+    entry<npsh_at_datum_record>,
     entry<npsh_margin_record>,
     entry<npsh_margin_ratio_record>,
     entry<npsh3_with_viscosity_record>,

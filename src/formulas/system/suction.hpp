@@ -12,6 +12,9 @@ inline constexpr const char* negative = "A negative result is a true answer: the
 inline constexpr const char* datum = "NPSH datum: the centre of the circle through the outermost points of the leading "
                                      "edges of the first-stage impeller's vanes. "
                                      "Measure elevations from there, or add the shift.";
+inline constexpr const char* both_or_none =
+    "NPSH available and NPSH3 must stand at one datum before they are compared: "
+    "bid sheets mix the shaft's centre line, the branch and the foundation.";
 inline constexpr const char* not_boiling =
     "the vapour pressure must be at most the surface pressure: the liquid would boil at its surface";
 
@@ -136,5 +139,22 @@ inline constexpr auto greatest_suction_lift_record = record<&greatest_suction_li
      .example = {"1.01325, 0.023392, 998.2, 0.8, 3, 1", "5.31194", "hand calculation: 10.11194 - 0.8 - 3 - 1"}},
     relation<"vapour_pressure", "surface_pressure">(
         [](AbsolutePressure vapour, AbsolutePressure surface) { return vapour <= surface; }, suction::not_boiling));
+
+inline Head npsh_at_datum(Head npsh, Length rise) { return npsh - rise; }
+
+inline constexpr Record<&npsh_at_datum> npsh_at_datum_record{
+    .name = "npsh_at_datum",
+    .meaning = "Net positive suction head, available or needed, referred to another height",
+    .also = "NPSH datum|NPSH reference|shaft centreline|baseplate|first-stage impeller height|reference plane",
+    .inputs = {input("npsh", "NPSH", units::metre, any, "available NPSH or NPSH3 at the first datum"),
+               input("datum_rise", "dz", units::metre, between(-200, 200),
+                     "second datum above the first: half the inlet diameter from the ISO datum to the top of the vanes "
+                     "of a horizontal pump")},
+    .results = {output("npsh_at_new_datum", "NPSH'", units::metre, "the same at the second datum")},
+    .equation = "NPSH' = NPSH - dz",
+    .source = "ISO 17769-1:2012, NPSH datum plane (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd "
+              "edition, Eq. 1.D.6 (excerpt read), the level put from one height to another",
+    .cautions = {suction::both_or_none, suction::datum},
+    .example = {"4, 0.6", "3.4", "hand calculation"}};
 
 }  // namespace cutwater::formulas
