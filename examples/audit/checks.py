@@ -27,6 +27,7 @@ def liquid(c, altitude):
     tags = [str(tag).strip().casefold() for tag in c.given("tag")]
     c.each("tag_once", lambda i: tags.count(tags[i]))
     c.each("unused", lambda i: sum(not missing(c.pumps[i].get(key)) and idle(c.pumps[i], condition) for key, condition in IDLE.items()))
+    c.read("temperature_read", "temperature", "degC")
     ambient = cw.barometric_pressure(altitude)
     c.ask("surface_absolute", cw.absolute_from_gauge, "surface_pressure", ambient)
     c.word("density_word", "density_by", CHOICES["density_by"], ("density_used", "heat_used"))

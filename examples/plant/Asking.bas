@@ -11,8 +11,20 @@ Function Refusal(name As String, arguments) As String
   Refusal = service.REFUSAL(name, arguments)
 End Function
 
-' Within an error handler: the sentence alone, without what Basic puts around it. On Error Goto catches a refusal; On Error Resume Next
-' goes on as if nothing had been: the variable then keeps what it held before.
+' The answer of a function, or nothing and the sentence; no error comes up. The answer of several results is a row of them, counted from 0.
+'   npsh = Ask("npsh_available", Array(1.013, 0.023, 998, 2, 0.6), told)
+'   If told <> "" Then MsgBox told
+Function Ask(name As String, arguments, told As String)
+  Dim cells
+  told = Refusal(name, arguments)
+  If told = "" Then
+    cells = createUnoService("com.sun.star.sheet.FunctionAccess")
+    Ask = cells.callFunction(PREFIX & UCase(name), arguments)
+  End If
+End Function
+
+' Within an error handler: the sentence alone, from Error$, without what Basic puts around it. On Error Goto catches a refusal; On Error
+' Resume Next goes on as if nothing had been, without an error: the variable then keeps what it held before.
 Function Sentence(told As String) As String
   Dim parts
   parts = Split(told, "Message: ")
@@ -20,6 +32,21 @@ Function Sentence(told As String) As String
   Do While Right(Sentence, 1) = Chr(10) Or Right(Sentence, 1) = Chr(13)
     Sentence = Left(Sentence, Len(Sentence) - 1)
   Loop
+End Function
+
+' Both ways, once answered and once refused; what they give is joined for the eye.
+Function Example(Optional anything) As String
+  Dim told As String, npsh, service
+  npsh = Ask("npsh_available", Array(1.013, 0.0234, 998.2, 2, 0.5), told)
+  Example = "answered " & npsh & told
+  npsh = Ask("npsh_available", Array("1.013 barg", 0.0234, 998.2, 2, 0.5), told)
+  Example = Example & "; asked: " & told
+  On Error Goto Refused
+  service = createUnoService("org.cutwater.Calc")
+  npsh = service.NPSH_AVAILABLE("1.013 barg", 0.0234, 998.2, 2, 0.5)
+  Exit Function
+Refused:
+  Example = Example & "; caught: " & Sentence(Error$)
 End Function
 
 ' The button of the sheet Service: what was typed to be tried is emptied.

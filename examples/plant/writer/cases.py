@@ -98,7 +98,7 @@ class Cases:
         row += 2 + len(rows)
         verdict_rows = row
         # The rows further down must be known before anything is written.
-        places = self.lay_out(row + 2 + len(results.WEIGHT) + 1)
+        places = self.lay_out(row + 3 + len(results.WEIGHT))
         self.verdicts(verdict_rows, names)
         self.used(typed)
         self.found(names, typed)
@@ -168,8 +168,7 @@ class Cases:
         for one in results.RESULTS:
             row = self.row[one.key]
             self.line(row, one.text, one.unit)
-            told = fill(one.words, self.find(0))
-            for case in reversed(range(CASES)):
+            for case in range(CASES):
                 find, at = self.find(case), self.cell(typed["at"], case, True)
                 formula, refusal, name = fill(one.formula, find), fill(one.refusal, find), self.cell(names, case, True)
                 if one.key in named:
@@ -183,13 +182,13 @@ class Cases:
                     waits = f'IF(AND({self.cell(typed["temperature"], case, True)}<>"";{own}="");"give it for this temperature";"")'
                     refusal = f'IF({waits}="";{refusal};{waits})'
                 put(row, 3 + 2 * case, f'=IF({name}="";"";IF(TRIM([.$D$4])=TRIM([.$H$4]);{formula};NA()))', "TextRight" if one.key in results.TEXTS else f"Value{one.places}")
-                value, why = self.cell(row, case), reference("", row, LAST + 1 + case)
+                value = self.cell(row, case)
                 put(row, 4 + 2 * case, f'=IF({name}="";"";IF(ISERROR({value});"refused";""))', "Verdict")
-                put(row, LAST + 1 + case, f'=IF(ISERROR({value});IFERROR({refusal};"waits for a value above");"")', "Text")
-                told = f'IF({why}<>"";{name}&": "&{why};{told})'
-            put(row, WORST, "=" + told, "Reason")
+                put(row, LAST + 1 + case, f'=IF(ISERROR({value});IFERROR(IF({refusal}="";"";{name}&", {one.text}: "&{refusal});"");"")', "Text")
+            whys = reference("", row, LAST + 1, row, LAST + CASES)
+            put(row, WORST, f'=IF(SUMPRODUCT(({whys}<>"")*1)>0;"refused: see the first page";{fill(one.words, self.find(0))})', "Small")
         for case in range(CASES):
-            put(self.groups[results.GROUPS[0]], LAST + 1 + case, f"=\"Why refused: \"&{self.cell(names, case)}", "Head")
+            put(self.groups[results.GROUPS[0]], LAST + 1 + case, None, "Head")
         self.curves(names)
 
     def curves(self, names):
@@ -254,6 +253,9 @@ class Cases:
             found = reference("", result_rows[0], column, result_rows[1], column)
             words = reference("", every[0], column + 1, every[-1], column + 1)
             put(top, column, f'=IF({self.cell(names, case, True)}="";"";{results.overall(found, words)})', "VerdictBox", across=2)
+        block = reference("", self.row[results.RESULTS[0].key], LAST + 1, self.last_result, LAST + CASES)
+        put(every[-1] + 1, 0, f'=IF(SUMPRODUCT(({block}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{block});900))', "Note", across=LAST + 1)
+        self.sheet.heights[every[-1] + 1] = 1.3
         order = "".join(f'IF(COUNTIF([.$D${top + 1}:.$M${top + 1}];"{word}")>0;"{word}";' for word in ("refused", "FAILS", "WATCH")) + '"meets")))'
         put(top, WORST, f'=IF(ISERROR([.$D$5]);"no pump of this tag";{order})', "VerdictBox")
 

@@ -1,5 +1,5 @@
 """A running pump's readings against its curve: how far it is from it, whether that is more than the uncertainty, what it may be and what it costs."""
-from .looking import Looking, column_of, foot, title
+from .looking import Looking, column_of, foot, refusals_line, title
 from .odf import Sheet, calls_in, reference, refusal
 
 CASES = 2
@@ -48,7 +48,8 @@ class Field:
     def __init__(self, plant, places):
         self.plant, self.places = plant, places
         self.cases = list(plant["field"])[:CASES]
-        self.sheet = Sheet("Field", WIDTHS, "Upright", 0.4)
+        self.sheet = Sheet("Field", WIDTHS + [12.0], "Upright", 0.4)
+        self.sheet.print_columns = LAST + 1
         self.row = {}
 
     def line(self, row, text, unit, last=None):
@@ -156,7 +157,7 @@ class Field:
                 continue
             key, text, unit, places, formula, name = one
             self.row[key] = row
-            told = f'"{name}"'
+            told = '""'
             for case in reversed(range(CASES)):
                 column, looking = 2 + 2 * case, Looking(self.places, self.cell("index", case, one=False))
 
@@ -185,11 +186,12 @@ class Field:
                 if key in ("density_then", "npsh"):
                     reason = f'IF({fill(f"IFERROR({other};FALSE())")};"read more than 5 K from the temperature on Data: give the density, and enter a column on Data for it";{reason})'
                 value = reference("", row, column)
-                told = f'IF(ISERROR({value});IF({reason}="";"waits for a value above";{reason});{told})'
-            self.line(row, text, unit, "=" + told)
-            self.sheet.cells[row, LAST] = ("=" + told, "Reason", None)
+                told = f'IF(AND(ISERROR({value});{reason}<>"");{self.cell("tag", case, one=False)}&", {text.strip()}: "&{reason};{told})'
+            shown = f'IF({reference("", row, LAST + 1)}<>"";"refused: see below";"{name}")'
+            self.line(row, text, unit, "=" + shown)
+            put(row, LAST + 1, "=" + told, "Text")
             row += 1
-        return row
+        return refusals_line(self.sheet, row, LAST, min(r for r, column in self.sheet.cells if column == LAST + 1), row - 1)
 
     def signs(self, row):
         """One letter each of head, power and efficiency: below, within, above; ? where it was not measured, which agrees with anything."""

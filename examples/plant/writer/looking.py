@@ -60,6 +60,14 @@ def title(sheet, text, plant, spans):
     sheet.header_rows = 3
 
 
+def refusals_line(sheet, row, last, first, until, height=1.5):
+    """Why cells are refused, in full over the sheet's width: gathered from the column beside what is printed."""
+    cells = reference("", first, last + 1, until, last + 1)
+    sheet.heights[row] = height
+    sheet.put(row, 0, f'=IF(SUMPRODUCT(({cells}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{cells});900))', "Note", across=last + 1)
+    return row + 1
+
+
 def foot(sheet, row, sources, cautions, letters=150):
     last = sheet.print_columns - 1
     for heading, lines in (("Sources", sources), ("Cautions", cautions)):

@@ -1,5 +1,5 @@
 """Three offered pumps for one duty side by side. Nothing is chosen by the sheet."""
-from .looking import Looking, column_of, foot, title
+from .looking import Looking, column_of, foot, refusals_line, title
 from .odf import Sheet, calls_in, reference, refusal
 from .results import limit_call
 
@@ -24,7 +24,8 @@ CAUTIONS = ("The offers' curves are taken as they stand, on the liquid pumped: a
 class Offers:
     def __init__(self, plant, places):
         self.plant, self.places, self.case = plant, places, plant["offers"]
-        self.sheet = Sheet("Offers", WIDTHS, "Upright", 0.4)
+        self.sheet = Sheet("Offers", WIDTHS + [12.0], "Upright", 0.4)
+        self.sheet.print_columns = LAST + 1
         self.row, self.fixed = {}, {}
 
     def line(self, row, text, unit, last=None):
@@ -43,7 +44,7 @@ class Offers:
         self.line(3, "Duty, system and liquid of", None)
         put(3, 2, self.case["tag"], "InputTag", across=2, validation="tags")
         put(3, 4, f'=IF(ISERROR({reference("", 4, 2)});"";INDEX({self.places.row_range("service")};1;{reference("", 4, 2)})&"; "&INDEX({self.places.row_range("liquid")};1;{reference("", 4, 2)}))',
-            "Text", across=4)
+            "TextWrap", across=5)
         sheet.header_rows = 4
         self.line(4, "Column on the sheet Data", None)
         put(4, 2, column_of(self.places, reference("", 3, 2)), "Value0", across=2)
@@ -166,8 +167,8 @@ class Offers:
                 continue
             key, text, unit, places, formula, check = line
             self.row[key] = row
-            names = ", ".join(dict.fromkeys(call[3:].split("(")[0].lower() for call in calls_in(formula)[:2])) or "difference"
-            told = f'"{names}"'
+            names = ", ".join(dict.fromkeys(call[3:].split("(")[0].lower() for call in calls_in(formula)[:1])) or "difference"
+            told = '""'
             for one in reversed(range(OFFERS)):
                 column, own = 2 + 2 * one, f'AND({self.cell("belongs", one)}<>"";TRIM({self.cell("belongs", one)})=TRIM({reference("", 3, 2, 3, 2)}))'
                 fill = lambda given, one=one: self.fill(given, one)  # noqa: E731
@@ -189,12 +190,12 @@ class Offers:
                 for call in calls_in(formula):
                     reasons = f"IF(ISERROR({call});{refusal(call)};{reasons})"
                 reason = f'IF(NOT({own});"the curve is for another pump\'s liquid";IFERROR({fill(reasons)};""))'
-                told = f'IF(ISERROR({value});{self.cell("offer", one)}&": "&IF({reason}="";"waits for a value above";{reason});{told})'
+                told = f'IF(AND(ISERROR({value});{reason}<>"");{self.cell("offer", one)}&", {text.strip()}: "&{reason};{told})'
                 if check is not None:
                     checks.append((one, row))
                 values.append((one, row))
-            self.line(row, text, unit)
-            put(row, LAST, "=" + told, "Reason")
+            self.line(row, text, unit, f'=IF({reference("", row, LAST + 1)}<>"";"refused: see below";"{names}")')
+            put(row, LAST + 1, "=" + told, "Text")
             self.sheet.heights[row] = 0.42
             row += 1
         first, last = min(r for _, r in values), max(r for _, r in values)
@@ -202,7 +203,7 @@ class Offers:
             words = reference("", first, 3 + 2 * one, last, 3 + 2 * one)
             word = "".join(f'IF(COUNTIF({words};"{name}")>0;"{name}";' for name in ("refused", "FAILS", "WATCH")) + '"meets")))'
             put(5, 2 + 2 * one, f'=IF({self.cell("offer", one)}="";"";{word})', "VerdictBox", across=2)
-        return row
+        return refusals_line(self.sheet, row, LAST, first, last)
 
     def fill(self, text, one):
         """{key}: this offer's; {=key}: the pump's on the sheets Data and Checks; {@key}: an input of Data as a number."""

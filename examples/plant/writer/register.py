@@ -54,7 +54,7 @@ def register_sheet(plant, places):
     for index in range(places.count):
         row = head + 1 + index
         pump = f"[.$B{row + 1}]"
-        sheet.heights[row] = 0.58
+        sheet.heights[row] = 0.76
 
         def shown(formula):
             return f'=IF({pump}="";"";{formula})'
@@ -81,7 +81,7 @@ def register_sheet(plant, places):
         sheet.put(row, 2, shown(f"INDEX({places.tags};1;{pump})"), "Text")
         for column, key in enumerate(("service", "liquid"), 3):
             cell = looked_up("Data", places.input[key], pump)
-            sheet.put(row, column, shown(f'IF({cell}="";"";{cell})'), "Text")
+            sheet.put(row, column, shown(f'IF({cell}="";"";{cell})'), "TextWrap")
         for column, (key, _, _) in enumerate(NUMBERS, len(LEAD)):
             one = results.RESULT[key]
             style = "Verdict" if key == "region" else f"Value{one.places}"

@@ -174,6 +174,7 @@ RESULTS = (
     Result("tag_once", "Columns of Data with this tag", "", 0, L, "COUNTIF({tags};{this_tag})", '""', ("≤", "1"), "FAILS", '"counted"'),
     Result("unused", "Values given and not used", "", 0, L, "+".join(f'IF(AND({{{key}}}<>"";{idle});1;0)' for key, idle in IDLE.items()), '""', ("≤", "0"), "WATCH",
            "MID(" + "&".join(f'IF(AND({{{key}}}<>"";{idle});", {INPUT[key].text.strip()}";"")' for key, idle in IDLE.items()) + ";3;200)"),
+    _result("temperature_read", "Temperature, as read", "°C", 1, L, 'CW.QUANTITY({temperature};"°C")'),
     _result("ambient", "Ambient pressure at the works' altitude", "bar(a)", 4, L, "CW.BAROMETRIC_PRESSURE({altitude})"),
     _result("surface_absolute", "Pressure on the surface, absolute", "bar(a)", 4, L, "CW.ABSOLUTE_FROM_GAUGE({surface_pressure};{ambient})"),
     _choose("density_used", "Density", "kg/m³", 1, L, "density_by",
@@ -379,5 +380,5 @@ def worst(word, found, causes, word_of):
 US_UNITS = {
     "m³/h": ("m³/h", "US gpm"), "m": ("m", "ft"), "m/s": ("m/s", "ft/s"), "bar": ("bar", "psi"), "bar(a)": ("bar(a)", "psia"), "kg/m³": ("kg/m³", "lb/ft3"),
     "kW": ("kW", "hp"), "N m": ("N m", "lbf ft"), "K": ("K", "delta degF"), "K/min": ("K/min", "degF/min"), "kJ/(kg K)": ("kJ/(kg K)", "Btu/(lb degF)"),
-    "mm²/s": ("mm²/s", "cSt"),
+    "mm²/s": ("mm²/s", "cSt"), "°C": ("°C", "degF"),
 }

@@ -44,7 +44,7 @@ class Service:
 
     def title_block(self):
         put, sheet = self.sheet.put, self.sheet
-        sheet.heights.update({0: 0.85, 1: 0.36, 2: 0.62, 3: 0.36, 4: 0.52, 5: 0.62, 6: 0.6, 7: 0.5, 8: 1.62})
+        sheet.heights.update({0: 0.9, 1: 0.36, 2: 0.62, 3: 0.36, 4: 0.82, 5: 0.62, 6: 0.6, 7: 0.5, 8: 1.62})
         put(0, A, "Pump calculation sheet", "Title", across=4)
         put(0, F, "=" + WORKS, "Works", across=6, known=works_line(self.plant))
         put(1, A, "Tag", "Box")
@@ -58,7 +58,7 @@ class Service:
         for column, across, key in ((A, 1, "service"), (B, 3, "liquid"), (E, 5, "pump")):
             put(3, column, INPUT[key].text, "Box", across=across)
             values = self.places.row_range(key)
-            put(4, column, f'=IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))', "BoxValue", across=across, known=shown.get(key, " "))
+            put(4, column, f'=IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))', "BoxText", across=across, known=shown.get(key, " "))
         put(3, J, "Values tried are for", "Box", across=2)
         put(4, J, None, "BoxInput", across=2, validation="tags")
         sheet.name_range("tried_for", 4, J)
@@ -195,7 +195,8 @@ class Service:
         named = results.worst("[.$I$7]", found, labels, lambda key: f"[.$F${self.row_of[key][0] + 1}]")
         put(6, B, f'=IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named}))', "BoxValue", across=7)
         every = "&".join(f'IF([.$F${self.row_of[key][0] + 1}]="{word}";"; {results.RESULT[key].text}";"")' for word in ("refused", "FAILS", "WATCH") for key in results.WEIGHT)
-        put(7, B, f'=IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400)))', "BoxValue", across=10)
+        sheet.heights[7] = 0.72
+        put(7, B, f'=IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400)))', "BoxText", across=10)
         return row + 1
 
     def used_curve(self, row):

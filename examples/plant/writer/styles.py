@@ -39,6 +39,7 @@ _under = f"{_under_wrap} {_fit}"
 _input_wrap = (f'fo:background-color="{CREAM}" fo:border="0.4pt solid {CREAM_LINE}" style:vertical-align="middle" fo:padding-left="0.02cm" '
                'fo:padding-right="0.08cm" style:cell-protect="none"')
 _input = f"{_input_wrap} {_fit}"
+_gap = 'fo:padding-left="0.05cm" fo:padding-right="0.1cm"'  # so that a number and the word after it stay apart
 _right, _left, _centre = 'fo:text-align="end"', 'fo:text-align="start"', 'fo:text-align="center"'
 _edge = 'fo:text-align="start" fo:margin-left="0.1cm"'
 
@@ -46,15 +47,18 @@ _cells = [
     f'<style:style style:name="Default" style:family="table-cell"><style:text-properties {FONT} fo:font-size="8pt" fo:color="{INK}"/></style:style>',
     _style("Plain", "Default", cell='style:vertical-align="middle"'),
     _style("Title", cell='style:vertical-align="middle"', text=f'fo:font-size="15pt" fo:font-weight="bold" fo:color="{SLATE}"'),
+    _style("BoxText", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="top" fo:wrap-option="wrap"', paragraph=_edge, text='fo:font-size="6.8pt" fo:font-weight="bold"'),
+    _style("TextWrap", cell=f'fo:border-bottom="0.4pt solid {LINE}" style:vertical-align="top" fo:wrap-option="wrap"', paragraph=_edge, text='fo:font-size="6.5pt"'),
     _style("BoxInput", "BoxValue", cell=f'fo:border="0.5pt solid {SLATE}" fo:background-color="{CREAM}" style:vertical-align="middle" style:cell-protect="none" {_fit}', paragraph=_edge,
            text='fo:font-size="9pt" fo:font-weight="bold"'),
-    _style("Works", cell=f'style:vertical-align="middle" {_fit}', paragraph=_right, text=f'fo:font-size="9.5pt" fo:font-weight="bold" fo:color="{SLATE}"'),
+    _style("Works", cell='style:vertical-align="top" fo:wrap-option="wrap"', paragraph=_right, text=f'fo:font-size="7.5pt" fo:font-weight="bold" fo:color="{SLATE}"'),
     _style("Box", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle" {_fit}', paragraph=_edge, text='fo:font-size="7pt" fo:color="#5d6e6a"'),
     _style("BoxValue", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle" {_fit}', paragraph=_edge,
            text='fo:font-size="9pt" fo:font-weight="bold"'),
     _style("Head", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.8pt solid {SLATE}" style:vertical-align="middle"',
            text=f'fo:font-weight="bold" fo:color="{SLATE}"'),
-    _style("HeadRight", "Head", paragraph=_right),
+    _style("HeadRight", "Head", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.8pt solid {SLATE}" style:vertical-align="middle" {_gap} {_fit}', paragraph=_right,
+           text=f'fo:font-weight="bold" fo:color="{SLATE}"'),
     _style("HeadCentre", "Head", paragraph=_centre),
     _style("HeadWrap", "Head", cell='fo:wrap-option="wrap" style:vertical-align="bottom"', paragraph=_right, text='fo:font-size="7.5pt"'),
     _style("HeadWrapCentre", "HeadWrap", paragraph=_centre),
@@ -76,7 +80,7 @@ _cells = [
     _style("InputSmall", cell=_input_wrap + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'),
     _style("InputSmallPlain", cell=_under_wrap + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'),
     _style("Text", cell=_under, paragraph=_edge),
-    _style("TextRight", cell=_under, paragraph=_right),
+    _style("TextRight", cell=f"{_under} {_gap}", paragraph=_right),
     _style("Sense", cell=_under, paragraph=_right, text='fo:color="#5d6e6a"'),
     _style("Verdict", cell=_under, paragraph=_centre),
     _style("VerdictBox", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle"', paragraph=_centre, text='fo:font-weight="bold"'),
@@ -95,7 +99,7 @@ _cells = [
     _style("Banner", cell='style:vertical-align="middle" fo:wrap-option="wrap"', paragraph=_edge, text='fo:font-size="7.5pt" fo:font-weight="bold"'),
     _style("Reason", cell=f'{_under_wrap} fo:wrap-option="wrap"', paragraph=_edge, text='fo:font-size="7pt"'),
 ]
-_cells += [_style(f"Value{places}", cell=_under, paragraph=_right, data=f"N{places}") for places in range(9)]
+_cells += [_style(f"Value{places}", cell=f"{_under} {_gap}", paragraph=_right, data=f"N{places}") for places in range(9)]
 _cells += [_style(f"Limit{name}{places}", cell=_under, paragraph=_left, data=f"N{name}{places}", text='fo:color="#5d6e6a"') for name in ("", "le", "ge") for places in range(9)]
 
 

@@ -27,7 +27,7 @@ class Upright:
 
     def _title_block(self, title, boxes, tag):
         put, sheet, across = self.sheet.put, self.sheet, self.last + 1
-        sheet.heights.update({0: 0.85, 1: 0.36, 2: 0.62, 3: 0.36, 4: 0.52, 5: 0.6})
+        sheet.heights.update({0: 0.9, 1: 0.36, 2: 0.62, 3: 0.36, 4: 0.82, 5: 0.6})
         put(0, 0, title, "Title", across=4)
         put(0, 4, "=" + WORKS, "Works", across=across - 4, known=works_line(self.plant))
         put(1, 0, "Tag", "Box")
@@ -39,7 +39,7 @@ class Upright:
         known = next((pump for pump in self.plant["pumps"] if pump["tag"] == tag), {})
         for (column, wide), key, label in zip(((0, 1), (1, 4), (5, across - 6)), ("service", "liquid", "pump"), ("Service", "Liquid", "Form of pump")):
             put(3, column, label, "Box", across=wide)
-            put(4, column, "=" + self.looked_up(key), "BoxValue", across=wide, known=known.get(key, " "))
+            put(4, column, "=" + self.looked_up(key), "BoxText", across=wide, known=known.get(key, " "))
         # What is typed on the sheet belongs to one pump: the sheet says so when another is chosen.
         put(3, across - 1, "Typed here for", "Box")
         put(4, across - 1, tag, "BoxInput", validation="tags")

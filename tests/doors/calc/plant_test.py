@@ -38,6 +38,7 @@ TROUBLES = (
     ("a limit in US units", "PU-10", {"suction_speed_limit": 11000}, "refused", "Suction specific speed, per eye"),
     ("a density beside water's own", "PU-10", {"density": 990}, "WATCH", "Values given and not used"),
     ("no word for the closed valve", "PU-10", {"shutoff_on": None}, "refused", "Power at closed valve, on the liquid"),
+    ("a temperature that nothing needs", "PU-02", {"temperature": "60 kg"}, "refused", "Temperature, as read"),
     ("closed valve found on water", "PU-02", {"shutoff_on": "water"}, "meets", "none"),
     ("blanks behind ", "PU-02", {}, "meets", "none"),
     ("a laminar line", "PU-05", {"viscosity_by": "value", "viscosity": 300, "viscosity_t1": None, "viscosity_1": None, "viscosity_t2": None, "viscosity_2": None}, "FAILS", "Head the pump gives there"),

@@ -156,6 +156,14 @@ class ServiceSheet(unittest.TestCase):
             s.set("Service", "A3", tag)
             s.get(f"{tag}: cautions", "Service", f"A{cls.caution_row()}")
             s.get(f"{tag}: law", "Service", AT.result("line_law"))
+            for key in ("duty_flow", "duty_head", "viscosity_used", "shutoff_used", "density_used"):
+                s.get(f"{tag}: {key}", "Service", AT.result(key))
+        s.set("Service", "A3", "PU-01")
+        s.set("Service", "J5", "PU-01")
+        s.set("Service", AT.tried("shutoff_on"), "water")
+        s.get("on water", "Service", AT.result("shutoff_used"))
+        s.macro("Asking.BackToData")
+        s.ask("Basic", "Asking.Example", "Service", "A1")
         s.get("works", "Service", "F1")
         s.set("Data", f"D{pump_columns.WORKS_ROW['works'] + 1}", "Acme Chemicals with a very long name")
         for sheet, cell in (("Service", "F1"), ("Register", "I1"), ("Energy", "E1"), ("Rotor", "E1"), ("Field", "D1")):
@@ -243,6 +251,31 @@ class ServiceSheet(unittest.TestCase):
         self.assertEqual((self.text("PU-05: law"), self.text("PU-12: law")), ("points", "square"))
         for word in ("viscous correction", "settling grains", "slow, viscous flow"):
             self.assertNotIn(word, said["PU-12"])
+
+    def test_laminar_lines_by_hand(self):
+        """64/Re in both lines (Hagen and Poiseuille); fittings and equipment go with the square of the flow."""
+        pump = next(one for one in AT.plant["pumps"] if one["tag"] == "PU-05")
+        flow, head, viscosity = (float(self.text(f"PU-05: {key}")) for key in ("duty_flow", "duty_head", "viscosity_used"))
+
+        def loss(line, at):
+            bore, speed = pump[f"{line}_bore"] / 1000, at / 3600 / (math.pi / 4 * (pump[f"{line}_bore"] / 1000) ** 2)
+            reynolds = speed * bore / (viscosity / 1e6)
+            self.assertLess(reynolds, 2000)
+            return 64 / reynolds * pump[f"{line}_length"] / bore * speed**2 / (2 * 9.80665), pump[f"{line}_k"] * speed**2 / (2 * 9.80665)
+
+        pipes = [loss(line, flow) for line in ("suction", "discharge")]
+        by_hand = pump["static_head"] + sum(sum(pair) for pair in pipes) + pump["equipment_loss"] * (flow / pump["flow"]) ** 2
+        self.assertAlmostEqual(head, by_hand, delta=0.02)
+
+    def test_power_at_closed_valve_goes_with_the_density(self):
+        liquid, density = float(self.text("PU-01: shutoff_used")), float(self.text("PU-01: density_used"))
+        self.assertAlmostEqual(float(self.text("on water")), liquid * density / 998.2, 2)
+
+    def test_basic_has_a_plain_way_to_the_sentence(self):
+        answered, asked, caught = self.text("Basic").split("; ", 2)[0], *re.findall(r"(?:asked|caught): (.*?)(?=; caught|$)", self.text("Basic"))
+        self.assertAlmostEqual(float(answered.removeprefix("answered ")), (1.013 - 0.0234) * 1e5 / (998.2 * 9.80665) + 1.5, 6)
+        self.assertEqual(asked.rstrip("."), caught.rstrip("."))
+        self.assertTrue(asked.startswith("npsh_available: surface_pressure_bara"), asked)
 
     def test_works_stand_in_one_cell(self):
         self.assertIn("Ottermoor", self.text("works"))
