@@ -259,7 +259,7 @@ def checks_sheet(plant, places):
             sheet.put(row, 1, one.text, "Label")
             sheet.put(row, 2, one.unit, "Unit")
             row += 1
-    sheet.breaks |= {places.result["suction_velocity"] - 1, row}
+    sheet.breaks |= {places.result["wanted"] - 1, row}
     _head(sheet, row, "Verdicts, gravest first", places)
     row += 1
     for key in results.WEIGHT:

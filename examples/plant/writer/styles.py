@@ -55,7 +55,7 @@ _cells = [
     _style("Box", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle" {_fit}', paragraph=_edge, text='fo:font-size="7pt" fo:color="#5d6e6a"'),
     _style("BoxValue", cell=f'fo:border="0.5pt solid {SLATE}" style:vertical-align="middle" {_fit}', paragraph=_edge,
            text='fo:font-size="9pt" fo:font-weight="bold"'),
-    _style("Head", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.8pt solid {SLATE}" style:vertical-align="middle"',
+    _style("Head", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.8pt solid {SLATE}" style:vertical-align="middle" fo:padding-left="0.12cm"',
            text=f'fo:font-weight="bold" fo:color="{SLATE}"'),
     _style("HeadRight", "Head", cell=f'fo:background-color="{BAND}" fo:border-bottom="0.8pt solid {SLATE}" style:vertical-align="middle" {_gap} {_fit}', paragraph=_right,
            text=f'fo:font-weight="bold" fo:color="{SLATE}"'),
