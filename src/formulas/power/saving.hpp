@@ -117,6 +117,9 @@ constexpr auto density()
     return input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid", 998.2);
 }
 
+inline constexpr const char* any_system =
+    "A system of another kind, laminar or given by points: put its head at this flow in for the static head, and 0 for "
+    "the resistance.";
 inline constexpr const char* source = "energy balance at the duty of the pump's and the system's curves; Hydraulic "
                                       "Institute, Europump and US Department of Energy, Variable Speed "
                                       "Pumping, 2004 (from memory of it)";
@@ -147,7 +150,8 @@ inline constexpr auto throttling_power_loss_record = record<&throttling_power_lo
                  output("valve_head", "h_v", units::metre, "head lost in the valve")},
      .equation = "P_v = rho g Q h_v/eta(Q), h_v = H(Q) - (H_s + k Q^2)",
      .source = saving::source,
-     .cautions = {"Not all of it can be saved: another pump, trim or speed has its own efficiency at the duty."},
+     .cautions = {"Not all of it can be saved: another pump, trim or speed has its own efficiency at the duty.",
+                  saving::any_system},
      .example =
          {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 10, 0.001, 60, 998.2",
           "8.017656, 34.4", "hand calculation: 998.2 x 9.80665 x 34.4/60/0.7"}},
@@ -197,6 +201,7 @@ inline constexpr auto speed_control_saving_record = record<&speed_control_saving
           "drive_efficiency, and below about a quarter of the load much more.",
           "Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left "
           "out.",
+          saving::any_system,
           "Mind the least speed of the motor's cooling, the seal and the bearings, and resonances in the range."},
      .example = {"[0, 25, 50, 75, 100, 125], [60, 55, 50, 45, 40, 35], [0.7, 0.7, 0.7, 0.7, 0.7, 0.7], 2900, 10, "
                  "0.001, 60, 998.2, 0.96",
