@@ -11,7 +11,7 @@ from .tables import worst_check  # noqa: E402
 
 PUMP, WATER, SYSTEM, DUTY, INK, NPSH = "#1f4e5f", "#9db4ba", "#b3652a", "#8f2413", "#22302e", "#6a4a7c"
 PREFERRED, ALLOWABLE = "#dcebdd", "#f6efd6"
-VERDICT = {"meets": "#2f6b3a", "WATCH": "#7a5200", "FAILS": "#8f2413", "refused": "#5a3b7c"}
+VERDICT = {"meets": "#22302e", "WATCH": "#123a5c", "FAILS": "#4a1942", "refused": "#4a1942"}
 POINTS = 160
 
 

@@ -285,6 +285,7 @@ class Build:
     def sheet(self):
         sheet = Sheet(HOME, [2.9, 7.2, 1.6] + [1.9] * self.count, "Wide", 0.44)
         sheet.heights[0] = 0.8
+        sheet.protected = False
         put = sheet.put
         put(0, 0, "How the pumps are built", "Title", across=8)
         put(

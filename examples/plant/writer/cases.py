@@ -149,7 +149,7 @@ class Cases:
                 elif key in VARIED:
                     own = self.cell(typed[key], case, True)
                     value = f'IF({own}="";{value};{own})'
-                self.sheet.put(row, 3 + 2 * case, f"={value}", "TextRight")
+                self.sheet.put(row, 3 + 2 * case, f'=IF(ISERROR([.$D$5]);"";{value})', "TextRight")
                 self.sheet.put(row, 4 + 2 * case, None, "Label")
         for one in SERIES:
             for point in range(POINTS):
@@ -157,7 +157,7 @@ class Cases:
                 self.line(row, f"On water: {one.text.lower() if one.key != 'npsh3s' else one.text}, point {point + 1}", one.unit)
                 for case in range(CASES):
                     cell = f"INDEX({self.look.value(one.key)};{point + 1})"
-                    self.sheet.put(row, 3 + 2 * case, f'=IF({cell}="";"";{cell})', "TextRight")
+                    self.sheet.put(row, 3 + 2 * case, f'=IF(ISERROR([.$D$5]);"";IF({cell}="";"";{cell}))', "TextRight")
                     self.sheet.put(row, 4 + 2 * case, None, "Label")
 
     def found(self, names, typed):
@@ -257,7 +257,7 @@ class Cases:
         put(every[-1] + 1, 0, f'=IF(SUMPRODUCT(({block}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{block});900))', "Note", across=LAST + 1)
         self.sheet.heights[every[-1] + 1] = 1.3
         order = "".join(f'IF(COUNTIF([.$D${top + 1}:.$M${top + 1}];"{word}")>0;"{word}";' for word in ("refused", "FAILS", "WATCH")) + '"meets")))'
-        put(top, WORST, f'=IF(ISERROR([.$D$5]);"no pump of this tag";{order})', "VerdictBox")
+        put(top, WORST, f'=IF(TRIM([.$D$4])="";"";IF(ISERROR([.$D$5]);"no pump of this tag";{order}))', "VerdictBox")
 
 
 __all__ = ["Cases"]

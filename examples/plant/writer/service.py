@@ -20,6 +20,11 @@ FINDINGS = 8
 CHOICES = {"results_in": ("SI units", "US units")}
 
 
+def unless_empty(formula):
+    """Without a tag the sheet shows nothing."""
+    return f'=IF(TRIM(tag)="";"";{formula})'
+
+
 class Service:
     def __init__(self, plant, places):
         self.plant, self.places = plant, places
@@ -58,7 +63,7 @@ class Service:
         for column, across, key in ((A, 1, "service"), (B, 3, "liquid"), (E, 5, "pump")):
             put(3, column, INPUT[key].text, "Box", across=across)
             values = self.places.row_range(key)
-            put(4, column, f'=IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))', "BoxText", across=across, known=shown.get(key, " "))
+            put(4, column, f'=IF(ISERROR(pump_column);"";IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column)))', "BoxText", across=across, known=shown.get(key, " "))
         put(3, J, "Values tried are for", "Box", across=2)
         put(4, J, None, "BoxInput", across=2, validation="tags")
         sheet.name_range("tried_for", 4, J)
@@ -141,7 +146,7 @@ class Service:
     def result_row(self, row, one, first):
         put = self.sheet.put
         put(row, A, one.text, "Label")
-        put(row, B, "=" + fill(one.formula, self.find), "TextRight" if one.key in results.TEXTS else f"Value{one.places}")
+        put(row, B, unless_empty(fill(one.formula, self.find)), "TextRight" if one.key in results.TEXTS else f"Value{one.places}")
         put(row, C, one.unit, "Unit")
         self.sheet.name_cell(one.key, row, B)
         self.tried.formulas[row, B] = one.key
@@ -150,13 +155,13 @@ class Service:
         put(row, E, None, "Sense")
         if one.limit:
             sense = {"≤": "le", "≥": "ge"}.get(one.limit[0], "")
-            put(row, D, f'=IFERROR(IF(IFERROR({value}&"";"")="–";"";{fill(results.limit(one), self.find)});"refused")' if sense else "=" + one.limit[1], f"Limit{sense}{min(one.places, 2)}")
+            put(row, D, unless_empty(f'IFERROR(IF(IFERROR({value}&"";"")="–";"";{fill(results.limit(one), self.find)});"refused")') if sense else "=" + one.limit[1], f"Limit{sense}{min(one.places, 2)}")
         else:
             put(row, D, None, "Sense")
-        put(row, F, "=" + results.verdict(one, value, limit), "Verdict")
+        put(row, F, unless_empty(results.verdict(one, value, limit)), "Verdict")
         self.us_units(row, one, value)
         refused, limit_refused = fill(one.refusal, self.find), f'IF({value}="–";"";{fill(results.limit_refusal(one), self.find)})'
-        put(row, O, f'=IFERROR(IF({refused}="";IF({limit_refused}="";{fill(one.words, self.find)};{limit_refused});{refused});"waits for a value above")', "Text")
+        put(row, O, unless_empty(f'IFERROR(IF({refused}="";IF({limit_refused}="";{fill(one.words, self.find)};{limit_refused});{refused});"waits for a value above")'), "Text")
         put(row, I, f'=IF(AND({word}="refused";LEFT({full};5)<>"waits");"why: see the findings";{full})', "Small", across=3)
         before = f"[.$M${first}:.$M{row}]"
         put(row, M, f'=IF(OR({word}="FAILS";{word}="WATCH";AND({word}="refused";LEFT({full};5)<>"waits"));MAX({before})+1;"")', "Value0")
@@ -191,12 +196,12 @@ class Service:
                 formula = f'=IFERROR(INDEX({texts};MATCH({number};{numbers};0));"")'
             put(row, A, formula, "Reason", across=ACROSS)
         found, words, labels = (f"[.${column}${self.first + 1}:.${column}${self.last + 1}]" for column in "BFA")
-        put(6, I, f'=IF(overwritten>0;"refused";{results.overall(found, words)})', "VerdictBox", across=3)
+        put(6, I, unless_empty(f'IF(OR(overwritten>0;ISERROR(pump_column));"refused";{results.overall(found, words)})'), "VerdictBox", across=3)
         named = results.worst("[.$I$7]", found, labels, lambda key: f"[.$F${self.row_of[key][0] + 1}]")
-        put(6, B, f'=IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named}))', "BoxValue", across=7)
+        put(6, B, f'=IF(TRIM(tag)="";"choose a tag";IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named})))', "BoxValue", across=7)
         every = "&".join(f'IF([.$F${self.row_of[key][0] + 1}]="{word}";"; {results.RESULT[key].text}";"")' for word in ("refused", "FAILS", "WATCH") for key in results.WEIGHT)
         sheet.heights[7] = 0.72
-        put(7, B, f'=IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400)))', "BoxText", across=10)
+        put(7, B, f'=IF(OR(TRIM(tag)="";ISERROR(pump_column));"";IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400))))', "BoxText", across=10)
         return row + 1
 
     def used_curve(self, row):
@@ -234,7 +239,7 @@ class Service:
                 put(row + 2 + point, column, None, "Sense")
             for key, (column, _, _, digits) in heads.items():
                 formula = results.point(key) if key != "offered" else f'IF({{used_flow_i}}="";"";IF({{line_law}}="square";{offered};{friction}))'
-                put(row + 2 + point, column, "=" + fill(formula, find), f"Value{digits}")
+                put(row + 2 + point, column, unless_empty(fill(formula, find)), f"Value{digits}")
         self.facts(row)
         row += 2 + POINTS
         put(row, A, "Marks in the charts:", "Small")
@@ -249,7 +254,7 @@ class Service:
         point = fact_point(lambda series: series, "bad_point")
         for index, (key, formula) in enumerate(results.POINTS_FACTS, row + 1):
             self.sheet.put(index, M, results.fact_text(key), "Label")
-            self.sheet.put(index, N, "=" + fill(formula, lambda name: point[name] if name in point else self.find(name)), "Text")
+            self.sheet.put(index, N, unless_empty(fill(formula, lambda name: point[name] if name in point else self.find(name))), "Text")
             self.sheet.name_cell(key, index, N)
 
     def area(self, key):

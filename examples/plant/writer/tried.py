@@ -17,7 +17,7 @@ class Tried:
         put(row, label, text, "Label", across=used - label)
         given = values if key == "site_altitude" else f"INDEX({values};1;pump_column)"
         cell = reference("", row, tried, row, tried)
-        put(row, used, f'=IF(AND(tries_count;{cell}<>"");IF({cell}="empty";"";{cell});IF({given}="";"";{given}))', "TextRight")
+        put(row, used, f'=IF(AND(tries_count;{cell}<>"");IF({cell}="empty";"";{cell});IF(ISERROR(pump_column);"";IF({given}="";"";{given})))', "TextRight")
         put(row, tried, None, "Input", validation=validation)
         put(row, unit, unit_text, "Unit")
         self.sheet.name_range(key, row, used)
@@ -34,7 +34,7 @@ class Tried:
         for point in range(POINTS):
             values = reference("Data", first + point, FIRST, first + point, places.last)
             cell = reference("", row + point, tried, row + point, tried)
-            put(row + point, used, f'=IF(AND(tries_count;COUNTA({column})>0);IF({cell}="";"";{cell});IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column)))', "TextRight")
+            put(row + point, used, f'=IF(AND(tries_count;COUNTA({column})>0);IF({cell}="";"";{cell});IF(ISERROR(pump_column);"";IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))))', "TextRight")
             put(row + point, tried, None, "Input")
             self.formulas[row + point, used] = key
         self.sheet.name_range(key, row, used, row + POINTS - 1)
@@ -67,7 +67,7 @@ class Tried:
             marks.append((told, None, reference("", first, column, first + POINTS - 1, column)))
         for told, cell, same in marks:
             given = f'{cell}<>""' if cell else f"COUNTA({same})>0"
-            put(at, self.marks, f'=IF(AND(tries_count;{given}{f";NOT({same})" if cell else ""});"{told}";"")', "Text")
+            put(at, self.marks, f'=IF(OR(NOT(tries_count);ISERROR(pump_column));"";IF(AND({given}{f";NOT({same})" if cell else ""});"{told}";""))', "Text")
             put(at, self.marks + 1, f'=IF({given};"{told}";"")', "Text")
             last, at = at, at + 1
         differ, typed = (reference("", top, column, last, column) for column in (self.marks, self.marks + 1))

@@ -79,8 +79,12 @@ class Upright:
     def foot(self, row, sources, cautions):
         """The last that a sheet writes: what stands in the box for its result holds for one pump only."""
         for (at, column), (content, style, validation) in list(self.sheet.cells.items()):
-            if at == 5 and column and isinstance(content, str) and content.startswith("="):
-                self.sheet.cells[at, column] = (f'=IF({self.foreign};"refused";{content[1:]})', style, validation)
+            if not isinstance(content, str) or not content.startswith("="):
+                continue
+            if at == 5 and column:
+                content = f'=IF({self.foreign};"refused";{content[1:]})'
+            if at in (4, 5) or at > 6:  # without a tag the sheet is empty
+                self.sheet.cells[at, column] = (f'=IF(TRIM([.$A$3])="";"";{content[1:]})', style, validation)
         for title, lines in (("Sources", sources), ("Cautions", cautions)):
             self.band(row, title)
             for line in lines:

@@ -169,6 +169,9 @@ class ServiceSheet(unittest.TestCase):
         for sheet, cell in (("Service", "F1"), ("Register", "I1"), ("Energy", "E1"), ("Rotor", "E1"), ("Field", "D1")):
             s.get(f"works on {sheet}", sheet, cell)
         # A formula typed over, which the sheet's lock forbids.
+        s.set("Service", "A3", "PU-99")
+        s.set("Service", "J5", "PU-99")
+        look(s, "no such pump")
         s.set("Service", "A3", "PU-10")
         s.set("Service", AT.used("liquid_level"), 9)
         look(s, "overwritten")
@@ -200,6 +203,10 @@ class ServiceSheet(unittest.TestCase):
         self.assertEqual(self.text("another tag: used"), "2.9")
         self.assertIn("not used: for PU-02", self.text("another tag: banner"))
         self.assertEqual((self.text("back: verdict"), self.text("back: banner"), self.text("back: typed")), ("meets", "", ""))
+
+    def test_unknown_tag_is_refused(self):
+        self.assertEqual((self.text("no such pump: verdict"), self.text("no such pump: worst")), ("refused", "no pump of this tag"))
+        self.assertEqual([self.found[f"no such pump: {name}"].error for name in ("verdict", "worst", "findings", "banner")], [0] * 4)
 
     def test_overwritten_formula_shows(self):
         self.assertEqual(self.text("overwritten: verdict"), "refused")
@@ -447,7 +454,7 @@ class Printed(unittest.TestCase):
                 self.assertRegex(page, r"PU-\d\d")
 
     def test_blank_workbook(self):
-        self.assertEqual([self.found[key].text for key in ("verdict", "worst", "first", "rank")], ["refused", "no pump of this tag", "", ""])
+        self.assertEqual([self.found[key].text for key in ("verdict", "worst", "first", "rank")], ["", "choose a tag", "", ""])
         self.assertEqual((self.found["fiftieth"].text, self.found["column"].text), ("X-50", "50"))
         text = self.blank.read_text(encoding="utf-8")
         xml.dom.minidom.parseString(text)
