@@ -18,6 +18,7 @@ constexpr const FunctionInfo* duty_functions[] = {
     entry<greatest_power_on_curve_record>,
     entry<least_speed_against_static_head_record>,
     entry<greatest_flow_by_suction_record>,
+    entry<greatest_flow_by_suction_points_record>,
     entry<greatest_speed_by_suction_record>,
     entry<npsh3_expected_record>,
     entry<deaerator_decay_record>,

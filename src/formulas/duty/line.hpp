@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -178,5 +179,52 @@ inline constexpr auto whole_duty_on_system_points_record = record<&whole_duty_on
     pairs::equal_length<"heads", "flows">(), pairs::equal_length<"efficiencies", "flows">(),
     pairs::equal_length<"npsh3_values", "flows">(), pairs::equal_length<"system_heads", "system_flows">(),
     pairs::equal_length<"npsh_values", "system_flows">());
+
+inline Outcome<std::tuple<Flow, Head>> greatest_flow_by_suction_points(Series<Flow> flows, Series<Head> npsh3_values,
+                                                                       Series<Flow> system_flows,
+                                                                       Series<Head> npsh_values, Head margin)
+{
+    const curves::Knots<Flow, Head> needed(flows, npsh3_values);
+    const curves::Knots<Flow, Head> offered(system_flows, npsh_values);
+    if (!(offered.first() < needed.last() && needed.first() < offered.last()))
+        return NoValue{
+            .status = CUTWATER_NO_ANSWER,
+            .argument = "system_flows",
+            .sentence = "NPSH available, which is given from {0} to {1}, and the pump's curve have no flow "
+                        "in common",
+            .numbers = {number_in(system_flows.front(), units::m3h), number_in(system_flows.back(), units::m3h)}};
+    const curves::Meetings found = duty::meetings_of(duty::Raised(needed, margin.value()), offered);
+    const bool only_limit = found.count == 1 && !found.along && found.first_gap <= 0 && found.last_gap >= 0;
+    if (!only_limit) {
+        NoValue why = duty::no_suction_limit(found, Flow::from_value(std::min(needed.last(), offered.last())));
+        const bool ends_first = found.count == 0 && found.last_gap < 0 && offered.last() < needed.last();
+        why.argument = ends_first                                         ? "system_flows"
+                       : why.argument == std::string_view("npsh_at_rest") ? "npsh_values"
+                                                                          : why.argument;
+        return why;
+    }
+    return std::tuple(Flow::from_value(found.at[0]), Head::from_value(curves::value_at(offered, found.at[0])));
+}
+
+inline constexpr auto greatest_flow_by_suction_points_record = record<&greatest_flow_by_suction_points>(
+    {.name = "greatest_flow_by_suction_points",
+     .meaning = "Greatest flow at which NPSH available, given by points, still covers NPSH3 and a margin",
+     .also = "NPSHA meets NPSHR|laminar suction line|viscous suction line|run-out limit|suction limit",
+     .inputs = {curves::flows(), duty::npsh3_values(), duty::system_flows(),
+                series("npsh_values", "NPSHA_i", units::metre, any,
+                       "net positive suction head available at the system's flows", 2),
+                input("margin", "m", units::metre, from(0), "NPSH to be left above NPSH3")},
+     .results = {output("flow", "Q_max", units::m3h, "greatest flow"),
+                 output("npsh", "NPSHA", units::metre, "NPSH available there")},
+     .equation = "NPSHA(Q) = NPSH3(Q) + m; all meetings over the flows that both cover are looked for",
+     .source = "ISO 17769-1:2012, NPSH available and NPSH3 (from memory of it); the curves between their points as in "
+               "curve_npsh3",
+     .cautions = {caution::npsh_margin, caution::inlet_vapour_pressure, suction::datum,
+                  "In a laminar suction line the loss rises with the flow and with the viscosity: take the coldest "
+                  "liquid for the loss and the warmest for the vapour pressure.",
+                  caution::hot_or_toxic},
+     .example = {"[0, 100], [1, 5], [0, 100], [9, 5], 1", "87.5, 5.5",
+                 "hand calculation: 9 - 0.04 Q = 1 + 0.04 Q + 1"}},
+    pairs::equal_length<"npsh3_values", "flows">(), pairs::equal_length<"npsh_values", "system_flows">());
 
 }  // namespace cutwater::formulas

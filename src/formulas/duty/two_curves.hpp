@@ -26,6 +26,23 @@ private:
     double pumps_;
 };
 
+/// A curve with the same added to every ordinate: a margin.
+template <class Points>
+class Raised {
+public:
+    Raised(const Points& curve, double by) : curve_(curve), by_(by) {}
+
+    std::size_t size() const { return curve_.size(); }
+    double x(std::size_t i) const { return curve_.x(i); }
+    double y(std::size_t i) const { return curve_.y(i) + by_; }
+    double first() const { return curve_.first(); }
+    double last() const { return curve_.last(); }
+
+private:
+    const Points& curve_;
+    double by_;
+};
+
 /// A part of one piece of the curve.
 template <class Points>
 curves::Piece part(const Points& points, double from, double to)
