@@ -23,9 +23,9 @@ constexpr auto slurry_flow()
 {
     return input("flow", "Q", units::m3h, above(0), "flow of the slurry, liquid and solids together");
 }
-constexpr auto pipe_bore()
+constexpr auto pipe_bore(Interval tested)
 {
-    return input("pipe_bore", "D", units::mm, between(20, 1000), "inside diameter of the pipe");
+    return input("pipe_bore", "D", units::mm, tested, "inside diameter of the pipe");
 }
 constexpr auto pipe_length() { return input("length", "L", units::metre, from(0), "length of horizontal pipe"); }
 constexpr auto pipe_roughness()
@@ -113,9 +113,9 @@ inline constexpr auto slurry_pipe_friction_record = record<&slurry_pipe_friction
      .meaning = "Friction of a settling slurry in a horizontal pipe, by Durand and Condolios",
      .also = "slurry pipeline|settling slurry|Durand|slurry line loss|heterogeneous slurry|pressure drop of slurry|"
              "slurry friction loss",
-     .inputs = {solids::slurry_flow(), solids::pipe_bore(), solids::pipe_length(), solids::pipe_roughness(),
-                solids::liquid_viscosity(), solids::liquid_density(), solids::solids_density(),
-                solids::volume_fraction(0.35),
+     .inputs = {solids::slurry_flow(), solids::pipe_bore(between(20, 600)), solids::pipe_length(),
+                solids::pipe_roughness(), solids::liquid_viscosity(), solids::liquid_density(),
+                solids::solids_density(), solids::volume_fraction(0.35),
                 input("drag_coefficient", "C_D", units::number, between(0.3, 200),
                       "drag coefficient of a grain that sinks in the still liquid: see settling_velocity"),
                 input("durand_constant", "K", units::number, between(60, 200),
@@ -134,7 +134,7 @@ inline constexpr auto slurry_pipe_friction_record = record<&slurry_pipe_friction
                  "Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - "
                  "1)/sqrt(C_D))",
      .source =
-         "R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 580 mm, grains 0.1 to 25 mm, 0.6 "
+         "R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6 "
          "to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution "
          "codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and "
          "s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory)",
@@ -145,7 +145,13 @@ inline constexpr auto slurry_pipe_friction_record = record<&slurry_pipe_friction
      .example = {"450, 200, 100, 0.05, 1.0, 998.2, 2650, 0.1, 1.0",
                  "12.7427, 14.8514, 1.45380, 2.39234, 3.97887, \"heterogeneous\"",
                  "computed apart with fluids 1.0.22"}},
-    solids::solids_sink, solids::smooth_enough, solids::carrier_turbulent);
+    solids::solids_sink, solids::smooth_enough, solids::carrier_turbulent,
+    relation<"flow", "pipe_bore">(
+        [](Flow flow, Length bore) {
+            const double v = units::ms.in(pipe_velocity(flow, bore));
+            return (v >= 0.6 * (1 - 1e-9)) & (v <= 6 * (1 + 1e-9));
+        },
+        "the mean velocity must be 0.6 to 6 m/s, as in Durand's tests"));
 
 inline std::tuple<Head, Head, PressureDifference, Ratio, Velocity> slurry_friction_from_v50(
     Flow flow, Length bore, Length length, Length roughness, KinematicViscosity viscosity, Density liquid,
@@ -169,7 +175,7 @@ inline constexpr auto slurry_friction_from_v50_record = record<&slurry_friction_
                 "carried by turbulence",
      .also = "V50|Wilson|slurry pipeline|settling slurry|heterogeneous slurry|slurry friction loss",
      .inputs =
-         {solids::slurry_flow(), solids::pipe_bore(),
+         {solids::slurry_flow(), solids::pipe_bore(between(50, 1000)),
           input("length", "L", units::metre, above(0), "length of horizontal pipe"), solids::pipe_roughness(),
           solids::liquid_viscosity(), solids::liquid_density(), solids::solids_density(), solids::volume_fraction(0.35),
           input("half_carried_velocity", "V_50", units::ms, between(0.1, 20),
