@@ -36,7 +36,9 @@ class Columns:
                 self._store((key,), [place], value)
             else:
                 for one in (key, *keys):
-                    self._refuse(one, place, (key, f"{INPUT[name].text}: it must be one of {', '.join(words)}, written so."))
+                    self._refuse(
+                        one, place, (key, f"{INPUT[name].text}: it must be one of {', '.join(words)}, written so.")
+                    )
 
     def _refuse(self, key, place, cause):
         self.why.setdefault(key, {})[place] = cause
@@ -71,18 +73,24 @@ class Columns:
             if any(missing(value) for value in row):
                 alone.append((place, row))
             else:
-                groups.setdefault(tuple(value for one, value in zip(inputs, row) if one in WORDS), []).append((place, row))
+                groups.setdefault(tuple(value for one, value in zip(inputs, row) if one in WORDS), []).append(
+                    (place, row)
+                )
         for group in groups.values():
             places = [place for place, _ in group]
-            whole = [list(values) if isinstance(one, str) and one not in WORDS else values[0]
-                     for one, values in zip(inputs, zip(*(row for _, row in group)))]
+            whole = [
+                list(values) if isinstance(one, str) and one not in WORDS else values[0]
+                for one, values in zip(inputs, zip(*(row for _, row in group)))
+            ]
             try:
                 answer = cutwater.rows(function, *whole)
             except cutwater.Refused:  # a text that cannot be read stops a whole array: find whose it is
                 alone += group
                 continue
             self._store(keys, places, answer.results)
-            alone += [one for one, refused in zip(group, np.atleast_1d(answer.refused)) if refused]  # for each one's own sentence
+            alone += [
+                one for one, refused in zip(group, np.atleast_1d(answer.refused)) if refused
+            ]  # for each one's own sentence
         for place, row in alone:
             self.each(keys, lambda _, row=row: function(*row), where=[place])
 
@@ -100,6 +108,7 @@ class Columns:
 
     def read(self, key, name, unit, where=None):
         """A number of the data as it is, a text as a number in the unit."""
+
         def one(place):
             value = self.pumps[place].get(name)
             if missing(value):

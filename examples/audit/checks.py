@@ -16,6 +16,7 @@ RESTS_UPON = {"greatest_power": "pump_power_input", "maker_flow": "operating_reg
 
 def idle(pump, condition):
     """A condition of the workbook's: {key}="word" or {key}<>"word", or several of them in AND(…;…)."""
+
     def holds(part):
         key, sign, word = re.fullmatch(r'\{(\w+)\}(=|<>)"(.*)"', part).groups()
         return (str(pump.get(key) or "") == word) == (sign == "=")
@@ -26,7 +27,12 @@ def idle(pump, condition):
 def liquid(c, altitude):
     tags = [str(tag).strip().casefold() for tag in c.given("tag")]
     c.each("tag_once", lambda i: tags.count(tags[i]))
-    c.each("unused", lambda i: sum(not missing(c.pumps[i].get(key)) and idle(c.pumps[i], condition) for key, condition in IDLE.items()))
+    c.each(
+        "unused",
+        lambda i: sum(
+            not missing(c.pumps[i].get(key)) and idle(c.pumps[i], condition) for key, condition in IDLE.items()
+        ),
+    )
     c.read("temperature_read", "temperature", "degC")
     ambient = cw.barometric_pressure(altitude)
     c.ask("surface_absolute", cw.absolute_from_gauge, "surface_pressure", ambient)
@@ -41,17 +47,46 @@ def liquid(c, altitude):
     given, water, points = (c.says("vapour_by", word) for word in ("value", "water", "two points"))
     c.read("vapour_used", "vapour_pressure", "bara", where=given)
     c.ask("vapour_used", cw.water_vapour_pressure, "temperature", where=water)
-    c.ask("vapour_used", cw.vapour_pressure_two_point, "vapour_t1", "vapour_p1", "vapour_t2", "vapour_p2", "temperature", where=points)
+    c.ask(
+        "vapour_used",
+        cw.vapour_pressure_two_point,
+        "vapour_t1",
+        "vapour_p1",
+        "vapour_t2",
+        "vapour_p2",
+        "temperature",
+        where=points,
+    )
     c.word("viscosity_word", "viscosity_by", CHOICES["viscosity_by"], ("viscosity_used",))
     given, water, points = (c.says("viscosity_by", word) for word in ("value", "water", "two points"))
     c.read("viscosity_used", "viscosity", "mm2/s", where=given)
     c.ask("viscosity_used", cw.water_kinematic_viscosity, "temperature", "surface_absolute", where=water)
-    c.ask("viscosity_used", cw.viscosity_at_temperature, "viscosity_t1", "viscosity_1", "viscosity_t2", "viscosity_2", "temperature", where=points)
+    c.ask(
+        "viscosity_used",
+        cw.viscosity_at_temperature,
+        "viscosity_t1",
+        "viscosity_1",
+        "viscosity_t2",
+        "viscosity_2",
+        "temperature",
+        where=points,
+    )
 
 
 # What is found for one correction only; another word than those known leaves all of it open.
-BY_CORRECTION = ("viscous_b", "viscous_flow", "viscous_head", "solids_relative", "solids_volume", "slurry_head", "slurry_efficiency", "suction_least", "deposition_suction",
-                 "discharge_least", "deposition_discharge")
+BY_CORRECTION = (
+    "viscous_b",
+    "viscous_flow",
+    "viscous_head",
+    "solids_relative",
+    "solids_volume",
+    "slurry_head",
+    "slurry_efficiency",
+    "suction_least",
+    "deposition_suction",
+    "discharge_least",
+    "deposition_discharge",
+)
 
 
 def best_point(c):
@@ -83,7 +118,15 @@ def solids(c):
     c.ask("slurry_efficiency", cw.slurry_efficiency_ratio, *slurry, where=where)
     for line in ("suction", "discharge"):
         c.ask(f"{line}_least", cw.pipe_velocity, "least_flow", f"{line}_bore", where=where)
-        c.ask((f"deposition_{line}", "durand_factor"), cw.deposition_velocity, f"{line}_bore", "solids_relative", "solids_volume", "solids_size", where=where)
+        c.ask(
+            (f"deposition_{line}", "durand_factor"),
+            cw.deposition_velocity,
+            f"{line}_bore",
+            "solids_relative",
+            "solids_volume",
+            "solids_size",
+            where=where,
+        )
 
 
 def system_and_duty(c):
@@ -93,7 +136,15 @@ def system_and_duty(c):
         c.ask(key, cw.system_head, head, "added", "flow")
 
     for line in ("suction", "discharge"):
-        c.ask(f"{line}_pipe", cw.pipe_friction_head, "flow", f"{line}_bore", f"{line}_length", "roughness", "viscosity_used")
+        c.ask(
+            f"{line}_pipe",
+            cw.pipe_friction_head,
+            "flow",
+            f"{line}_bore",
+            f"{line}_length",
+            "roughness",
+            "viscosity_used",
+        )
         c.ask(f"{line}_fittings", cw.fitting_head, "flow", f"{line}_bore", f"{line}_k")
     plus("suction_loss", "suction_pipe", "suction_fittings")
     plus("with_pipe", "suction_loss", "discharge_pipe")
@@ -105,11 +156,22 @@ def system_and_duty(c):
 
     for line in ("suction", "discharge"):
         c.ask(f"{line}_reynolds", cw.reynolds_number, "flow", f"{line}_bore", "viscosity_used")
-    c.each("line_law", lambda i: "square" if min(c.found["suction_reynolds"][i], c.found["discharge_reynolds"][i]) >= 4000 else "points",
-           needs=("suction_reynolds", "discharge_reynolds"))
+    c.each(
+        "line_law",
+        lambda i: "square"
+        if min(c.found["suction_reynolds"][i], c.found["discharge_reynolds"][i]) >= 4000
+        else "points",
+        needs=("suction_reynolds", "discharge_reynolds"),
+    )
     c.read("equipment_read", "equipment_loss", "m")
-    c.each("square_part", lambda i: cw.system_resistance(c.pumps[i].get("flow"), c.found["suction_fittings"][i] + c.found["discharge_fittings"][i] + c.found["equipment_read"][i]),
-           needs=("suction_fittings", "discharge_fittings", "equipment_read"))
+    c.each(
+        "square_part",
+        lambda i: cw.system_resistance(
+            c.pumps[i].get("flow"),
+            c.found["suction_fittings"][i] + c.found["discharge_fittings"][i] + c.found["equipment_read"][i],
+        ),
+        needs=("suction_fittings", "discharge_fittings", "equipment_read"),
+    )
     curves.system_points(c)
 
     def meet(square, place):
@@ -131,11 +193,37 @@ def suction(c):
     c.ask("suction_velocity", cw.pipe_velocity, "duty_flow", "suction_bore")
     square = np.array([law == "square" for law in c.column("line_law")])
     c.ask("suction_duty_loss", cw.system_head, 0.0, "suction_resistance", "duty_flow", where=square)
-    c.ask("pipe_at_duty", cw.pipe_friction_head, "duty_flow", "suction_bore", "suction_length", "roughness", "viscosity_used", where=~square)
+    c.ask(
+        "pipe_at_duty",
+        cw.pipe_friction_head,
+        "duty_flow",
+        "suction_bore",
+        "suction_length",
+        "roughness",
+        "viscosity_used",
+        where=~square,
+    )
     c.ask("fittings_at_duty", cw.fitting_head, "duty_flow", "suction_bore", "suction_k", where=~square)
-    c.each("suction_duty_loss", lambda i: c.found["pipe_at_duty"][i] + c.found["fittings_at_duty"][i], needs=("pipe_at_duty", "fittings_at_duty"), where=np.flatnonzero(~square))
-    c.ask("npsh_available", cw.npsh_available, "surface_absolute", "vapour_used", "density_used", "liquid_level", "suction_duty_loss")
-    c.each("npsh3", lambda i: cw.curve_npsh3(*c.used[i]["npsh3s"], c.found["duty_flow"][i]), needs=("used_npsh3s", "duty_flow"))
+    c.each(
+        "suction_duty_loss",
+        lambda i: c.found["pipe_at_duty"][i] + c.found["fittings_at_duty"][i],
+        needs=("pipe_at_duty", "fittings_at_duty"),
+        where=np.flatnonzero(~square),
+    )
+    c.ask(
+        "npsh_available",
+        cw.npsh_available,
+        "surface_absolute",
+        "vapour_used",
+        "density_used",
+        "liquid_level",
+        "suction_duty_loss",
+    )
+    c.each(
+        "npsh3",
+        lambda i: cw.curve_npsh3(*c.used[i]["npsh3s"], c.found["duty_flow"][i]),
+        needs=("used_npsh3s", "duty_flow"),
+    )
     c.ask("npsh_margin", cw.npsh_margin, "npsh_available", "npsh3")
     c.ask("npsh_ratio", cw.npsh_margin_ratio, "npsh_available", "npsh3")
     bell = np.array([value is not None for value in c.given("bell_diameter")])
@@ -146,8 +234,20 @@ def suction(c):
 def power_region_heat(c):
     # The region goes by the impeller's whole flow, both eyes together.
     c.ask("whole_specific_speed", cw.specific_speed, "speed", "best_flow", "best_head", 1, "stages")
-    c.ask(("region", "least_preferred", "greatest_preferred"), cw.operating_region, "duty_flow", "best_used", "whole_specific_speed", "least_allowed", "greatest_allowed")
-    c.each("efficiency", lambda i: cw.curve_efficiency(*c.used[i]["efficiencies"], c.found["duty_flow"][i]), needs=("used_efficiencies", "duty_flow"))
+    c.ask(
+        ("region", "least_preferred", "greatest_preferred"),
+        cw.operating_region,
+        "duty_flow",
+        "best_used",
+        "whole_specific_speed",
+        "least_allowed",
+        "greatest_allowed",
+    )
+    c.each(
+        "efficiency",
+        lambda i: cw.curve_efficiency(*c.used[i]["efficiencies"], c.found["duty_flow"][i]),
+        needs=("used_efficiencies", "duty_flow"),
+    )
     c.ask("power_input", cw.pump_power_input, "duty_flow", "duty_head", "density_used", "efficiency")
     c.read("motor_fitted", "motor_rating", "kW")
     c.ask("motor_needed", cw.motor_rating_needed, "power_input", "motor_rule", "motor_series")
@@ -155,11 +255,29 @@ def power_region_heat(c):
     c.ask("rise", cw.temperature_rise, "duty_head", "efficiency", "heat_used")
     c.read("least_read", "least_flow", "m3/h")
     c.each("shutoff_head", lambda i: cw.curve_head(*c.used[i]["heads"], 0), needs=("used_heads",))
-    c.each("greatest_head", lambda i: max(c.found["shutoff_head"][i], c.used[i]["heads"][1].max()), needs=("shutoff_head",))
-    c.ask("thermal_flow", cw.thermal_minimum_flow, "shutoff_used", "shutoff_head", "density_used", "heat_used", "rise_allowed")
+    c.each(
+        "greatest_head", lambda i: max(c.found["shutoff_head"][i], c.used[i]["heads"][1].max()), needs=("shutoff_head",)
+    )
+    c.ask(
+        "thermal_flow",
+        cw.thermal_minimum_flow,
+        "shutoff_used",
+        "shutoff_head",
+        "density_used",
+        "heat_used",
+        "rise_allowed",
+    )
     c.read("maker_flow", "least_allowed", "m3/h")
     c.read("greatest_read", "greatest_allowed", "m3/h")
-    c.ask("heating", cw.closed_valve_heating_rate, "shutoff_used", "casing_volume", "density_used", "heat_used", "metal_mass")
+    c.ask(
+        "heating",
+        cw.closed_valve_heating_rate,
+        "shutoff_used",
+        "casing_volume",
+        "density_used",
+        "heat_used",
+        "metal_mass",
+    )
     c.ask("shutoff_rise", cw.pressure_from_head, "greatest_head", "density_used")
 
 
@@ -170,7 +288,12 @@ def shutoff(c):
     c.read("shutoff_used", "shutoff_power", "kW", where=on_liquid)
     c.read("shutoff_on_water", "shutoff_power", "kW", where=on_water)
     c.ask("over_water", cw.relative_density, "density_used", 998.2, where=on_water)
-    c.each("shutoff_used", lambda i: c.found["shutoff_on_water"][i] * c.found["over_water"][i], needs=("shutoff_on_water", "over_water"), where=np.flatnonzero(on_water))
+    c.each(
+        "shutoff_used",
+        lambda i: c.found["shutoff_on_water"][i] * c.found["over_water"][i],
+        needs=("shutoff_on_water", "over_water"),
+        where=np.flatnonzero(on_water),
+    )
 
 
 def run(plant):
@@ -201,7 +324,11 @@ def limit_of(c, key, i):
             raise cw.Refused(f"{INPUT[name].text}: {refused.message}") from None
         low, high, _ = LIMITS.get(name, (-np.inf, np.inf, ""))
         if not low <= number <= high:
-            raise cw.Refused(f"{INPUT[name].text}: {number:g} is beyond what is taken for this limit, {low} to {high} {INPUT[name].unit}.".replace(" –.", "."))
+            raise cw.Refused(
+                f"{INPUT[name].text}: {number:g} is beyond what is taken for this limit, {low} to {high} {INPUT[name].unit}.".replace(
+                    " –.", "."
+                )
+            )
         return number
     if i in c.why.get(name, ()):
         raise cw.Refused(c.why[name][i][1])
@@ -234,7 +361,18 @@ def judge(c):
     for i, words in enumerate(c.verdicts):
         # Of what is refused the topmost result is the cause, whether it is a check or not.
         causes = [key for key in RESULT if i in c.why.get(key, ())]
-        word = "refused" if causes else next((one for one in ("refused", "FAILS", "WATCH") if one in words.values()), "meets")
-        c.worst.append((word, next((key for key in (*causes, *WEIGHT) if key in causes or words[key] == word), None) if word != "meets" else None))
+        word = (
+            "refused"
+            if causes
+            else next((one for one in ("refused", "FAILS", "WATCH") if one in words.values()), "meets")
+        )
+        c.worst.append(
+            (
+                word,
+                next((key for key in (*causes, *WEIGHT) if key in causes or words[key] == word), None)
+                if word != "meets"
+                else None,
+            )
+        )
     order = ("refused", "FAILS", "WATCH", "meets")
     c.order = sorted(range(len(c.pumps)), key=lambda i: order.index(c.worst[i][0]))

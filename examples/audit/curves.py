@@ -45,9 +45,15 @@ def on_the_liquid(c):
             c._refuse("curve_points", i, ("curve_points", c.why["correction"][i][1]))
             continue
         _one(c, i, pump)
-    c.each("curve_points", lambda i: 0.0, where=[i for i in range(len(c.pumps)) if i not in c.why.get("curve_points", ())])
+    c.each(
+        "curve_points", lambda i: 0.0, where=[i for i in range(len(c.pumps)) if i not in c.why.get("curve_points", ())]
+    )
     c.each("shape", lambda i: cw.curve_is_stable(*c.used[i]["heads"])[0], needs=("used_heads",))
-    c.each("used_powers", lambda i: _powers(c, i), needs=("used_flows", "used_heads", "used_efficiencies", "density_used", "shutoff_used"))
+    c.each(
+        "used_powers",
+        lambda i: _powers(c, i),
+        needs=("used_flows", "used_heads", "used_efficiencies", "density_used", "shutoff_used"),
+    )
 
 
 def _needed(c, i, *keys):
@@ -60,19 +66,37 @@ def _needed(c, i, *keys):
 
 def _slurry(c, i, pump):
     factors = _needed(c, i, "slurry_head", "slurry_efficiency")
-    return cw.curve_slurry(*(np.array([read(pump, name, place) for place in range(max(len(given(pump, name)), len(given(pump, "flows"))))])
-                             for name in ("flows", "heads", "efficiencies")), *factors)
+    return cw.curve_slurry(
+        *(
+            np.array(
+                [read(pump, name, place) for place in range(max(len(given(pump, name)), len(given(pump, "flows"))))]
+            )
+            for name in ("flows", "heads", "efficiencies")
+        ),
+        *factors,
+    )
 
 
 def _viscous(c, i, pump, place):
     best = _needed(c, i, "best_head", "best_efficiency", "viscosity_used", "density_used")
-    return cw.viscous_performance(read(pump, "flows", place), read(pump, "heads", place), read(pump, "efficiencies", place), pump.get("best_flow"), best[0], best[1],
-                                  pump.get("speed"), best[2], best[3])
+    return cw.viscous_performance(
+        read(pump, "flows", place),
+        read(pump, "heads", place),
+        read(pump, "efficiencies", place),
+        pump.get("best_flow"),
+        best[0],
+        best[1],
+        pump.get("speed"),
+        best[2],
+        best[3],
+    )
 
 
 def _npsh3(c, i, pump, place):
     best = _needed(c, i, "best_npsh3", "viscous_head")
-    return cw.npsh3_with_viscosity(read(pump, "npsh3s", place), best[0], best[1], pump.get("best_flow"), pump.get("speed"), pump.get("inlet"))
+    return cw.npsh3_with_viscosity(
+        read(pump, "npsh3s", place), best[0], best[1], pump.get("best_flow"), pump.get("speed"), pump.get("inlet")
+    )
 
 
 def _one(c, i, pump):
@@ -92,7 +116,13 @@ def _one(c, i, pump):
         if key == "used_npsh3s":
             return _npsh3(c, i, pump, place) if viscous else read(pump, name, place)
         pick = SERIES.index(key)
-        return _slurry(c, i, pump)[pick][place] if slurry else _viscous(c, i, pump, place)[pick] if runs else read(pump, name, place)
+        return (
+            _slurry(c, i, pump)[pick][place]
+            if slurry
+            else _viscous(c, i, pump, place)[pick]
+            if runs
+            else read(pump, name, place)
+        )
 
     for key in SERIES:
         for place in range(10):
@@ -114,10 +144,16 @@ def _one(c, i, pump):
         if i in c.why.get(key, ()):
             continue
         try:
-            if first == last or any(place not in points[one] for place in range(first, last) for one in ("used_flows", key)):
+            if first == last or any(
+                place not in points[one] for place in range(first, last) for one in ("used_flows", key)
+            ):
                 raise cw.Refused(f"{name}: a point between others is not given.")
-            used[name] = tuple(np.array([points[one][place] for place in range(first, last)]) for one in ("used_flows", key))
-            cw.curve_value(*used[name], used[name][0][0])  # a curve that cannot be read is refused here, with its reason
+            used[name] = tuple(
+                np.array([points[one][place] for place in range(first, last)]) for one in ("used_flows", key)
+            )
+            cw.curve_value(
+                *used[name], used[name][0][0]
+            )  # a curve that cannot be read is refused here, with its reason
         except cw.Refused as refused:
             c._refuse(key, i, (key, refused.message))
     try:
@@ -134,13 +170,18 @@ def _powers(c, i):
     for flow, head in zip(*used["heads"]):
         if flow == 0 or flow in efficiency:
             flows.append(flow)
-            powers.append(c.found["shutoff_used"][i] if flow == 0 else cw.pump_power_input(flow, head, c.found["density_used"][i], efficiency[flow]))
+            powers.append(
+                c.found["shutoff_used"][i]
+                if flow == 0
+                else cw.pump_power_input(flow, head, c.found["density_used"][i], efficiency[flow])
+            )
     used["powers"] = np.array(flows), np.array(powers)
     return 1.0
 
 
 def system_points(c):
     """c.used's system: its head at each flow of the pump's curve."""
+
     def one(i):
         pump, flows = c.pumps[i], c.used[i]["all_flows"]
         if c.found["line_law"][i] == "square":
@@ -148,8 +189,15 @@ def system_points(c):
         else:
             rest = cw.quantity(pump.get("static_head"), "m")
             for line in ("suction", "discharge"):
-                rest = rest + cw.pipe_friction_head(flows, *(pump.get(f"{line}_{part}") for part in ("bore", "length")), pump.get("roughness"), c.found["viscosity_used"][i])
-            c.used[i]["system"] = np.array([cw.system_head(head, c.found["square_part"][i], flow) for head, flow in zip(rest, flows)])
+                rest = rest + cw.pipe_friction_head(
+                    flows,
+                    *(pump.get(f"{line}_{part}") for part in ("bore", "length")),
+                    pump.get("roughness"),
+                    c.found["viscosity_used"][i],
+                )
+            c.used[i]["system"] = np.array(
+                [cw.system_head(head, c.found["square_part"][i], flow) for head, flow in zip(rest, flows)]
+            )
         return 1.0
 
     c.each("used_system", one, needs=("used_flows", "line_law", "resistance", "square_part"))

@@ -25,7 +25,13 @@ def _regions(axes, c, i):
         return
     low, high = c.found["maker_flow"][i], c.found["greatest_read"][i]
     axes.axvspan(low, high, color=ALLOWABLE, lw=0, label="allowable region")
-    axes.axvspan(max(low, c.found["least_preferred"][i]), min(high, c.found["greatest_preferred"][i]), color=PREFERRED, lw=0, label="preferred region")
+    axes.axvspan(
+        max(low, c.found["least_preferred"][i]),
+        min(high, c.found["greatest_preferred"][i]),
+        color=PREFERRED,
+        lw=0,
+        label="preferred region",
+    )
 
 
 def _heads(axes, c, i):
@@ -40,13 +46,17 @@ def _heads(axes, c, i):
         axes.plot(flows, cw.curve_head(at, heads, flows), color=PUMP, lw=2, label="pump on the liquid")
         axes.plot(at, heads, ".", color=PUMP, ms=4)
         if _known(c, "used_system", i):
-            axes.plot(flows, cw.curve_head(used["all_flows"], used["system"], flows), color=SYSTEM, lw=2, label="system")
+            axes.plot(
+                flows, cw.curve_head(used["all_flows"], used["system"], flows), color=SYSTEM, lw=2, label="system"
+            )
     if _known(c, "system_head", i):
         axes.plot(c.found["wanted"][i], c.found["system_head"][i], "x", color=INK, ms=7, mew=1.6, label="flow wanted")
     if _known(c, "duty_head", i):
         axes.plot(c.found["duty_flow"][i], c.found["duty_head"][i], "o", color=DUTY, ms=7, label="duty")
     axes.set_xlim(left=0)
-    _from_zero(axes, 1.4 * used["heads"][1].max() if _known(c, "used_heads", i) else np.inf)  # a steep system's curve must not flatten the pump's
+    _from_zero(
+        axes, 1.4 * used["heads"][1].max() if _known(c, "used_heads", i) else np.inf
+    )  # a steep system's curve must not flatten the pump's
 
 
 def _from_zero(axes, most=np.inf):
@@ -62,7 +72,11 @@ def _suction(axes, c, i):
         axes.plot(flows, cw.curve_npsh3(at, npsh3s, flows), color=NPSH, lw=2, label="NPSH3")
         if _known(c, "npsh_available", i):
             losses = cw.system_head(0, c.found["suction_resistance"][i], flows)
-            offered = cw.npsh_available(*(c.found[key][i] for key in ("surface_absolute", "vapour_used", "density_used")), pump["liquid_level"], losses)
+            offered = cw.npsh_available(
+                *(c.found[key][i] for key in ("surface_absolute", "vapour_used", "density_used")),
+                pump["liquid_level"],
+                losses,
+            )
             axes.plot(flows, offered, color=SYSTEM, lw=2, label="NPSH available")
     if _known(c, "npsh3", i):
         axes.plot(c.found["duty_flow"][i], c.found["npsh3"][i], "o", color=DUTY, ms=6)
@@ -91,7 +105,9 @@ def _title(figure, c, i):
 
 def _one(c, i, path):
     figure = plt.figure(figsize=(8.2, 8.4))
-    grid = figure.add_gridspec(3, 1, height_ratios=(2.2, 1, 1), left=0.095, right=0.97, top=0.915, bottom=0.065, hspace=0.12)
+    grid = figure.add_gridspec(
+        3, 1, height_ratios=(2.2, 1, 1), left=0.095, right=0.97, top=0.915, bottom=0.065, hspace=0.12
+    )
     top = figure.add_subplot(grid[0])
     parts = [top, figure.add_subplot(grid[1], sharex=top), figure.add_subplot(grid[2], sharex=top)]
     for axes, drawing, label in zip(parts, (_heads, _suction, _power), ("Head, m", "NPSH, m", "Power input, kW")):
@@ -102,7 +118,9 @@ def _one(c, i, path):
         handles, labels = axes.get_legend_handles_labels()
         skip = 0 if axes is top else sum("region" in label for label in labels)  # the regions are told once
         if len(handles) > skip:
-            axes.legend(handles[skip:], labels[skip:], fontsize=7.5, loc="best", framealpha=0.9, ncol=2 if axes is top else 1)
+            axes.legend(
+                handles[skip:], labels[skip:], fontsize=7.5, loc="best", framealpha=0.9, ncol=2 if axes is top else 1
+            )
         axes.tick_params(labelbottom=axes is parts[-1])
     parts[-1].set_xlabel("Flow, m³/h")
     _title(figure, c, i)
@@ -114,13 +132,22 @@ def _overview(plant, c, path):
     columns = 3
     rows = -(-len(c.pumps) // columns)
     figure, table = plt.subplots(rows, columns, figsize=(12.5, 3.15 * rows + 1.1), squeeze=False)
-    for axes in table.flat[len(c.pumps):]:
+    for axes in table.flat[len(c.pumps) :]:
         axes.set_visible(False)
     for axes, i in zip(table.flat, c.order):
         _heads(axes, c, i)
         word = c.worst[i][0]
-        axes.set_title(f"{c.pumps[i]['tag']}  {c.pumps[i]['service']}", fontsize=9.5, loc="left", weight="bold", color=INK, pad=17)
-        axes.text(0, 1.025, word if word == "meets" else f"{word}: {worst_check(c, i)}", transform=axes.transAxes, fontsize=8.5, color=VERDICT[word])
+        axes.set_title(
+            f"{c.pumps[i]['tag']}  {c.pumps[i]['service']}", fontsize=9.5, loc="left", weight="bold", color=INK, pad=17
+        )
+        axes.text(
+            0,
+            1.025,
+            word if word == "meets" else f"{word}: {worst_check(c, i)}",
+            transform=axes.transAxes,
+            fontsize=8.5,
+            color=VERDICT[word],
+        )
         axes.tick_params(labelsize=7.5)
         axes.grid(color="#dfe6e4", lw=0.5)
         axes.set_axisbelow(True)
@@ -133,7 +160,15 @@ def _overview(plant, c, path):
         keys.update((label, handle) for handle, label in zip(*axes.get_legend_handles_labels()))
     high = figure.get_figheight()
     figure.legend(keys.values(), keys.keys(), loc="lower center", ncol=len(keys) or 1, fontsize=8.5, frameon=False)
-    figure.suptitle(f"{plant['works']}, {plant['unit']}: pumps and their systems, gravest first", x=0.06, y=1 - 0.22 / high, ha="left", fontsize=13, weight="bold", color=INK)
+    figure.suptitle(
+        f"{plant['works']}, {plant['unit']}: pumps and their systems, gravest first",
+        x=0.06,
+        y=1 - 0.22 / high,
+        ha="left",
+        fontsize=13,
+        weight="bold",
+        color=INK,
+    )
     figure.subplots_adjust(left=0.06, right=0.985, top=1 - 0.95 / high, bottom=0.85 / high, hspace=0.48, wspace=0.16)
     figure.savefig(path, dpi=110)
     plt.close(figure)

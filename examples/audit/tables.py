@@ -7,9 +7,20 @@ from writer.results import RESULT, WEIGHT
 from .checks import RESTS_UPON, limit_of
 
 # name of the result, head, unit, decimals
-COLUMNS = (("wanted", "flow wanted", "m³/h", 1), ("duty_flow", "duty flow", "m³/h", 1), ("duty_head", "duty head", "m", 1), ("efficiency", "eff.", "–", 3),
-           ("npsh_available", "NPSHA", "m", 2), ("npsh3", "NPSH3", "m", 2), ("npsh_ratio", "ratio", "–", 2), ("power_input", "power", "kW", 2),
-           ("motor_needed", "motor needed", "kW", 1), ("motor_fitted", "fitted", "kW", 1), ("rise", "rise", "K", 2), ("region", "region", "", 0))
+COLUMNS = (
+    ("wanted", "flow wanted", "m³/h", 1),
+    ("duty_flow", "duty flow", "m³/h", 1),
+    ("duty_head", "duty head", "m", 1),
+    ("efficiency", "eff.", "–", 3),
+    ("npsh_available", "NPSHA", "m", 2),
+    ("npsh3", "NPSH3", "m", 2),
+    ("npsh_ratio", "ratio", "–", 2),
+    ("power_input", "power", "kW", 2),
+    ("motor_needed", "motor needed", "kW", 1),
+    ("motor_fitted", "fitted", "kW", 1),
+    ("rise", "rise", "K", 2),
+    ("region", "region", "", 0),
+)
 
 
 def _cell(c, key, i, places):
@@ -25,14 +36,25 @@ def worst_check(c, i):
 
 
 def register(c):
-    lines = [["tag", "service"] + [head for _, head, _, _ in COLUMNS] + ["verdict", "worst check"],
-             ["", ""] + [unit for _, _, unit, _ in COLUMNS] + ["", ""]]
+    lines = [
+        ["tag", "service"] + [head for _, head, _, _ in COLUMNS] + ["verdict", "worst check"],
+        ["", ""] + [unit for _, _, unit, _ in COLUMNS] + ["", ""],
+    ]
     for i in c.order:
-        lines.append([c.pumps[i]["tag"], c.pumps[i]["service"]] + [_cell(c, key, i, places) for key, _, _, places in COLUMNS] + [c.worst[i][0], worst_check(c, i)])
+        lines.append(
+            [c.pumps[i]["tag"], c.pumps[i]["service"]]
+            + [_cell(c, key, i, places) for key, _, _, places in COLUMNS]
+            + [c.worst[i][0], worst_check(c, i)]
+        )
     widths = [max(len(line[column]) for line in lines) for column in range(len(lines[0]))]
     left = {0, 1, len(widths) - 3, len(widths) - 2, len(widths) - 1}
-    text = ["  ".join(f"{cell:<{width}}" if column in left else f"{cell:>{width}}" for column, (cell, width) in enumerate(zip(line, widths))).rstrip()
-            for line in lines]
+    text = [
+        "  ".join(
+            f"{cell:<{width}}" if column in left else f"{cell:>{width}}"
+            for column, (cell, width) in enumerate(zip(line, widths))
+        ).rstrip()
+        for line in lines
+    ]
     return "\n".join(text[:2] + ["-" * max(map(len, text))] + text[2:])
 
 
@@ -50,7 +72,9 @@ def findings(c):
             elif key == "region":
                 what = f"{c.found[key][i]}; preferred {c.found['least_preferred'][i]:.1f} to {c.found['greatest_preferred'][i]:.1f} m³/h"
             else:
-                what = f"{c.found[key][i]:.{one.places}f} {one.unit}, should be {one.limit[0]} {limit_of(c, key, i):.{one.places}f}".replace(" –,", ",")
+                what = f"{c.found[key][i]:.{one.places}f} {one.unit}, should be {one.limit[0]} {limit_of(c, key, i):.{one.places}f}".replace(
+                    " –,", ","
+                )
             lines.append(f"{c.pumps[i]['tag']:<7} {word:<6} {one.text}: {what}")
     return "\n".join(lines) or "none"
 
@@ -68,7 +92,9 @@ def refusals(c):
             checks = [RESULT[key].text for key in WEIGHT if key in keys]
             if checks:
                 lines += textwrap.wrap(f"{c.pumps[i]['tag']:<7} {sentence}", 118, subsequent_indent=" " * 8)
-                lines += textwrap.wrap("leaves open: " + ", ".join(checks), 118, initial_indent=" " * 8, subsequent_indent=" " * 10)
+                lines += textwrap.wrap(
+                    "leaves open: " + ", ".join(checks), 118, initial_indent=" " * 8, subsequent_indent=" " * 10
+                )
     return "\n".join(lines) or "none"
 
 

@@ -31,7 +31,7 @@ def compare(c, path):
     seen, compared, differing = set(), 0, []
     tags = [" ".join(str(pump["tag"]).split()) for pump in c.pumps]
     for key, label, values in checks_sheet(path):
-        if key == "Tag" and values[:len(tags)] != tags:
+        if key == "Tag" and values[: len(tags)] != tags:
             return 0, [f"the workbook's pumps are {values[:len(tags)]}"]
         words = None
         if key in seen and key in WEIGHT:  # the second time it is the verdict

@@ -1,5 +1,5 @@
 """One pump in several operating cases: what differs is typed, all else is the sheet Data's, and of each check the worst case leads."""
-from . import results
+from . import points, results, verdicts
 from .inputs import INPUT, INPUTS, POINTS, SERIES, USED
 from .looking import Looking, column_of, foot, title
 from .odf import Sheet, reference
@@ -9,17 +9,36 @@ CASES = 5
 WIDTHS = [5.6, 1.5, 3.4] + [2.5, 1.6] * CASES
 TEXT, UNIT, WORST = 0, 1, 2
 LAST = 2 + 2 * CASES  # of what is printed; beyond it a column a case tells why a result is refused
-VARIED = ("flow", "least_flow", "temperature", "density", "vapour_pressure", "viscosity", "solids_fraction", "surface_pressure", "liquid_level", "static_head", "equipment_loss")
+VARIED = (
+    "flow",
+    "least_flow",
+    "temperature",
+    "density",
+    "vapour_pressure",
+    "viscosity",
+    "solids_fraction",
+    "surface_pressure",
+    "liquid_level",
+    "static_head",
+    "equipment_loss",
+)
 # What is given by a value belongs to the temperature on Data: at another it must be given anew. Typed here it goes before any other source.
 WITH_TEMPERATURE = {"density": "density_by", "vapour_pressure": "vapour_by", "viscosity": "viscosity_by"}
-TYPED = {"density_used": ("density", 'AND({typed}<>"";{by}="water")'), "vapour_used": ("vapour_pressure", '{typed}<>""'), "viscosity_used": ("viscosity", '{typed}<>""')}
+TYPED = {
+    "density_used": ("density", 'AND({typed}<>"";{by}="water")'),
+    "vapour_used": ("vapour_pressure", '{typed}<>""'),
+    "viscosity_used": ("viscosity", '{typed}<>""'),
+}
 GIVEN = [one.key for one in SERIES]
 NOT_INPUTS = ("tag", "service", "liquid", "pump")
 ALL = [one.key for one in INPUTS if one.key not in NOT_INPUTS]
 
 SOURCES = ("As on the sheet Service: the same calls, with what is typed here in place of the values of Data.",)
-CAUTIONS = ("A case is as good as its worst input: take the highest temperature with the lowest level, the heaviest and coldest liquid with the greatest flow, the line as it can be, not as it "
-            "was designed.", "At a flow that is given (end of curve) the check of the system's head falls away: the system must be able to bring the pump there.")
+CAUTIONS = (
+    "A case is as good as its worst input: take the highest temperature with the lowest level, the heaviest and coldest liquid with the greatest flow, the line as it can be, not as it "
+    "was designed.",
+    "At a flow that is given (end of curve) the check of the system's head falls away: the system must be able to bring the pump there.",
+)
 
 
 class Cases:
@@ -52,8 +71,8 @@ class Cases:
                 return ALTITUDE
             if name == "bad_cell":
                 return bad_cell(one, one("bad_series"), one("bad_point"))
-            if name in results.PAIRS:
-                return results.pair(*(one(part) for part in results.PAIRS[name]))
+            if name in points.PAIRS:
+                return points.pair(*(one(part) for part in points.PAIRS[name]))
             if name in self.first:  # a series of this sheet
                 return reference("", self.first[name], 3 + 2 * case, self.first[name] + POINTS - 1, 3 + 2 * case)
             if name in self.row:
@@ -70,7 +89,13 @@ class Cases:
         put(3, 3, self.case["tag"], "InputTag", across=2, validation="tags")
         put(3, 5, "Typed here for", "Box", across=2)
         put(3, 7, self.case["tag"], "BoxInput", across=2, validation="tags")
-        put(3, 9, f'=IF(TRIM([.$D$4])=TRIM([.$H$4]);"";"What is typed on this sheet is for "&[.$H$4]&": nothing here holds for "&[.$D$4]&".")', "Banner", across=4)
+        put(
+            3,
+            9,
+            f'=IF(TRIM([.$D$4])=TRIM([.$H$4]);"";"What is typed on this sheet is for "&[.$H$4]&": nothing here holds for "&[.$D$4]&".")',
+            "Banner",
+            across=4,
+        )
         sheet.condition(3, 9, 3, 12, '[.$J$4]<>""', "Alarm")
         self.line(4, "Column on the sheet Data", None)
         put(4, 3, column_of(self.places, reference("", 3, 3)), "Value0", across=2)
@@ -87,7 +112,9 @@ class Cases:
         for case in range(CASES):
             put(names, 3 + 2 * case, cases[case].get("case") if case < len(cases) else None, "InputText", across=2)
         typed = {}
-        rows = [(key, INPUT[key].text.strip(), INPUT[key].unit) for key in VARIED] + [("at", "Looked at this flow, not at the duty", "m³/h")]
+        rows = [(key, INPUT[key].text.strip(), INPUT[key].unit) for key in VARIED] + [
+            ("at", "Looked at this flow, not at the duty", "m³/h")
+        ]
         for index, (key, text, unit) in enumerate(rows, row + 2):
             typed[key] = index
             self.line(index, text, unit, "typed")
@@ -130,7 +157,7 @@ class Cases:
                 self.sheet.breaks.add(row)
             self.first[one.key] = row
             row += POINTS
-        for key, _ in results.POINTS_FACTS:
+        for key, _ in points.POINTS_FACTS:
             self.row[key] = row
             row += 1
         return row + 1
@@ -143,7 +170,11 @@ class Cases:
             for case in range(CASES):
                 value = self.look.value(key)
                 if key in WITH_TEMPERATURE:
-                    by, temperature, own = self.find(case)(WITH_TEMPERATURE[key]), self.cell(typed["temperature"], case, True), self.cell(typed[key], case, True)
+                    by, temperature, own = (
+                        self.find(case)(WITH_TEMPERATURE[key]),
+                        self.cell(typed["temperature"], case, True),
+                        self.cell(typed[key], case, True),
+                    )
                     source = f'OR({by}="value";{by}="slurry")'
                     value = f'IF({own}<>"";IF({source};{own};"");IF(AND({temperature}<>"";{source});NA();{value}))'
                 elif key in VARIED:
@@ -154,7 +185,11 @@ class Cases:
         for one in SERIES:
             for point in range(POINTS):
                 row = self.first[one.key] + point
-                self.line(row, f"On water: {one.text.lower() if one.key != 'npsh3s' else one.text}, point {point + 1}", one.unit)
+                self.line(
+                    row,
+                    f"On water: {one.text.lower() if one.key != 'npsh3s' else one.text}, point {point + 1}",
+                    one.unit,
+                )
                 for case in range(CASES):
                     cell = f"INDEX({self.look.value(one.key)};{point + 1})"
                     self.sheet.put(row, 3 + 2 * case, f'=IF(ISERROR([.$D$5]);"";IF({cell}="";"";{cell}))', "TextRight")
@@ -172,7 +207,11 @@ class Cases:
                 find, at = self.find(case), self.cell(typed["at"], case, True)
                 formula, refusal, name = fill(one.formula, find), fill(one.refusal, find), self.cell(names, case, True)
                 if one.key in named:
-                    given = f'CW.QUANTITY({at};"m³/h")' if one.key == "duty_flow" else f"CW.CURVE_HEAD({find('on_heads')};{find('duty_flow')})"
+                    given = (
+                        f'CW.QUANTITY({at};"m³/h")'
+                        if one.key == "duty_flow"
+                        else f"CW.CURVE_HEAD({find('on_heads')};{find('duty_flow')})"
+                    )
                     formula = f'IF({at}="";{formula};{given})'
                 if one.key in TYPED:
                     key, condition = TYPED[one.key]
@@ -181,12 +220,27 @@ class Cases:
                     formula = f'IF({condition};CW.QUANTITY({own};"{INPUT[key].unit}");{formula})'
                     waits = f'IF(AND({self.cell(typed["temperature"], case, True)}<>"";{own}="");"give it for this temperature";"")'
                     refusal = f'IF({waits}="";{refusal};{waits})'
-                put(row, 3 + 2 * case, f'=IF({name}="";"";IF(TRIM([.$D$4])=TRIM([.$H$4]);{formula};NA()))', "TextRight" if one.key in results.TEXTS else f"Value{one.places}")
+                put(
+                    row,
+                    3 + 2 * case,
+                    f'=IF({name}="";"";IF(TRIM([.$D$4])=TRIM([.$H$4]);{formula};NA()))',
+                    "TextRight" if one.key in results.TEXTS else f"Value{one.places}",
+                )
                 value = self.cell(row, case)
                 put(row, 4 + 2 * case, f'=IF({name}="";"";IF(ISERROR({value});"refused";""))', "Verdict")
-                put(row, LAST + 1 + case, f'=IF(ISERROR({value});IFERROR(IF({refusal}="";"";{name}&", {one.text}: "&{refusal});"");"")', "Text")
+                put(
+                    row,
+                    LAST + 1 + case,
+                    f'=IF(ISERROR({value});IFERROR(IF({refusal}="";"";{name}&", {one.text}: "&{refusal});"");"")',
+                    "Text",
+                )
             whys = reference("", row, LAST + 1, row, LAST + CASES)
-            put(row, WORST, f'=IF(SUMPRODUCT(({whys}<>"")*1)>0;"refused: see the first page";{fill(one.words, self.find(0))})', "Small")
+            put(
+                row,
+                WORST,
+                f'=IF(SUMPRODUCT(({whys}<>"")*1)>0;"refused: see the first page";{fill(one.words, self.find(0))})',
+                "Small",
+            )
         for case in range(CASES):
             put(self.groups[results.GROUPS[0]], LAST + 1 + case, None, "Head")
         self.curves(names)
@@ -209,16 +263,27 @@ class Cases:
                             return self.cell(self.first[key] + point, case, key in GIVEN)
                         return find(name)
 
-                    put(first + point, 3 + 2 * case, f'=IF({self.cell(names, case, True)}="";"";{fill(results.point(series.key), at_point)})', "Value3")
+                    put(
+                        first + point,
+                        3 + 2 * case,
+                        f'=IF({self.cell(names, case, True)}="";"";{fill(points.point(series.key), at_point)})',
+                        "Value3",
+                    )
                     put(first + point, 4 + 2 * case, None, "Label")
-        for key, formula in results.POINTS_FACTS:
+        for key, formula in points.POINTS_FACTS:
             row = self.row[key]
-            self.line(row, results.fact_text(key), None)
+            self.line(row, points.fact_text(key), None)
             for case in range(CASES):
                 find = self.find(case)
                 point = fact_point(find, find("bad_point"))
                 shown = fill(formula, lambda name: point[name] if name in point else find(name))
-                put(row, 3 + 2 * case, f'=IF({self.cell(names, case, True)}="";"";{shown})', "Reason" if key == "bad_text" else "Value0", across=2)
+                put(
+                    row,
+                    3 + 2 * case,
+                    f'=IF({self.cell(names, case, True)}="";"";{shown})',
+                    "Reason" if key == "bad_text" else "Value0",
+                    across=2,
+                )
 
     def verdicts(self, row, names):
         """Each check: the worst case's name and its distance from the limit, then every case's value and word."""
@@ -233,12 +298,25 @@ class Cases:
             scores = []
             for case in range(CASES):
                 find, name, value = self.find(case), self.cell(names, case, True), self.cell(index, case)
-                skipped = f'AND({self.cell(self.row["at"], case, True)}<>"";TRUE())' if key == "pump_head" else "FALSE()"
-                put(index, 3 + 2 * case, f'=IF({name}="";"";IF({skipped};"–";{self.cell(self.row[key], case)}))', "TextRight" if key in results.TEXTS else f"Value{one.places}")
-                limit = fill(results.limit(one), find)
-                put(index, 4 + 2 * case, f'=IF({name}="";"";{results.verdict(one, value, limit)})', "Verdict")
+                skipped = (
+                    f'AND({self.cell(self.row["at"], case, True)}<>"";TRUE())' if key == "pump_head" else "FALSE()"
+                )
+                put(
+                    index,
+                    3 + 2 * case,
+                    f'=IF({name}="";"";IF({skipped};"–";{self.cell(self.row[key], case)}))',
+                    "TextRight" if key in results.TEXTS else f"Value{one.places}",
+                )
+                limit = fill(verdicts.limit(one), find)
+                put(index, 4 + 2 * case, f'=IF({name}="";"";{verdicts.verdict(one, value, limit)})', "Verdict")
                 word = reference("", index, 4 + 2 * case)
-                ratio = f"IFERROR({value}/{limit};0)" if one.limit[0] == "≤" else f"IFERROR({limit}/{value};0)" if one.limit[0] == "≥" else "0"
+                ratio = (
+                    f"IFERROR({value}/{limit};0)"
+                    if one.limit[0] == "≤"
+                    else f"IFERROR({limit}/{value};0)"
+                    if one.limit[0] == "≥"
+                    else "0"
+                )
                 graded = f'IF({word}="refused";4000;IF({word}="FAILS";3000;IF({word}="WATCH";2000;IF({word}="meets";1000;0))))'
                 scores.append(f"{graded}+MAX(0;MIN(999;{ratio}))")
             most = f'MAX({";".join(scores)})'
@@ -252,11 +330,29 @@ class Cases:
             column = 3 + 2 * case
             found = reference("", result_rows[0], column, result_rows[1], column)
             words = reference("", every[0], column + 1, every[-1], column + 1)
-            put(top, column, f'=IF({self.cell(names, case, True)}="";"";{results.overall(found, words)})', "VerdictBox", across=2)
+            put(
+                top,
+                column,
+                f'=IF({self.cell(names, case, True)}="";"";{verdicts.overall(found, words)})',
+                "VerdictBox",
+                across=2,
+            )
         block = reference("", self.row[results.RESULTS[0].key], LAST + 1, self.last_result, LAST + CASES)
-        put(every[-1] + 1, 0, f'=IF(SUMPRODUCT(({block}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{block});900))', "Note", across=LAST + 1)
+        put(
+            every[-1] + 1,
+            0,
+            f'=IF(SUMPRODUCT(({block}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{block});900))',
+            "Note",
+            across=LAST + 1,
+        )
         self.sheet.heights[every[-1] + 1] = 1.3
-        order = "".join(f'IF(COUNTIF([.$D${top + 1}:.$M${top + 1}];"{word}")>0;"{word}";' for word in ("refused", "FAILS", "WATCH")) + '"meets")))'
+        order = (
+            "".join(
+                f'IF(COUNTIF([.$D${top + 1}:.$M${top + 1}];"{word}")>0;"{word}";'
+                for word in ("refused", "FAILS", "WATCH")
+            )
+            + '"meets")))'
+        )
         put(top, WORST, f'=IF(TRIM([.$D$4])="";"";IF(ISERROR([.$D$5]);"no pump of this tag";{order}))', "VerdictBox")
 
 

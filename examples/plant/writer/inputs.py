@@ -11,75 +11,85 @@ def _group(group, *rows):
 
 
 INPUTS = (
-    _group("Pump",
-           ("tag", "Tag", ""),
-           ("service", "Service", ""),
-           ("liquid", "Liquid", ""),
-           ("pump", "Form of pump", ""))
-    + _group("Duty and liquid",
-             ("flow", "Flow wanted", "m³/h"),
-             ("least_flow", "Least flow the process takes", "m³/h"),
-             ("temperature", "Temperature at the pump", "°C"),
-             ("density_by", "Density from", "choose"),
-             ("density", "Density; of the carrier of a slurry", "kg/m³"),
-             ("solids_density", "Density of the solids", "kg/m³"),
-             ("solids_fraction", "Solids, share by mass", "–"),
-             ("solids_size", "Solids, median size", "mm"),
-             ("vapour_by", "Vapour pressure from", "choose"),
-             ("vapour_pressure", "Vapour pressure", "bar(a)"),
-             ("vapour_t1", "  first point: temperature", "°C"),
-             ("vapour_p1", "  first point: vapour pressure", "bar(a)"),
-             ("vapour_t2", "  second point: temperature", "°C"),
-             ("vapour_p2", "  second point: vapour pressure", "bar(a)"),
-             ("viscosity_by", "Viscosity from", "choose"),
-             ("viscosity", "Kinematic viscosity", "mm²/s"),
-             ("viscosity_t1", "  first point: temperature", "°C"),
-             ("viscosity_1", "  first point: viscosity", "mm²/s"),
-             ("viscosity_t2", "  second point: temperature", "°C"),
-             ("viscosity_2", "  second point: viscosity", "mm²/s"),
-             ("specific_heat", "Specific heat; water's is found", "kJ/(kg K)"))
-    + _group("Suction",
-             ("surface_pressure", "Pressure on the surface", "bar(g)"),
-             ("liquid_level", "Surface above the NPSH datum", "m"),
-             ("suction_bore", "Line bore", "mm"),
-             ("suction_length", "Line length", "m"),
-             ("suction_k", "Fittings, sum of K", "–"),
-             ("roughness", "Roughness of both lines", "mm"),
-             ("bell_diameter", "Bell diameter; none: empty", "mm"),
-             ("submergence", "Submergence of the bell", "m"))
-    + _group("System",
-             ("static_head", "Static head", "m"),
-             ("discharge_bore", "Line bore", "mm"),
-             ("discharge_length", "Line length", "m"),
-             ("discharge_k", "Fittings, sum of K", "–"),
-             ("equipment_loss", "Equipment and control valve", "m"))
-    + _group("Pump data",
-             ("speed", "Speed", "1/min"),
-             ("eyes", "Impeller eyes", "–"),
-             ("stages", "Stages", "–"),
-             ("inlet", "Inlet", "choose"),
-             ("best_flow", "Best efficiency flow", "m³/h"),
-             ("least_allowed", "Maker's least flow", "m³/h"),
-             ("greatest_allowed", "Maker's greatest flow", "m³/h"),
-             ("correct_for", "Correct the curve for", "choose"),
-             ("impeller_diameter", "Impeller diameter; for solids", "mm"),
-             ("slurry_by", "Loss by solids after", "choose"),
-             ("shutoff_power", "Power at closed valve", "kW"),
-             ("shutoff_on", "  found by the maker on", "choose"),
-             ("casing_volume", "Liquid in the casing", "L"),
-             ("metal_mass", "Metal that is heated with it", "kg"))
-    + _group("Motor",
-             ("motor_rating", "Motor fitted", "kW"),
-             ("motor_rule", "Margin by", "choose"),
-             ("motor_series", "Ratings listed", "choose"))
-    + _group("Limits applied",
-             ("margin_wanted", "NPSH margin, least", "m"),
-             ("ratio_wanted", "NPSH margin ratio, least", "–"),
-             ("suction_velocity_limit", "Suction velocity, most", "m/s"),
-             ("discharge_velocity_limit", "Discharge velocity, most", "m/s"),
-             ("suction_speed_limit", "Suction specific speed, most", "–"),
-             ("rise_allowed", "Temperature rise, most", "K"),
-             ("shutoff_allowed", "Closed-valve pressure rise, most", "bar"))
+    _group(
+        "Pump", ("tag", "Tag", ""), ("service", "Service", ""), ("liquid", "Liquid", ""), ("pump", "Form of pump", "")
+    )
+    + _group(
+        "Duty and liquid",
+        ("flow", "Flow wanted", "m³/h"),
+        ("least_flow", "Least flow the process takes", "m³/h"),
+        ("temperature", "Temperature at the pump", "°C"),
+        ("density_by", "Density from", "choose"),
+        ("density", "Density; of the carrier of a slurry", "kg/m³"),
+        ("solids_density", "Density of the solids", "kg/m³"),
+        ("solids_fraction", "Solids, share by mass", "–"),
+        ("solids_size", "Solids, median size", "mm"),
+        ("vapour_by", "Vapour pressure from", "choose"),
+        ("vapour_pressure", "Vapour pressure", "bar(a)"),
+        ("vapour_t1", "  first point: temperature", "°C"),
+        ("vapour_p1", "  first point: vapour pressure", "bar(a)"),
+        ("vapour_t2", "  second point: temperature", "°C"),
+        ("vapour_p2", "  second point: vapour pressure", "bar(a)"),
+        ("viscosity_by", "Viscosity from", "choose"),
+        ("viscosity", "Kinematic viscosity", "mm²/s"),
+        ("viscosity_t1", "  first point: temperature", "°C"),
+        ("viscosity_1", "  first point: viscosity", "mm²/s"),
+        ("viscosity_t2", "  second point: temperature", "°C"),
+        ("viscosity_2", "  second point: viscosity", "mm²/s"),
+        ("specific_heat", "Specific heat; water's is found", "kJ/(kg K)"),
+    )
+    + _group(
+        "Suction",
+        ("surface_pressure", "Pressure on the surface", "bar(g)"),
+        ("liquid_level", "Surface above the NPSH datum", "m"),
+        ("suction_bore", "Line bore", "mm"),
+        ("suction_length", "Line length", "m"),
+        ("suction_k", "Fittings, sum of K", "–"),
+        ("roughness", "Roughness of both lines", "mm"),
+        ("bell_diameter", "Bell diameter; none: empty", "mm"),
+        ("submergence", "Submergence of the bell", "m"),
+    )
+    + _group(
+        "System",
+        ("static_head", "Static head", "m"),
+        ("discharge_bore", "Line bore", "mm"),
+        ("discharge_length", "Line length", "m"),
+        ("discharge_k", "Fittings, sum of K", "–"),
+        ("equipment_loss", "Equipment and control valve", "m"),
+    )
+    + _group(
+        "Pump data",
+        ("speed", "Speed", "1/min"),
+        ("eyes", "Impeller eyes", "–"),
+        ("stages", "Stages", "–"),
+        ("inlet", "Inlet", "choose"),
+        ("best_flow", "Best efficiency flow", "m³/h"),
+        ("least_allowed", "Maker's least flow", "m³/h"),
+        ("greatest_allowed", "Maker's greatest flow", "m³/h"),
+        ("correct_for", "Correct the curve for", "choose"),
+        ("impeller_diameter", "Impeller diameter; for solids", "mm"),
+        ("slurry_by", "Loss by solids after", "choose"),
+        ("shutoff_power", "Power at closed valve", "kW"),
+        ("shutoff_on", "  found by the maker on", "choose"),
+        ("casing_volume", "Liquid in the casing", "L"),
+        ("metal_mass", "Metal that is heated with it", "kg"),
+    )
+    + _group(
+        "Motor",
+        ("motor_rating", "Motor fitted", "kW"),
+        ("motor_rule", "Margin by", "choose"),
+        ("motor_series", "Ratings listed", "choose"),
+    )
+    + _group(
+        "Limits applied",
+        ("margin_wanted", "NPSH margin, least", "m"),
+        ("ratio_wanted", "NPSH margin ratio, least", "–"),
+        ("suction_velocity_limit", "Suction velocity, most", "m/s"),
+        ("discharge_velocity_limit", "Discharge velocity, most", "m/s"),
+        ("suction_speed_limit", "Suction specific speed, most", "–"),
+        ("rise_allowed", "Temperature rise, most", "K"),
+        ("shutoff_allowed", "Closed-valve pressure rise, most", "bar"),
+    )
 )
 INPUT = {one.key: one for one in INPUTS}
 IDENTITY = [one.key for one in INPUTS if one.group == "Pump"]
@@ -99,13 +109,22 @@ CHOICES = {
 # Series: room for ten points; a shorter curve leaves the last cells empty.
 POINTS = 10
 Series = namedtuple("Series", "key text unit")
-SERIES = (Series("flows", "Flow", "m³/h"), Series("heads", "Head", "m"),
-          Series("efficiencies", "Efficiency", "–"), Series("npsh3s", "NPSH3", "m"))
+SERIES = (
+    Series("flows", "Flow", "m³/h"),
+    Series("heads", "Head", "m"),
+    Series("efficiencies", "Efficiency", "–"),
+    Series("npsh3s", "NPSH3", "m"),
+)
 ORDINATES = ("heads", "efficiencies", "npsh3s")  # each may have its own first and last point
 # The same curve on the liquid that is pumped.
-USED = (Series("used_flows", "Flow", "m³/h"), Series("used_heads", "Head", "m"), Series("used_efficiencies", "Efficiency", "–"),
-        Series("used_npsh3s", "NPSH3", "m"), Series("used_powers", "Power input", "kW"),
-        Series("used_system", "Head of the system", "m"))
+USED = (
+    Series("used_flows", "Flow", "m³/h"),
+    Series("used_heads", "Head", "m"),
+    Series("used_efficiencies", "Efficiency", "–"),
+    Series("used_npsh3s", "NPSH3", "m"),
+    Series("used_powers", "Power input", "kW"),
+    Series("used_system", "Head of the system", "m"),
+)
 
 # Where an input is not used, by the words of others: a condition with inputs' names in braces.
 IDLE = {

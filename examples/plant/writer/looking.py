@@ -1,5 +1,5 @@
 """What is known of one pump, looked up on Data, Curves and Checks by its column's number; and the head of a sheet that is not one pump's."""
-from . import results
+from . import points
 from .odf import reference
 from .pump_columns import ALTITUDE, FIRST, WORKS, works_line
 
@@ -31,12 +31,12 @@ class Looking:
 
     def pair(self, name, skip="0"):
         """Flows and ordinates between the curve's own ends; skip: points left out at its beginning."""
-        flows, ordinates, first, last = (self.value(part) for part in results.PAIRS[name])
-        return results.pair(flows, ordinates, f"{first}+{skip}" if skip != "0" else first, last)
+        flows, ordinates, first, last = (self.value(part) for part in points.PAIRS[name])
+        return points.pair(flows, ordinates, f"{first}+{skip}" if skip != "0" else first, last)
 
     def find(self, name):
         """As results' formulas ask for it."""
-        if name in results.PAIRS:
+        if name in points.PAIRS:
             return self.pair(name)
         home, single, _ = ("Data", True, "") if name == "altitude" else self.cells(name)
         return self.one(name) if single and home == "Data" else self.value(name)
@@ -64,7 +64,13 @@ def refusals_line(sheet, row, last, first, until, height=1.5):
     """Why cells are refused, in full over the sheet's width: gathered from the column beside what is printed."""
     cells = reference("", first, last + 1, until, last + 1)
     sheet.heights[row] = height
-    sheet.put(row, 0, f'=IF(SUMPRODUCT(({cells}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{cells});900))', "Note", across=last + 1)
+    sheet.put(
+        row,
+        0,
+        f'=IF(SUMPRODUCT(({cells}<>"")*1)=0;"Nothing was refused.";"Refused: "&LEFT(COM.MICROSOFT.TEXTJOIN("; ";1;{cells});900))',
+        "Note",
+        across=last + 1,
+    )
     return row + 1
 
 

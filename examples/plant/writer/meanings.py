@@ -4,9 +4,9 @@ MEANINGS = {
     "tag_once": "Two columns of the sheet Data have this tag, so the sheets cannot know which pump is meant. Give each pump a tag of its own.",
     "unused": "These values were given but another source was chosen, so they have no part in the results. Empty them, or choose the source they belong to.",
     "shape": "The head must fall from point to point. Where it rises with the flow the pump may hunt between two flows, above all with others in parallel; a rise at "
-             "the last points is most often a slip in the data.",
+    "the last points is most often a slip in the data.",
     "npsh_margin": "The liquid reaches the impeller too close to boiling. Bubbles form and collapse: head falls, the pump rattles, the impeller wears. Raise the level or "
-                   "the pressure, cool the liquid, widen the suction line, or take a pump that needs less.",
+    "the pressure, cool the liquid, widen the suction line, or take a pump that needs less.",
     "npsh_ratio": "What is offered over what the pump needs is too small, although some metres may be left. NPSH3 is already 3 % of head lost; hot or gassy liquids want more.",
     "pump_head": "At the flow wanted the pump gives less head than the system takes: less will flow. A larger impeller, a higher speed, or less resistance.",
     "motor_needed": "The motor fitted is smaller than the power at the duty with the usual margin asks for. It may trip, or run hot, above all with a cold or heavy liquid.",

@@ -25,7 +25,15 @@ NAMESPACES = " ".join(
 )
 SERVICE = "ORG.CUTWATER.CALC."
 # A verdict's look, by the cell's word.
-VERDICTS = (("FAILS", "Fails"), ("WATCH", "Watch"), ("refused", "Refused"), ("meets", "Meets"), ("differs", "Fails"), ("same", "Meets"), ("off the bar", "Watch"))
+VERDICTS = (
+    ("FAILS", "Fails"),
+    ("WATCH", "Watch"),
+    ("refused", "Refused"),
+    ("meets", "Meets"),
+    ("differs", "Fails"),
+    ("same", "Meets"),
+    ("off the bar", "Watch"),
+)
 
 
 def column_letter(column):
@@ -176,8 +184,10 @@ class Sheet:
         if names:
             names = f"<table:named-expressions>{names}</table:named-expressions>"
         protected = ' table:protected="true"' if self.protected else ""
-        return (f'<table:table table:name="{self.name}" table:style-name="t{self.page}"{protected} table:print-ranges="{area}">'
-                f'{self._forms()}{frames}{columns}\n' + "\n".join(rows) + f"{names}{self._conditions()}</table:table>")
+        return (
+            f'<table:table table:name="{self.name}" table:style-name="t{self.page}"{protected} table:print-ranges="{area}">'
+            f"{self._forms()}{frames}{columns}\n" + "\n".join(rows) + f"{names}{self._conditions()}</table:table>"
+        )
 
     def condition(self, row, column, last_row, last_column, formula, style):
         self.conditions.append((row, column, last_row, last_column, formula, style))
@@ -207,7 +217,10 @@ class Sheet:
     def _verdict_runs(self):
         """The cells of verdicts, those below each other as one area, the topmost left one first."""
         runs = []
-        for row, column in sorted((cell for cell, (_, style, _) in self.cells.items() if style in ("Verdict", "VerdictBox")), key=lambda cell: cell[::-1]):
+        for row, column in sorted(
+            (cell for cell, (_, style, _) in self.cells.items() if style in ("Verdict", "VerdictBox")),
+            key=lambda cell: cell[::-1],
+        ):
             if runs and runs[-1][3] == column and runs[-1][2] == row - 1:
                 runs[-1] = (*runs[-1][:2], row, column)
             else:
@@ -217,31 +230,46 @@ class Sheet:
     def button(self, label, macro, x, y, width, height):
         """A push button that runs a macro of the workbook; not printed."""
         name = f"{self.name}{len(self.buttons) + 1}"
-        control = (f'<form:button form:name="{name}" form:control-implementation="ooo:com.sun.star.form.component.CommandButton" xml:id="{name}" form:id="{name}" '
-                   f'form:label="{label}" form:printable="false" office:target-frame=""><office:event-listeners><script:event-listener script:language="ooo:script" '
-                   f'script:event-name="form:performaction" xlink:href="vnd.sun.star.script:Standard.{macro}?language=Basic&amp;location=document" xlink:type="simple"/>'
-                   "</office:event-listeners></form:button>")
-        self.buttons.append((control, f'<draw:control draw:z-index="9" svg:width="{width}cm" svg:height="{height}cm" svg:x="{x}cm" svg:y="{y}cm" draw:control="{name}"/>'))
+        control = (
+            f'<form:button form:name="{name}" form:control-implementation="ooo:com.sun.star.form.component.CommandButton" xml:id="{name}" form:id="{name}" '
+            f'form:label="{label}" form:printable="false" office:target-frame=""><office:event-listeners><script:event-listener script:language="ooo:script" '
+            f'script:event-name="form:performaction" xlink:href="vnd.sun.star.script:Standard.{macro}?language=Basic&amp;location=document" xlink:type="simple"/>'
+            "</office:event-listeners></form:button>"
+        )
+        self.buttons.append(
+            (
+                control,
+                f'<draw:control draw:z-index="9" svg:width="{width}cm" svg:height="{height}cm" svg:x="{x}cm" svg:y="{y}cm" draw:control="{name}"/>',
+            )
+        )
 
     def _forms(self):
         if not self.buttons:
             return ""
-        return ('<office:forms form:automatic-focus="false" form:apply-design-mode="false"><form:form form:name="Form" form:apply-filter="true" form:command-type="table" '
-                'form:control-implementation="ooo:com.sun.star.form.component.Form" office:target-frame="">' + "".join(one[0] for one in self.buttons) + "</form:form></office:forms>")
+        return (
+            '<office:forms form:automatic-focus="false" form:apply-design-mode="false"><form:form form:name="Form" form:apply-filter="true" form:command-type="table" '
+            'form:control-implementation="ooo:com.sun.star.form.component.Form" office:target-frame="">'
+            + "".join(one[0] for one in self.buttons)
+            + "</form:form></office:forms>"
+        )
 
     def dimension_styles(self, seen):
         text = ""
         for width in self.widths:
             if ("c", width) not in seen:
                 seen.add(("c", width))
-                text += (f'<style:style style:name="c{width}" style:family="table-column">'
-                         f'<style:table-column-properties style:column-width="{width}cm"/></style:style>')
+                text += (
+                    f'<style:style style:name="c{width}" style:family="table-column">'
+                    f'<style:table-column-properties style:column-width="{width}cm"/></style:style>'
+                )
         for height in sorted(set(self.heights.values()) | {self.height}):
             for kind, before in (("r", "auto"), ("b", "page")):
                 if (kind, height) not in seen:
                     seen.add((kind, height))
-                    text += (f'<style:style style:name="{kind}{height}" style:family="table-row"><style:table-row-properties '
-                             f'style:row-height="{height}cm" style:use-optimal-row-height="false" fo:break-before="{before}"/></style:style>')
+                    text += (
+                        f'<style:style style:name="{kind}{height}" style:family="table-row"><style:table-row-properties '
+                        f'style:row-height="{height}cm" style:use-optimal-row-height="false" fo:break-before="{before}"/></style:style>'
+                    )
         return text
 
 
@@ -261,7 +289,7 @@ def calls_in(formula):
         elif formula[place] == ")" and stack:
             start, depth = stack.pop()
             if start is not None:
-                found.append((depth, formula[start:place + 1]))
+                found.append((depth, formula[start : place + 1]))
     return list(dict.fromkeys(call for _, call in sorted(found, key=lambda one: one[0])))
 
 
@@ -278,14 +306,21 @@ def workbook(sheets, styles, validations, macros, data_styles):
     seen = set()
     dimensions = "".join(sheet.dimension_styles(seen) for sheet in sheets)
     tables = "\n".join(sheet.xml() for sheet in sheets)
-    modules = "".join(f'<ooo:module ooo:name="{name}"><ooo:source-code>{escape(text)}</ooo:source-code></ooo:module>' for name, text in macros.items())
-    scripts = ('<office:scripts><office:script script:language="ooo:Basic"><ooo:libraries><ooo:library-embedded ooo:name="Standard">'
-               f"{modules}</ooo:library-embedded></ooo:libraries></office:script></office:scripts>")
-    return ('<?xml version="1.0" encoding="UTF-8"?>\n'
-            f'<office:document {NAMESPACES} office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">'
-            f"{scripts}<office:styles>{data_styles}{styles.named}</office:styles>"
-            f"<office:automatic-styles>{dimensions}{styles.automatic}</office:automatic-styles>"
-            f"<office:master-styles>{styles.masters}</office:master-styles>\n"
-            '<office:body><office:spreadsheet><table:calculation-settings table:automatic-find-labels="false" table:use-regular-expressions="false"/>'
-            f"<table:content-validations>{validations}</table:content-validations>\n{tables}"
-            "</office:spreadsheet></office:body></office:document>\n")
+    modules = "".join(
+        f'<ooo:module ooo:name="{name}"><ooo:source-code>{escape(text)}</ooo:source-code></ooo:module>'
+        for name, text in macros.items()
+    )
+    scripts = (
+        '<office:scripts><office:script script:language="ooo:Basic"><ooo:libraries><ooo:library-embedded ooo:name="Standard">'
+        f"{modules}</ooo:library-embedded></ooo:libraries></office:script></office:scripts>"
+    )
+    return (
+        '<?xml version="1.0" encoding="UTF-8"?>\n'
+        f'<office:document {NAMESPACES} office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">'
+        f"{scripts}<office:styles>{data_styles}{styles.named}</office:styles>"
+        f"<office:automatic-styles>{dimensions}{styles.automatic}</office:automatic-styles>"
+        f"<office:master-styles>{styles.masters}</office:master-styles>\n"
+        '<office:body><office:spreadsheet><table:calculation-settings table:automatic-find-labels="false" table:use-regular-expressions="false"/>'
+        f"<table:content-validations>{validations}</table:content-validations>\n{tables}"
+        "</office:spreadsheet></office:body></office:document>\n"
+    )

@@ -1,24 +1,50 @@
 """Three offered pumps for one duty side by side. Nothing is chosen by the sheet."""
 from .looking import Looking, column_of, foot, refusals_line, title
 from .odf import Sheet, calls_in, reference, refusal
-from .results import limit_call
+from .verdicts import limit_call
 
 OFFERS, POINTS, PROFILE = 3, 10, 6
 WIDTHS = [5.4, 1.5] + [2.1, 1.7] * OFFERS + [3.4]
 LAST = 2 + 2 * OFFERS
-INPUTS = (("offer", "Offer", ""), ("belongs", "Curve is for the liquid of", ""), ("speed", "Speed", "1/min"), ("eyes", "Impeller eyes", "–"), ("stages", "Stages", "–"),
-          ("least_allowed", "Maker's least flow", "m³/h"), ("greatest_allowed", "Maker's greatest flow", "m³/h"), ("motor", "Motor offered", "kW"),
-          ("motor_efficiency", "  its efficiency at full load", "–"), ("purchase", "Purchase: pump, motor, base", ""), ("installation", "Installation", ""),
-          ("upkeep", "Maintenance, a year", ""), ("downtime", "Loss of production, a year", ""), ("disposal", "Decommissioning at the end", ""))
-SERIES = (("flows", "Flow", "m³/h"), ("heads", "Head", "m"), ("efficiencies", "Efficiency", "–"), ("npsh3s", "NPSH3", "m"))
-COMMON = (("price", "Price of energy", "a kWh"), ("interest", "Interest, a year", "–"), ("years", "Years of life", "–"), ("inflation", "Rise of prices, a year", "–"),
-          ("energy_rise", "Energy price over and above it", "–"))
+INPUTS = (
+    ("offer", "Offer", ""),
+    ("belongs", "Curve is for the liquid of", ""),
+    ("speed", "Speed", "1/min"),
+    ("eyes", "Impeller eyes", "–"),
+    ("stages", "Stages", "–"),
+    ("least_allowed", "Maker's least flow", "m³/h"),
+    ("greatest_allowed", "Maker's greatest flow", "m³/h"),
+    ("motor", "Motor offered", "kW"),
+    ("motor_efficiency", "  its efficiency at full load", "–"),
+    ("purchase", "Purchase: pump, motor, base", ""),
+    ("installation", "Installation", ""),
+    ("upkeep", "Maintenance, a year", ""),
+    ("downtime", "Loss of production, a year", ""),
+    ("disposal", "Decommissioning at the end", ""),
+)
+SERIES = (
+    ("flows", "Flow", "m³/h"),
+    ("heads", "Head", "m"),
+    ("efficiencies", "Efficiency", "–"),
+    ("npsh3s", "NPSH3", "m"),
+)
+COMMON = (
+    ("price", "Price of energy", "a kWh"),
+    ("interest", "Interest, a year", "–"),
+    ("years", "Years of life", "–"),
+    ("inflation", "Rise of prices, a year", "–"),
+    ("energy_rise", "Energy price over and above it", "–"),
+)
 
-SOURCES = ("Duty, region and motor as on the sheet Service; energy of the profile throttled, by duty_profile_energy; cost: Hydraulic Institute, Europump and US Department of Energy, "
-           "Pump Life Cycle Costs, 2001. Pages in docs/functions tell what was read.",)
-CAUTIONS = ("The offers' curves are taken as they stand, on the liquid pumped: a curve on water must first be corrected for a viscous or a solids-bearing liquid.",
-            "Tolerances of the acceptance grade can be larger than the differences shown here, and a difference smaller than the uncertainty of hours, efficiencies and prices decides nothing.",
-            "Nothing is chosen by this sheet: materials, seal, delivery, service and the maker's experience with the liquid do not stand in it.")
+SOURCES = (
+    "Duty, region and motor as on the sheet Service; energy of the profile throttled, by duty_profile_energy; cost: Hydraulic Institute, Europump and US Department of Energy, "
+    "Pump Life Cycle Costs, 2001. Pages in docs/functions tell what was read.",
+)
+CAUTIONS = (
+    "The offers' curves are taken as they stand, on the liquid pumped: a curve on water must first be corrected for a viscous or a solids-bearing liquid.",
+    "Tolerances of the acceptance grade can be larger than the differences shown here, and a difference smaller than the uncertainty of hours, efficiencies and prices decides nothing.",
+    "Nothing is chosen by this sheet: materials, seal, delivery, service and the maker's experience with the liquid do not stand in it.",
+)
 
 
 class Offers:
@@ -43,8 +69,13 @@ class Offers:
         sheet.heights.update({3: 0.6, 5: 0.6})
         self.line(3, "Duty, system and liquid of", None)
         put(3, 2, self.case["tag"], "InputTag", across=2, validation="tags")
-        put(3, 4, f'=IF(ISERROR({reference("", 4, 2)});"";INDEX({self.places.row_range("service")};1;{reference("", 4, 2)})&"; "&INDEX({self.places.row_range("liquid")};1;{reference("", 4, 2)}))',
-            "TextWrap", across=5)
+        put(
+            3,
+            4,
+            f'=IF(ISERROR({reference("", 4, 2)});"";INDEX({self.places.row_range("service")};1;{reference("", 4, 2)})&"; "&INDEX({self.places.row_range("liquid")};1;{reference("", 4, 2)}))',
+            "TextWrap",
+            across=5,
+        )
         sheet.header_rows = 4
         self.line(4, "Column on the sheet Data", None)
         put(4, 2, column_of(self.places, reference("", 3, 2)), "Value0", across=2)
@@ -69,7 +100,14 @@ class Offers:
             for one in range(OFFERS):
                 data = offers[one] if one < len(offers) else {}
                 wide = 2 if key in ("offer", "belongs") else 1
-                put(row, 2 + 2 * one, data.get(key), "InputText" if wide == 2 else "Input", across=wide, validation="tags" if key == "belongs" else None)
+                put(
+                    row,
+                    2 + 2 * one,
+                    data.get(key),
+                    "InputText" if wide == 2 else "Input",
+                    across=wide,
+                    validation="tags" if key == "belongs" else None,
+                )
                 if wide == 1:
                     put(row, 3 + 2 * one, None, "Label")
         for pair in (SERIES[:2], SERIES[2:]):
@@ -119,7 +157,7 @@ class Offers:
         self.given_keys = {key for key, *_ in INPUTS}
         curve, system = "{flows};{heads}", '{=static_head};IF({=line_law}="square";{=resistance};NA())'
         rest = "CW.NPSH_AVAILABLE({=surface_absolute};{=vapour_used};{=density_used};{=liquid_level};0)"
-        whole = (f"CW.WHOLE_DUTY({curve};{{efficiencies}};{{npsh3s}};{system};{{=density_used}};{rest};CW.SYSTEM_RESISTANCE({{=flow}};{{=suction_loss}}))")
+        whole = f"CW.WHOLE_DUTY({curve};{{efficiencies}};{{npsh3s}};{system};{{=density_used}};{rest};CW.SYSTEM_RESISTANCE({{=flow}};{{=suction_loss}}))"
         year = f'CW.DUTY_PROFILE_ENERGY({curve};{{efficiencies}};{system};{{profile}};{{hours}};"throttling";{{motor}};{{motor_efficiency}};{{=density_used}})'
         life = "CW.LIFE_CYCLE_COST({purchase};{installation};{energy_cost};0;{upkeep};{downtime};0;{disposal};{interest};{years};{inflation};{energy_rise})"
         best = "CW.BEST_EFFICIENCY_FLOW({flows};{efficiencies})"
@@ -130,27 +168,96 @@ class Offers:
         rows = (
             ("Head and flow",),
             ("best", "Best efficiency flow", "m³/h", 1, best, None),
-            ("head_there", "Head at the flow wanted", "m", 2, f"CW.CURVE_HEAD({curve};{{=flow}})", (">=", "{=system_head}", "FAILS")),
+            (
+                "head_there",
+                "Head at the flow wanted",
+                "m",
+                2,
+                f"CW.CURVE_HEAD({curve};{{=flow}})",
+                (">=", "{=system_head}", "FAILS"),
+            ),
             ("head_over", "  over what the system takes", "m", 2, "{head_there}-{=system_head}", None),
-            ("flow_part", "Flow wanted over best efficiency flow", "–", 3, "INDEX(CW.RATED_AGAINST_BEST({flows};{efficiencies};{=flow});1;1)", None),
+            (
+                "flow_part",
+                "Flow wanted over best efficiency flow",
+                "–",
+                3,
+                "INDEX(CW.RATED_AGAINST_BEST({flows};{efficiencies};{=flow});1;1)",
+                None,
+            ),
             ("duty_flow", "Duty, valve open: flow", "m³/h", 1, f"INDEX({whole};1;1)", None),
             ("duty_head", "Duty: head", "m", 2, f"INDEX({whole};1;2)", None),
-            ("region", "Operating region at the duty", "", None, f'INDEX({region};1;1)&""', {"preferred": "meets", "allowable": "WATCH"}),
-            ("shape", "Shape of the head curve", "", None, f'INDEX(CW.CURVE_IS_STABLE({curve});1;1)&""', {"stable": "meets", "flat": "WATCH", "drooping": "WATCH"}),
-            ("shut", "Pressure rise at the greatest head", "bar", 2, "CW.PRESSURE_FROM_HEAD(INDEX(CW.CURVE_IS_STABLE({flows};{heads});1;3);{=density_used})", ("<=", "{@shutoff_allowed}", "FAILS")),
-            ("least", "Maker's least flow v. the process's", "m³/h", 1, 'CW.QUANTITY({least_allowed};"m³/h")', ("<=", "{@least_flow}", "FAILS")),
+            (
+                "region",
+                "Operating region at the duty",
+                "",
+                None,
+                f'INDEX({region};1;1)&""',
+                {"preferred": "meets", "allowable": "WATCH"},
+            ),
+            (
+                "shape",
+                "Shape of the head curve",
+                "",
+                None,
+                f'INDEX(CW.CURVE_IS_STABLE({curve});1;1)&""',
+                {"stable": "meets", "flat": "WATCH", "drooping": "WATCH"},
+            ),
+            (
+                "shut",
+                "Pressure rise at the greatest head",
+                "bar",
+                2,
+                "CW.PRESSURE_FROM_HEAD(INDEX(CW.CURVE_IS_STABLE({flows};{heads});1;3);{=density_used})",
+                ("<=", "{@shutoff_allowed}", "FAILS"),
+            ),
+            (
+                "least",
+                "Maker's least flow v. the process's",
+                "m³/h",
+                1,
+                'CW.QUANTITY({least_allowed};"m³/h")',
+                ("<=", "{@least_flow}", "FAILS"),
+            ),
             ("Suction",),
             ("npsh3", "NPSH3 at the duty", "m", 2, f"INDEX({whole};1;5)", None),
             ("margin", "NPSH margin", "m", 2, f"INDEX({whole};1;7)", (">=", "{@margin_wanted}", "FAILS")),
-            ("ratio", "NPSH margin ratio", "–", 2, f"CW.NPSH_MARGIN_RATIO(INDEX({whole};1;6);{{npsh3}})", (">=", "{@ratio_wanted}", "FAILS")),
-            ("suction_speed", "Suction specific speed, per eye", "–", 0, "CW.SUCTION_SPECIFIC_SPEED({speed};{best};CW.CURVE_NPSH3({flows};{npsh3s};{best});{eyes})",
-             ("<=", "{@suction_speed_limit}", "WATCH")),
+            (
+                "ratio",
+                "NPSH margin ratio",
+                "–",
+                2,
+                f"CW.NPSH_MARGIN_RATIO(INDEX({whole};1;6);{{npsh3}})",
+                (">=", "{@ratio_wanted}", "FAILS"),
+            ),
+            (
+                "suction_speed",
+                "Suction specific speed, per eye",
+                "–",
+                0,
+                "CW.SUCTION_SPECIFIC_SPEED({speed};{best};CW.CURVE_NPSH3({flows};{npsh3s};{best});{eyes})",
+                ("<=", "{@suction_speed_limit}", "WATCH"),
+            ),
             ("Power, energy and cost",),
             ("efficiency", "Efficiency at the duty", "–", 3, f"INDEX({whole};1;3)", None),
             ("power", "Power input at the duty", "kW", 2, f"INDEX({whole};1;4)", None),
-            ("needed", "Motor rating needed", "kW", 1, "CW.MOTOR_RATING_NEEDED({power};{=motor_rule};{=motor_series})", ("<=", 'CW.QUANTITY({motor};"kW")', "FAILS")),
-            ("end_power", "Power at the last point", "kW", 2,
-             powers + "(MAX({flows});INDEX({heads};COUNTA({flows}));{=density_used};INDEX({efficiencies};COUNTA({flows})))", ("<=", 'CW.QUANTITY({motor};"kW")', "WATCH")),
+            (
+                "needed",
+                "Motor rating needed",
+                "kW",
+                1,
+                "CW.MOTOR_RATING_NEEDED({power};{=motor_rule};{=motor_series})",
+                ("<=", 'CW.QUANTITY({motor};"kW")', "FAILS"),
+            ),
+            (
+                "end_power",
+                "Power at the last point",
+                "kW",
+                2,
+                powers
+                + "(MAX({flows});INDEX({heads};COUNTA({flows}));{=density_used};INDEX({efficiencies};COUNTA({flows})))",
+                ("<=", 'CW.QUANTITY({motor};"kW")', "WATCH"),
+            ),
             ("energy", "Energy of the duty profile, a year", "kWh", 0, f"INDEX({year};1;1)", None),
             ("specific", "  for each volume", "kWh/m³", 4, f"INDEX({year};1;3)", None),
             ("energy_cost", "Cost of the energy, a year", "", 0, "CW.ANNUAL_ENERGY_COST({energy};{price})", None),
@@ -167,13 +274,24 @@ class Offers:
                 continue
             key, text, unit, places, formula, check = line
             self.row[key] = row
-            names = ", ".join(dict.fromkeys(call[3:].split("(")[0].lower() for call in calls_in(formula)[:1])) or "difference"
+            names = (
+                ", ".join(dict.fromkeys(call[3:].split("(")[0].lower() for call in calls_in(formula)[:1]))
+                or "difference"
+            )
             told = '""'
             for one in reversed(range(OFFERS)):
-                column, own = 2 + 2 * one, f'AND({self.cell("belongs", one)}<>"";TRIM({self.cell("belongs", one)})=TRIM({reference("", 3, 2, 3, 2)}))'
+                column, own = (
+                    2 + 2 * one,
+                    f'AND({self.cell("belongs", one)}<>"";TRIM({self.cell("belongs", one)})=TRIM({reference("", 3, 2, 3, 2)}))',
+                )
                 fill = lambda given, one=one: self.fill(given, one)  # noqa: E731
                 offered = f'{self.cell("offer", one)}=""'
-                put(row, column, f'=IF({offered};"";IF({own};{fill(formula)};NA()))', "TextRight" if places is None else f"Value{places}")
+                put(
+                    row,
+                    column,
+                    f'=IF({offered};"";IF({own};{fill(formula)};NA()))',
+                    "TextRight" if places is None else f"Value{places}",
+                )
                 value = reference("", row, column)
                 if isinstance(check, dict):
                     word = '"FAILS"'
@@ -201,7 +319,10 @@ class Offers:
         first, last = min(r for _, r in values), max(r for _, r in values)
         for one in range(OFFERS):
             words = reference("", first, 3 + 2 * one, last, 3 + 2 * one)
-            word = "".join(f'IF(COUNTIF({words};"{name}")>0;"{name}";' for name in ("refused", "FAILS", "WATCH")) + '"meets")))'
+            word = (
+                "".join(f'IF(COUNTIF({words};"{name}")>0;"{name}";' for name in ("refused", "FAILS", "WATCH"))
+                + '"meets")))'
+            )
             put(5, 2 + 2 * one, f'=IF({self.cell("offer", one)}="";"";{word})', "VerdictBox", across=2)
         return refusals_line(self.sheet, row, LAST, first, last)
 
@@ -211,12 +332,12 @@ class Offers:
         while "{" in out:
             start = out.index("{")
             end = out.index("}", start)
-            name = out[start + 1:end]
+            name = out[start + 1 : end]
             if name[0] == "=":
                 put = self.look.find(name[1:])
             elif name[0] == "@":
                 put = limit_call(name[1:]).replace(f"{{{name[1:]}}}", self.look.one(name[1:]))
             else:
                 put = self.cell(name, one)
-            out = out[:start] + put + out[end + 1:]
+            out = out[:start] + put + out[end + 1 :]
         return out

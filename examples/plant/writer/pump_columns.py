@@ -1,10 +1,15 @@
 """The sheets that hold a column a pump: Data (what is given), Curves (on the liquid pumped), Checks (what is found)."""
-from . import results
+from . import points, results, verdicts
 from .inputs import CHOICES, GROUPS, IDENTITY, IDLE, INPUTS, POINTS, SERIES, USED
 from .odf import Sheet, cell_name, column_letter, reference
 
 FIRST = 3  # the first pump's column
-WORKS_ROWS = (("works", "Works"), ("unit", "Unit of the works"), ("remark", "Remark, printed below the register"), ("altitude", "Altitude of the works, m"))
+WORKS_ROWS = (
+    ("works", "Works"),
+    ("unit", "Unit of the works"),
+    ("remark", "Remark, printed below the register"),
+    ("altitude", "Altitude of the works, m"),
+)
 WORKS_ROW = {key: row for row, (key, _) in enumerate(WORKS_ROWS, 2)}
 ALTITUDE = reference("Data", WORKS_ROW["altitude"], FIRST, WORKS_ROW["altitude"], FIRST)
 WORKS = f'{reference("Data", WORKS_ROW["works"], FIRST)}&IF({reference("Data", WORKS_ROW["unit"], FIRST)}="";"";", "&{reference("Data", WORKS_ROW["unit"], FIRST)})'
@@ -51,9 +56,13 @@ class Places:
         if name == "curve_home":
             return '"sheet Data, cell "'
         if name == "bad_cell":
-            return bad_cell(lambda series: self.column_range(series, column), reference("Curves", self.fact["bad_series"], column), reference("Curves", self.fact["bad_point"], column))
-        if name in results.PAIRS:
-            return results.pair(*(self.column_range(part, column) for part in results.PAIRS[name]))
+            return bad_cell(
+                lambda series: self.column_range(series, column),
+                reference("Curves", self.fact["bad_series"], column),
+                reference("Curves", self.fact["bad_point"], column),
+            )
+        if name in points.PAIRS:
+            return points.pair(*(self.column_range(part, column) for part in points.PAIRS[name]))
         sheet, first, last = self.of(name)
         if sheet == "Checks" or name in self.fact:
             return reference(sheet, first, column)
@@ -117,16 +126,26 @@ def _tags(sheet, row, places, plant):
 
 def data_sheet(plant, places):
     pumps = plant["pumps"]
-    sheet = _start("Data", places, "Data of the pumps",
-                   "A column a pump. Numbers in the unit of their row, or texts with a unit of their own (440 US gpm). Empty a column and its pump is gone from every sheet. "
-                   "Grey: not used with the words chosen; struck out: given all the same.")
+    sheet = _start(
+        "Data",
+        places,
+        "Data of the pumps",
+        "A column a pump. Numbers in the unit of their row, or texts with a unit of their own (440 US gpm). Empty a column and its pump is gone from every sheet. "
+        "Grey: not used with the words chosen; struck out: given all the same.",
+    )
     sheet.protected = False
     for key, text in WORKS_ROWS:
         row = WORKS_ROW[key]
         sheet.put(row, 0, key, "Key")
         sheet.put(row, 1, text, "Label")
         sheet.put(row, 2, "m" if key == "altitude" else None, "Unit")
-        sheet.put(row, 3, plant[key], "Input" if key == "altitude" else "InputText", across=1 if key == "altitude" else min(8, places.count))
+        sheet.put(
+            row,
+            3,
+            plant[key],
+            "Input" if key == "altitude" else "InputText",
+            across=1 if key == "altitude" else min(8, places.count),
+        )
     row = 2 + len(WORKS_ROWS)
     sheet.put(row, 0, None, "Key")
     sheet.put(row, 1, "Columns without a tag are not calculated", "Label")
@@ -147,7 +166,9 @@ def data_sheet(plant, places):
             for index in range(places.count):
                 value = pumps[index].get(one.key) if index < len(pumps) else None
                 style = "InputSmall" if small else "Input"
-                sheet.put(row, FIRST + index, value, style, validation=f"choice_{one.key}" if one.key in CHOICES else None)
+                sheet.put(
+                    row, FIRST + index, value, style, validation=f"choice_{one.key}" if one.key in CHOICES else None
+                )
             row += 1
     sheet.header_first, sheet.header_rows = places.input["tag"], places.input["tag"] + 1
     sheet.breaks |= {places.input["surface_pressure"] - 1, row}
@@ -166,10 +187,19 @@ def data_sheet(plant, places):
     tag = places.input["tag"]
     for column in range(FIRST, places.last + 1):
         cells = reference("", tag + 1, column, row - 1, column)
-        sheet.put(state, column, f'=IF(AND(TRIM({reference("", tag, column)})="";COUNTA({cells})>0);"no tag";"")', "InputSmallPlain")
-    sheet.condition(state, FIRST, state, places.last, f"[.{cell_name(state, FIRST)}]=\"no tag\"", "Alarm")
-    idle_conditions(sheet, places, lambda key: (places.input[key], FIRST, places.input[key], places.last),
-                    lambda key: f"[.{column_letter(FIRST)}${places.input[key] + 1}]")
+        sheet.put(
+            state,
+            column,
+            f'=IF(AND(TRIM({reference("", tag, column)})="";COUNTA({cells})>0);"no tag";"")',
+            "InputSmallPlain",
+        )
+    sheet.condition(state, FIRST, state, places.last, f'[.{cell_name(state, FIRST)}]="no tag"', "Alarm")
+    idle_conditions(
+        sheet,
+        places,
+        lambda key: (places.input[key], FIRST, places.input[key], places.last),
+        lambda key: f"[.{column_letter(FIRST)}${places.input[key] + 1}]",
+    )
     return sheet
 
 
@@ -181,13 +211,24 @@ def idle_conditions(sheet, places, area, cell):
         sheet.condition(*area(key), condition, "Idle")
 
 
-POINT_OF = {"flow_i": "flows", "head_i": "heads", "efficiency_i": "efficiencies", "npsh3_i": "npsh3s",
-            "used_flow_i": "used_flows", "used_head_i": "used_heads", "used_efficiency_i": "used_efficiencies"}
+POINT_OF = {
+    "flow_i": "flows",
+    "head_i": "heads",
+    "efficiency_i": "efficiencies",
+    "npsh3_i": "npsh3s",
+    "used_flow_i": "used_flows",
+    "used_head_i": "used_heads",
+    "used_efficiency_i": "used_efficiencies",
+}
 
 
 def curves_sheet(plant, places):
-    sheet = _start("Curves", places, "Pump curves on the liquid pumped",
-                   "From the points on the sheet Data: as they are, or corrected for viscosity (ISO/TR 17766) or for solids where that is asked for.")
+    sheet = _start(
+        "Curves",
+        places,
+        "Pump curves on the liquid pumped",
+        "From the points on the sheet Data: as they are, or corrected for viscosity (ISO/TR 17766) or for solids where that is asked for.",
+    )
     _tags(sheet, 2, places, plant)
     row = 3
     for series in USED:
@@ -203,24 +244,35 @@ def curves_sheet(plant, places):
             sheet.put(row + point, 2, series.unit, "Unit")
     row = max(places.used.values()) + POINTS
     _head(sheet, row, "The curve's points", places)
-    for key, _ in results.POINTS_FACTS:
+    for key, _ in points.POINTS_FACTS:
         row += 1
         places.fact[key] = row
         sheet.put(row, 0, key, "Key")
-        sheet.put(row, 1, results.fact_text(key), "Label")
+        sheet.put(row, 1, points.fact_text(key), "Label")
         sheet.put(row, 2, None, "Unit")
     sheet.heights[row] = 2.2
     return sheet
 
 
 def fill_curves(sheet, places):
-    digits = {"used_flows": 1, "used_heads": 2, "used_efficiencies": 3, "used_npsh3s": 2, "used_powers": 2, "used_system": 2}
+    digits = {
+        "used_flows": 1,
+        "used_heads": 2,
+        "used_efficiencies": 3,
+        "used_npsh3s": 2,
+        "used_powers": 2,
+        "used_system": 2,
+    }
     for index in range(places.count):
         column = FIRST + index
-        for key, formula in results.POINTS_FACTS:
-            point = fact_point(lambda series: places.column_range(series, column), places.column_range("bad_point", column))
+        for key, formula in points.POINTS_FACTS:
+            point = fact_point(
+                lambda series: places.column_range(series, column), places.column_range("bad_point", column)
+            )
             shown = fill(formula, lambda name: point[name] if name in point else places.column_range(name, column))
-            sheet.put(places.fact[key], column, _shown(shown, places, column), "Reason" if key == "bad_text" else "Value0")
+            sheet.put(
+                places.fact[key], column, _shown(shown, places, column), "Reason" if key == "bad_text" else "Value0"
+            )
     for series in USED:
         for point in range(POINTS):
             for index in range(places.count):
@@ -231,12 +283,23 @@ def fill_curves(sheet, places):
                         return str(point + 1)
                     if name in POINT_OF:
                         home, first, _ = places.of(POINT_OF[name])
-                        row = first + point  # of what is given a range of one cell: a plain reference to an empty cell arrives as 0
-                        return reference(home, row, column, row, column) if home == "Data" else reference(home, row, column)
+                        row = (
+                            first + point
+                        )  # of what is given a range of one cell: a plain reference to an empty cell arrives as 0
+                        return (
+                            reference(home, row, column, row, column)
+                            if home == "Data"
+                            else reference(home, row, column)
+                        )
                     return places.column_range(name, column)
 
-                formula = fill(results.point(series.key), find)
-                sheet.put(places.used[series.key] + point, column, _shown(formula, places, column), f"Value{digits[series.key]}")
+                formula = fill(points.point(series.key), find)
+                sheet.put(
+                    places.used[series.key] + point,
+                    column,
+                    _shown(formula, places, column),
+                    f"Value{digits[series.key]}",
+                )
 
 
 def fact_point(cells, number):
@@ -246,8 +309,12 @@ def fact_point(cells, number):
 
 
 def checks_sheet(plant, places):
-    sheet = _start("Checks", places, "Every check of every pump",
-                   "Each number is a call of cutwater with the cells of Data, of Curves and of the rows above; each word compares it with its limit.")
+    sheet = _start(
+        "Checks",
+        places,
+        "Every check of every pump",
+        "Each number is a call of cutwater with the cells of Data, of Curves and of the rows above; each word compares it with its limit.",
+    )
     _tags(sheet, 2, places, plant)
     row = 3
     for group in results.GROUPS:
@@ -269,8 +336,13 @@ def checks_sheet(plant, places):
         sheet.put(row, 2, None, "Unit")
         row += 1
     _head(sheet, row, "The worst of them", places)
-    for key, text in (("verdict", "Verdict"), ("check", "Worst check"), ("findings", "All that is not met"), ("severity", "1 refused, 2 fails, 3 watch, 4 meets"),
-                      ("place", "Place in the register")):
+    for key, text in (
+        ("verdict", "Verdict"),
+        ("check", "Worst check"),
+        ("findings", "All that is not met"),
+        ("severity", "1 refused, 2 fails, 3 watch, 4 meets"),
+        ("place", "Place in the register"),
+    ):
         row += 1
         places.worst[key] = row
         sheet.put(row, 0, None, "Key")
@@ -298,17 +370,33 @@ def fill_checks(sheet, places):
         for key in results.WEIGHT:
             one = results.RESULT[key]
             value = reference("", places.result[key], column, fixed=False)
-            limit = fill(results.limit(one), find)
-            sheet.put(places.verdict[key], column, _shown(results.verdict(one, value, limit), places, column), "Verdict")
+            limit = fill(verdicts.limit(one), find)
+            sheet.put(
+                places.verdict[key], column, _shown(verdicts.verdict(one, value, limit), places, column), "Verdict"
+            )
         words = reference("", first_verdict, column, last_verdict, column, fixed=False)
         cell = {key: reference("", row, column, fixed=False) for key, row in places.worst.items()}
         found = reference("", first_result, column, last_result, column, fixed=False)
-        sheet.put(places.worst["verdict"], column, _shown(results.overall(found, words), places, column), "Verdict")
-        named = results.worst(cell["verdict"], found, causes, lambda key: reference("", places.verdict[key], column, fixed=False))
+        sheet.put(places.worst["verdict"], column, _shown(verdicts.overall(found, words), places, column), "Verdict")
+        named = verdicts.worst(
+            cell["verdict"], found, causes, lambda key: reference("", places.verdict[key], column, fixed=False)
+        )
         sheet.put(places.worst["check"], column, _shown(named, places, column), "InputSmallPlain")
         every = ";".join(f'IF({words}="{name}";{labels};"")' for name in ("refused", "FAILS", "WATCH"))
-        sheet.block(places.worst["findings"], column, 1, 1, _shown(f'COM.MICROSOFT.TEXTJOIN("; ";1;{every})', places, column), ("Reason",))
-        sheet.put(places.worst["severity"], column, _shown(f'MATCH({cell["verdict"]};{{"refused";"FAILS";"WATCH";"meets"}};0)', places, column), "Value0")
+        sheet.block(
+            places.worst["findings"],
+            column,
+            1,
+            1,
+            _shown(f'COM.MICROSOFT.TEXTJOIN("; ";1;{every})', places, column),
+            ("Reason",),
+        )
+        sheet.put(
+            places.worst["severity"],
+            column,
+            _shown(f'MATCH({cell["verdict"]};{{"refused";"FAILS";"WATCH";"meets"}};0)', places, column),
+            "Value0",
+        )
         row = places.worst["severity"]
         everyone = reference("", row, FIRST, row, places.last)
         before = f"[.{cell_name(row, FIRST, True)}:.{cell_name(row, column)}]"
@@ -316,4 +404,19 @@ def fill_checks(sheet, places):
         sheet.put(places.worst["place"], column, _shown(rank, places, column), "Value0")
 
 
-__all__ = ["Places", "WORKS", "works_line", "bad_cell", "fact_point", "idle_conditions", "data_sheet", "curves_sheet", "fill_curves", "checks_sheet", "fill_checks", "fill", "FIRST", "IDENTITY"]
+__all__ = [
+    "Places",
+    "WORKS",
+    "works_line",
+    "bad_cell",
+    "fact_point",
+    "idle_conditions",
+    "data_sheet",
+    "curves_sheet",
+    "fill_curves",
+    "checks_sheet",
+    "fill_checks",
+    "fill",
+    "FIRST",
+    "IDENTITY",
+]

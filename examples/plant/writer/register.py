@@ -1,5 +1,5 @@
 """The register: one row a pump, the worst on top. And the same numbers as a macro finds them."""
-from . import results
+from . import points, results
 from .odf import Sheet, reference
 from .pump_columns import ALTITUDE, FIRST, WORKS, WORKS_ROW, fill, works_line
 
@@ -33,9 +33,14 @@ def _title(sheet, plant, title, text, columns):
 def register_sheet(plant, places):
     widths = [width for _, width in LEAD] + [width for *_, width in NUMBERS] + [width for _, width in TAIL]
     sheet = Sheet("Register", widths, "Wide")
-    _title(sheet, plant, "Register of pumps",
-           "The pump with the gravest finding stands on top. Each number is a call of cutwater, with its arguments looked up in the pump's column of Data, Curves "
-           "and Checks; the verdict names the worst of its checks (all of them: sheet Checks; one pump with its charts: sheet Service).", len(widths))
+    _title(
+        sheet,
+        plant,
+        "Register of pumps",
+        "The pump with the gravest finding stands on top. Each number is a call of cutwater, with its arguments looked up in the pump's column of Data, Curves "
+        "and Checks; the verdict names the worst of its checks (all of them: sheet Checks; one pump with its charts: sheet Service).",
+        len(widths),
+    )
     head = 2
     sheet.heights[head] = 1.15
     sheet.header_rows = 3
@@ -49,7 +54,7 @@ def register_sheet(plant, places):
     place_row = reference("Checks", places.worst["place"], FIRST, places.worst["place"], places.last)
 
     def looked_up(sheet_name, row, pump):
-        return f'INDEX({reference(sheet_name, row, FIRST, row, places.last)};1;{pump})'
+        return f"INDEX({reference(sheet_name, row, FIRST, row, places.last)};1;{pump})"
 
     for index in range(places.count):
         row = head + 1 + index
@@ -66,8 +71,8 @@ def register_sheet(plant, places):
                 return places.tags
             if name == "this_tag":
                 return f"INDEX({places.tags};1;{pump})"
-            if name in results.PAIRS:
-                return results.pair(*(find(part) for part in results.PAIRS[name]))
+            if name in points.PAIRS:
+                return points.pair(*(find(part) for part in points.PAIRS[name]))
             home, first, last = places.of(name)
             if name in places.fact:
                 return looked_up(home, first, pump)
@@ -96,9 +101,11 @@ def register_sheet(plant, places):
     return sheet
 
 
-NOTE = ("FAILS: a limit is not kept. WATCH: it can be lived with, knowingly. refused: cutwater could not answer; the sheet Service says why, in a sentence. "
-        "Numbers are found at the duty, where pump and system meet, not at the flow wanted. No. and Col. are counted: the pump's place by its gravest verdict, and "
-        "its column among the pumps. The results support an engineer's judgement; they replace neither the maker's data and guarantee nor the rules that hold at the site.")
+NOTE = (
+    "FAILS: a limit is not kept. WATCH: it can be lived with, knowingly. refused: cutwater could not answer; the sheet Service says why, in a sentence. "
+    "Numbers are found at the duty, where pump and system meet, not at the flow wanted. No. and Col. are counted: the pump's place by its gravest verdict, and "
+    "its column among the pumps. The results support an engineer's judgement; they replace neither the maker's data and guarantee nor the rules that hold at the site."
+)
 
 
 def macro_sheet(plant, places):
@@ -108,9 +115,14 @@ def macro_sheet(plant, places):
     sheet = Sheet("Macro", widths, "Wide")
     sheet.protected = False  # the macro writes it
     sheet.header_rows = 3
-    _title(sheet, plant, "Register by macro",
-           "Filled by the macro FillRegister in this workbook (Tools, Macros, Run Macro): LibreOffice Basic calls the service org.cutwater.Calc with the cells of Data and "
-           "compares each result with the cell of the sheet Checks, to the last bit.", len(widths))
+    _title(
+        sheet,
+        plant,
+        "Register by macro",
+        "Filled by the macro FillRegister in this workbook (Tools, Macros, Run Macro): LibreOffice Basic calls the service org.cutwater.Calc with the cells of Data and "
+        "compares each result with the cell of the sheet Checks, to the last bit.",
+        len(widths),
+    )
     head = 2
     sheet.heights[head] = 1.15
     sheet.put(head, 0, "Tag", "HeadWrapLeft")

@@ -3,26 +3,22 @@ its own cells in its place. CW.NAME is a function of the add-in."""
 import re
 from collections import namedtuple
 
-from .inputs import CHOICES, IDLE, INPUT, LIMITS
-from .odf import calls_in, refusal
+from .asked import BEST, FRICTION, SOLIDS, VISCOUS, reason
+from .inputs import CHOICES, IDLE, INPUT
 
 # limit: (sense, formula); failing: the verdict when the limit is not kept. choose: several formulas, the first whose condition holds.
 # words: the names of the functions used, as a formula.
 Result = namedtuple("Result", "key text unit places group formula refusal limit failing words")
 # What a result needs stands above it.
-GROUPS = ("Liquid", "Pump and its curve", "Viscous or solids-bearing liquid", "System and duty", "Suction at the duty", "Power and motor", "Least flow and heating")
-
-
-def _refusal(formula):
-    """Why one of the formula's calls is refused: of nested calls the innermost, for what stands on a refused call has no reason of its own."""
-    told = '""'
-    for call in calls_in(formula):
-        reason = refusal(call)
-        read = re.match(r"CW\.QUANTITY\(\{(\w+)\};", call)  # says what the unit is, not of which input
-        if read and read[1] in INPUT:
-            reason = f'"{INPUT[read[1]].text.strip()}: "&{reason}'
-        told = f"IF(ISERROR({call});{reason};{told})"
-    return told
+GROUPS = (
+    "Liquid",
+    "Pump and its curve",
+    "Viscous or solids-bearing liquid",
+    "System and duty",
+    "Suction at the duty",
+    "Power and motor",
+    "Least flow and heating",
+)
 
 
 def _is_word(key):
@@ -40,12 +36,12 @@ def _words(call):
 
 
 def _result(key, text, unit, places, group, call, limit=None, failing=None):
-    return Result(key, text, unit, places, group, call, _refusal(call), limit, failing, _words(call))
+    return Result(key, text, unit, places, group, call, reason(call), limit, failing, _words(call))
 
 
 def _if(condition, call, otherwise='"–"'):
     """The call where the condition holds."""
-    return f"IF({condition};{call};{otherwise})", f"IF({condition};{_refusal(call)};{_refusal(otherwise)})"
+    return f"IF({condition};{call};{otherwise})", f"IF({condition};{reason(call)};{reason(otherwise)})"
 
 
 def _when(key, text, unit, places, group, condition, call, limit=None, failing=None, otherwise='"–"'):
@@ -55,115 +51,16 @@ def _when(key, text, unit, places, group, condition, call, limit=None, failing=N
 
 def _choose(key, text, unit, places, group, by, choices, otherwise):
     """By the word of an input; otherwise is for the word value."""
-    formula, told, words = otherwise, _refusal(otherwise), _words(otherwise)
+    formula, told, words = otherwise, reason(otherwise), _words(otherwise)
     for condition, call in reversed(choices):
-        formula, told = f"IF({condition};{call};{formula})", f"IF({condition};{_refusal(call)};{told})"
+        formula, told = f"IF({condition};{call};{formula})", f"IF({condition};{reason(call)};{told})"
         words = f"IF({condition};{_words(call)};{words})"
     formula, told = f"IF({_is_word(by)};{formula};NA())", f"IF({_is_word(by)};{told};{_no_word(by)})"
     return Result(key, text, unit, places, group, formula, told, None, None, words)
 
 
-_VISCOUS = '{correction}="viscosity"'
-_SOLIDS = '{correction}="solids"'
 _WHOLE_SPEED = "CW.SPECIFIC_SPEED({speed};{best_flow};{best_head};1;{stages})"  # the region goes by both eyes together
-_BEST = "{best_flow};{best_head};{best_efficiency}"
 _SLURRY = "{solids_fraction};{solids_relative};{solids_size};{impeller_diameter};{slurry_by}"
-
-
-_CORRECTED = f"CW.VISCOUS_PERFORMANCE({{flow_i}};{{head_i}};{{efficiency_i}};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})"
-_SLURRY_CURVE = "CW.CURVE_SLURRY({flows};{heads};{efficiencies};{slurry_head};{slurry_efficiency})"
-_NPSH3 = "CW.NPSH3_WITH_VISCOSITY({npsh3_i};CW.CURVE_NPSH3({water_npsh3s};{best_flow});{viscous_head};{best_flow};{speed};{inlet})"
-_PLAIN = {"used_flows": 'CW.QUANTITY({flow_i};"m³/h")', "used_heads": 'CW.QUANTITY({head_i};"m")',
-          "used_efficiencies": 'CW.QUANTITY({efficiency_i};"-")', "used_npsh3s": 'CW.QUANTITY({npsh3_i};"m")'}
-_GIVEN = {"used_heads": "{head_i}", "used_efficiencies": "{efficiency_i}", "used_npsh3s": "{npsh3_i}"}
-_RUNS = f'AND({_VISCOUS};CW.QUANTITY({{flow_i}};"m³/h")<>0)'  # at no flow the viscous method leaves the head as it is
-_FRICTION = "CW.PIPE_FRICTION_HEAD({{{flow}}};{{{line}_bore}};{{{line}_length}};{{roughness}};{{viscosity_used}})"
-
-
-def point(series):
-    """One point, the i-th, of the curve on the liquid pumped. An ordinate may be missing at either end of the curve."""
-    if series == "used_powers":
-        return ('IF(OR({flow_i}="";{used_head_i}="");"";IF({used_flow_i}=0;{shutoff_used};IF({used_efficiency_i}="";"";'
-                'CW.PUMP_POWER_INPUT({used_flow_i};{used_head_i};{density_used};{used_efficiency_i}))))')
-    if series == "used_system":
-        both = "+".join(_FRICTION.format(flow="used_flow_i", line=line) for line in ("suction", "discharge"))
-        return ('IF({flow_i}="";"";IF({line_law}="square";CW.SYSTEM_HEAD({static_head};{resistance};{used_flow_i});'
-                f'CW.SYSTEM_HEAD(CW.QUANTITY({{static_head}};"m")+{both};{{square_part}};{{used_flow_i}})))')
-    if series == "used_npsh3s":
-        return f'IF({{npsh3_i}}="";"";IF({{flow_i}}="";NA();IF({_VISCOUS};{_NPSH3};{_PLAIN[series]})))'
-    pick = ("used_flows", "used_heads", "used_efficiencies").index(series) + 1
-    if series == "used_flows":
-        return f'IF({{flow_i}}="";"";IF(AND({_RUNS};{{head_i}}<>"";{{efficiency_i}}<>"");INDEX({_CORRECTED};1;1);IF(AND({_RUNS};{{viscous_flow}}>0);{_PLAIN[series]}*{{viscous_flow}};{_PLAIN[series]})))'
-    other = f"IF({_SOLIDS};INDEX({_SLURRY_CURVE};{{i}};{pick});{_PLAIN[series]})"
-    return f'IF({_GIVEN[series]}="";"";IF({{flow_i}}="";NA();IF({_RUNS};INDEX({_CORRECTED};1;{pick});{other})))'
-
-
-def point_refusal(series):
-    """Why the i-th point of it is refused."""
-    if series == "used_npsh3s":
-        told = f"IF({_VISCOUS};{_refusal(_NPSH3)};{_refusal(_PLAIN[series])})"
-    else:
-        other = _refusal(_PLAIN[series])
-        if series != "used_flows":
-            other = f"IF({_SOLIDS};{_refusal(_SLURRY_CURVE)};{other})"
-        told = f"IF({_VISCOUS};{_refusal(_CORRECTED)};{other})"
-    return f'IF({{flow_i}}="";"its flow is not given";{told})'
-
-
-def _first_of(found):
-    """Place, from 1, of the first of ten cells for which it holds; {0} in it is the range."""
-    return f"SUMPRODUCT(MIN(ROW({{0}})+1000*(1-({found}))))-SUMPRODUCT(MIN(ROW({{0}})))+1"
-
-
-def _ends(series):
-    cells = f"{{{series}}}"
-    none = f'SUMPRODUCT(({cells}<>"")*1)=0'
-    first = _first_of('({0}<>"")').format(cells)
-    return ((f"{series}_first", f"IF({none};1;{first})"),
-            (f"{series}_last", f'IF({none};1;SUMPRODUCT(MAX(ROW({cells})*({cells}<>"")))-SUMPRODUCT(MIN(ROW({cells})))+1)'))
-
-
-_JUDGED = ("used_flows", "used_heads", "used_efficiencies", "used_npsh3s")
-
-
-def _bad(series):
-    return f"SUMPRODUCT(ISERROR({{{series}}})*1)"
-
-
-def _by_bad_series(answers, otherwise):
-    text = otherwise
-    for number in reversed(range(len(answers))):
-        text = f"IF({{bad_series}}={number + 1};{answers[number]};{text})"
-    return text
-
-
-# What is known of a pump's points besides the curve itself: where each ordinate begins and ends, and the first point that is refused.
-POINTS_FACTS = [fact for series in ("heads", "efficiencies", "npsh3s") for fact in _ends(series)] + [
-    ("bad_count", "+".join(_bad(series) for series in _JUDGED)),
-    ("bad_series", "".join(f"IF({_bad(series)}>0;{number};" for number, series in enumerate(_JUDGED, 1)) + "0" + ")" * len(_JUDGED)),
-    ("bad_point", _by_bad_series([_first_of("ISERROR({0})").format(f"{{{series}}}") for series in _JUDGED], "1")),
-    ("bad_text", 'IF({bad_count}=0;"";"point "&{bad_point}&", "&' + f'IF({_VISCOUS};"";' + _by_bad_series(['"flow"', '"head"', '"efficiency"', '"NPSH3"'], '""') + '&", ")'
-     + '&{curve_home}&ADDRESS(ROW({bad_cell});COLUMN({bad_cell});4)&": "&IFERROR(' + _by_bad_series([point_refusal(series) for series in _JUDGED], '""')
-     + ';"waits for a value above"))'),
-]
-FACT_TEXT = {"heads": "Head", "efficiencies": "Efficiency", "npsh3s": "NPSH3", "bad_count": "Points refused", "bad_series": "  first: 1 flow, 2 head, 3 efficiency, 4 NPSH3",
-             "bad_point": "  first: number of the point", "bad_text": "  first: why"}
-
-
-def fact_text(key):
-    series, _, end = key.partition("_")
-    return f"{FACT_TEXT[series]}: {end} point given" if end in ("first", "last") else FACT_TEXT[key]
-
-
-def pair(flows, ordinates, first, last):
-    """Two arguments: the flows and ordinates of a curve between its own ends."""
-    return ";".join(f"INDEX({cells};{first}):INDEX({cells};{last})" for cells in (flows, ordinates))
-
-
-PAIRS = {f"{kind}_{series}": (f"{before}flows", f"{before}{series}", f"{series}_first", f"{series}_last")
-         for kind, before in (("water", ""), ("on", "used_")) for series in ("heads", "efficiencies", "npsh3s")}
-
-
 _SQUARE = '{line_law}="square"'
 _ON_POINTS = "CW.DUTY_ON_SYSTEM_POINTS({on_heads};{used_flows};{used_system};1)"
 _ON_WATER = '{shutoff_on}="water"'
@@ -172,213 +69,421 @@ L, R, V, S, U, P, H = GROUPS
 RESULTS = (
     # -- liquid
     Result("tag_once", "Columns of Data with this tag", "", 0, L, "COUNTIF({tags};{this_tag})", '""', ("≤", "1"), "FAILS", '"counted"'),
-    Result("unused", "Values given and not used", "", 0, L, "+".join(f'IF(AND({{{key}}}<>"";{idle});1;0)' for key, idle in IDLE.items()), '""', ("≤", "0"), "WATCH",
-           "MID(" + "&".join(f'IF(AND({{{key}}}<>"";{idle});", {INPUT[key].text.strip()}";"")' for key, idle in IDLE.items()) + ";3;200)"),
+    Result(
+        "unused",
+        "Values given and not used",
+        "",
+        0,
+        L,
+        "+".join(f'IF(AND({{{key}}}<>"";{idle});1;0)' for key, idle in IDLE.items()),
+        '""',
+        ("≤", "0"),
+        "WATCH",
+        "MID(" + "&".join(f'IF(AND({{{key}}}<>"";{idle});", {INPUT[key].text.strip()}";"")' for key, idle in IDLE.items()) + ";3;200)",
+    ),
     _result("temperature_read", "Temperature, as read", "°C", 1, L, 'CW.QUANTITY({temperature};"°C")'),
     _result("ambient", "Ambient pressure at the works' altitude", "bar(a)", 4, L, "CW.BAROMETRIC_PRESSURE({altitude})"),
     _result("surface_absolute", "Pressure on the surface, absolute", "bar(a)", 4, L, "CW.ABSOLUTE_FROM_GAUGE({surface_pressure};{ambient})"),
-    _choose("density_used", "Density", "kg/m³", 1, L, "density_by",
-            [('{density_by}="water"', "CW.WATER_DENSITY({temperature};{surface_absolute})"),
-             ('{density_by}="slurry"', "CW.SLURRY_DENSITY({density};{solids_density};{solids_fraction})")], 'CW.QUANTITY({density};"kg/m³")'),
-    _choose("vapour_used", "Vapour pressure", "bar(a)", 4, L, "vapour_by",
-            [('{vapour_by}="water"', "CW.WATER_VAPOUR_PRESSURE({temperature})"),
-             ('{vapour_by}="two points"', "CW.VAPOUR_PRESSURE_TWO_POINT({vapour_t1};{vapour_p1};{vapour_t2};{vapour_p2};{temperature})")],
-            'CW.QUANTITY({vapour_pressure};"bar(a)")'),
-    _choose("viscosity_used", "Kinematic viscosity", "mm²/s", 2, L, "viscosity_by",
-            [('{viscosity_by}="water"', "CW.WATER_KINEMATIC_VISCOSITY({temperature};{surface_absolute})"),
-             ('{viscosity_by}="two points"',
-              "CW.VISCOSITY_AT_TEMPERATURE({viscosity_t1};{viscosity_1};{viscosity_t2};{viscosity_2};{temperature})")], 'CW.QUANTITY({viscosity};"mm²/s")'),
-    _choose("heat_used", "Specific heat", "kJ/(kg K)", 3, L, "density_by",
-            [('{density_by}="water"', "CW.WATER_SPECIFIC_HEAT({temperature};{surface_absolute})")], 'CW.QUANTITY({specific_heat};"kJ/(kg K)")'),
+    _choose(
+        "density_used",
+        "Density",
+        "kg/m³",
+        1,
+        L,
+        "density_by",
+        [
+            ('{density_by}="water"', "CW.WATER_DENSITY({temperature};{surface_absolute})"),
+            ('{density_by}="slurry"', "CW.SLURRY_DENSITY({density};{solids_density};{solids_fraction})"),
+        ],
+        'CW.QUANTITY({density};"kg/m³")',
+    ),
+    _choose(
+        "vapour_used",
+        "Vapour pressure",
+        "bar(a)",
+        4,
+        L,
+        "vapour_by",
+        [
+            ('{vapour_by}="water"', "CW.WATER_VAPOUR_PRESSURE({temperature})"),
+            ('{vapour_by}="two points"', "CW.VAPOUR_PRESSURE_TWO_POINT({vapour_t1};{vapour_p1};{vapour_t2};{vapour_p2};{temperature})"),
+        ],
+        'CW.QUANTITY({vapour_pressure};"bar(a)")',
+    ),
+    _choose(
+        "viscosity_used",
+        "Kinematic viscosity",
+        "mm²/s",
+        2,
+        L,
+        "viscosity_by",
+        [
+            ('{viscosity_by}="water"', "CW.WATER_KINEMATIC_VISCOSITY({temperature};{surface_absolute})"),
+            ('{viscosity_by}="two points"', "CW.VISCOSITY_AT_TEMPERATURE({viscosity_t1};{viscosity_1};{viscosity_t2};{viscosity_2};{temperature})"),
+        ],
+        'CW.QUANTITY({viscosity};"mm²/s")',
+    ),
+    _choose(
+        "heat_used",
+        "Specific heat",
+        "kJ/(kg K)",
+        3,
+        L,
+        "density_by",
+        [('{density_by}="water"', "CW.WATER_SPECIFIC_HEAT({temperature};{surface_absolute})")],
+        'CW.QUANTITY({specific_heat};"kJ/(kg K)")',
+    ),
     # -- pump's best point, needed by the viscous correction
-    Result("correction", "Correction of the curve for", "", 0, R, f"IF({_is_word('correct_for')};{{correct_for}};NA())",
-           f"IF({_is_word('correct_for')};\"\";{_no_word('correct_for')})", None, None, '"as chosen"'),
+    Result(
+        "correction",
+        "Correction of the curve for",
+        "",
+        0,
+        R,
+        f"IF({_is_word('correct_for')};{{correct_for}};NA())",
+        f"IF({_is_word('correct_for')};\"\";{_no_word('correct_for')})",
+        None,
+        None,
+        '"as chosen"',
+    ),
     _result("best_head", "Head at best efficiency, on water", "m", 2, R, "CW.CURVE_HEAD({water_heads};{best_flow})"),
     _result("best_efficiency", "Efficiency at best efficiency, on water", "–", 3, R, "CW.CURVE_EFFICIENCY({water_efficiencies};{best_flow})"),
     _result("specific_speed", "Specific speed (1/min, m³/s, m)", "–", 1, R, "CW.SPECIFIC_SPEED({speed};{best_flow};{best_head};{eyes};{stages})"),
     _result("type_number", "Type number", "–", 3, R, "CW.TYPE_NUMBER({speed};{best_flow};{best_head};{eyes};{stages})"),
-    _choose("shutoff_used", "Power at closed valve, on the liquid", "kW", 2, R, "shutoff_on",
-            [(_ON_WATER, 'CW.QUANTITY({shutoff_power};"kW")*CW.RELATIVE_DENSITY({density_used};998.2)')], 'CW.QUANTITY({shutoff_power};"kW")'),
+    _choose(
+        "shutoff_used",
+        "Power at closed valve, on the liquid",
+        "kW",
+        2,
+        R,
+        "shutoff_on",
+        [(_ON_WATER, 'CW.QUANTITY({shutoff_power};"kW")*CW.RELATIVE_DENSITY({density_used};998.2)')],
+        'CW.QUANTITY({shutoff_power};"kW")',
+    ),
     # -- viscous liquid
-    _when("viscous_b", "Parameter B", "–", 2, V, _VISCOUS, "CW.VISCOSITY_PARAMETER({viscosity_used};{best_flow};{best_head};{speed})"),
-    _when("viscous_flow", "Flow ratio", "–", 4, V, _VISCOUS, "CW.VISCOUS_FLOW_RATIO({viscous_b})"),
-    _when("viscous_head", "Head ratio at best efficiency", "–", 4, V, _VISCOUS, "CW.VISCOUS_HEAD_RATIO({viscous_b};1)"),
-    _when("viscous_efficiency", "Efficiency ratio", "–", 4, V, _VISCOUS,
-          "CW.VISCOUS_EFFICIENCY_RATIO({viscous_b};{best_efficiency};{viscosity_used})"),
-    _when("best_used", "Best efficiency flow on the liquid", "m³/h", 1, R, _VISCOUS,
-          f"CW.VISCOUS_PERFORMANCE({_BEST};{_BEST};{{speed}};{{viscosity_used}};{{density_used}})",
-          otherwise='CW.QUANTITY({best_flow};"m³/h")'),
+    _when("viscous_b", "Parameter B", "–", 2, V, VISCOUS, "CW.VISCOSITY_PARAMETER({viscosity_used};{best_flow};{best_head};{speed})"),
+    _when("viscous_flow", "Flow ratio", "–", 4, V, VISCOUS, "CW.VISCOUS_FLOW_RATIO({viscous_b})"),
+    _when("viscous_head", "Head ratio at best efficiency", "–", 4, V, VISCOUS, "CW.VISCOUS_HEAD_RATIO({viscous_b};1)"),
+    _when(
+        "viscous_efficiency", "Efficiency ratio", "–", 4, V, VISCOUS, "CW.VISCOUS_EFFICIENCY_RATIO({viscous_b};{best_efficiency};{viscosity_used})"
+    ),
+    _when(
+        "best_used",
+        "Best efficiency flow on the liquid",
+        "m³/h",
+        1,
+        R,
+        VISCOUS,
+        f"CW.VISCOUS_PERFORMANCE({BEST};{BEST};{{speed}};{{viscosity_used}};{{density_used}})",
+        otherwise='CW.QUANTITY({best_flow};"m³/h")',
+    ),
     # -- solids-bearing liquid; whether the solids stay on the move is asked at the least flow
-    _when("solids_relative", "Solids over liquid, relative density", "–", 3, V, _SOLIDS, "CW.RELATIVE_DENSITY({solids_density};{density})"),
-    _when("solids_volume", "Solids, share by volume", "–", 4, V, _SOLIDS, "CW.SLURRY_VOLUME_FRACTION({density};{solids_density};{solids_fraction})"),
-    _when("slurry_head", "Head ratio with solids", "–", 4, V, _SOLIDS, f"CW.SLURRY_HEAD_RATIO({_SLURRY})"),
-    _when("slurry_efficiency", "Efficiency ratio with solids", "–", 4, V, _SOLIDS, f"CW.SLURRY_EFFICIENCY_RATIO({_SLURRY})"),
-    _when("suction_least", "Suction velocity at the least flow", "m/s", 2, V, _SOLIDS, "CW.PIPE_VELOCITY({least_flow};{suction_bore})"),
-    _when("deposition_suction", "Deposition velocity, suction line", "m/s", 2, V, _SOLIDS,
-          "CW.DEPOSITION_VELOCITY({suction_bore};{solids_relative};{solids_volume};{solids_size})", ("≤", "{suction_least}"), "FAILS"),
-    _when("discharge_least", "Discharge velocity at the least flow", "m/s", 2, V, _SOLIDS, "CW.PIPE_VELOCITY({least_flow};{discharge_bore})"),
-    _when("deposition_discharge", "Deposition velocity, discharge line", "m/s", 2, V, _SOLIDS,
-          "CW.DEPOSITION_VELOCITY({discharge_bore};{solids_relative};{solids_volume};{solids_size})", ("≤", "{discharge_least}"), "FAILS"),
-    Result("curve_points", "Points of the curve that are refused", "", 0, V, "IF({bad_count}=0;0;NA())", "{bad_text}", None, None, '"counted; sheet Curves"'),
-    Result("shape", "Shape of the head curve", "", 0, V, 'INDEX(CW.CURVE_IS_STABLE({on_heads});1;1)&""', _refusal("CW.CURVE_IS_STABLE({on_heads})"),
-           ("", '"stable"'), "SHAPE", '"curve_is_stable"'),
+    _when("solids_relative", "Solids over liquid, relative density", "–", 3, V, SOLIDS, "CW.RELATIVE_DENSITY({solids_density};{density})"),
+    _when("solids_volume", "Solids, share by volume", "–", 4, V, SOLIDS, "CW.SLURRY_VOLUME_FRACTION({density};{solids_density};{solids_fraction})"),
+    _when("slurry_head", "Head ratio with solids", "–", 4, V, SOLIDS, f"CW.SLURRY_HEAD_RATIO({_SLURRY})"),
+    _when("slurry_efficiency", "Efficiency ratio with solids", "–", 4, V, SOLIDS, f"CW.SLURRY_EFFICIENCY_RATIO({_SLURRY})"),
+    _when("suction_least", "Suction velocity at the least flow", "m/s", 2, V, SOLIDS, "CW.PIPE_VELOCITY({least_flow};{suction_bore})"),
+    _when(
+        "deposition_suction",
+        "Deposition velocity, suction line",
+        "m/s",
+        2,
+        V,
+        SOLIDS,
+        "CW.DEPOSITION_VELOCITY({suction_bore};{solids_relative};{solids_volume};{solids_size})",
+        ("≤", "{suction_least}"),
+        "FAILS",
+    ),
+    _when("discharge_least", "Discharge velocity at the least flow", "m/s", 2, V, SOLIDS, "CW.PIPE_VELOCITY({least_flow};{discharge_bore})"),
+    _when(
+        "deposition_discharge",
+        "Deposition velocity, discharge line",
+        "m/s",
+        2,
+        V,
+        SOLIDS,
+        "CW.DEPOSITION_VELOCITY({discharge_bore};{solids_relative};{solids_volume};{solids_size})",
+        ("≤", "{discharge_least}"),
+        "FAILS",
+    ),
+    Result(
+        "curve_points",
+        "Points of the curve that are refused",
+        "",
+        0,
+        V,
+        "IF({bad_count}=0;0;NA())",
+        "{bad_text}",
+        None,
+        None,
+        '"counted; sheet Curves"',
+    ),
+    Result(
+        "shape",
+        "Shape of the head curve",
+        "",
+        0,
+        V,
+        'INDEX(CW.CURVE_IS_STABLE({on_heads});1;1)&""',
+        reason("CW.CURVE_IS_STABLE({on_heads})"),
+        ("", '"stable"'),
+        "SHAPE",
+        '"curve_is_stable"',
+    ),
     # -- system at the flow wanted, then the duty
     _result("wanted", "Flow wanted, as read", "m³/h", 1, S, 'CW.QUANTITY({flow};"m³/h")'),
-    _result("suction_pipe", "Suction line, friction", "m", 3, S,
-            "CW.PIPE_FRICTION_HEAD({flow};{suction_bore};{suction_length};{roughness};{viscosity_used})"),
+    _result(
+        "suction_pipe",
+        "Suction line, friction",
+        "m",
+        3,
+        S,
+        "CW.PIPE_FRICTION_HEAD({flow};{suction_bore};{suction_length};{roughness};{viscosity_used})",
+    ),
     _result("suction_fittings", "Suction line, fittings", "m", 3, S, "CW.FITTING_HEAD({flow};{suction_bore};{suction_k})"),
-    _result("suction_loss", "Suction line, both", "m", 3, S,
-            "CW.SYSTEM_HEAD({suction_pipe};CW.SYSTEM_RESISTANCE({flow};{suction_fittings});{flow})"),
-    _result("discharge_pipe", "Discharge line, friction", "m", 3, S,
-            "CW.PIPE_FRICTION_HEAD({flow};{discharge_bore};{discharge_length};{roughness};{viscosity_used})"),
+    _result("suction_loss", "Suction line, both", "m", 3, S, "CW.SYSTEM_HEAD({suction_pipe};CW.SYSTEM_RESISTANCE({flow};{suction_fittings});{flow})"),
+    _result(
+        "discharge_pipe",
+        "Discharge line, friction",
+        "m",
+        3,
+        S,
+        "CW.PIPE_FRICTION_HEAD({flow};{discharge_bore};{discharge_length};{roughness};{viscosity_used})",
+    ),
     _result("discharge_fittings", "Discharge line, fittings", "m", 3, S, "CW.FITTING_HEAD({flow};{discharge_bore};{discharge_k})"),
-    _result("line_loss", "Both lines", "m", 3, S,
-            "CW.SYSTEM_HEAD(CW.SYSTEM_HEAD({suction_loss};CW.SYSTEM_RESISTANCE({flow};{discharge_pipe});{flow});"
-            "CW.SYSTEM_RESISTANCE({flow};{discharge_fittings});{flow})"),
-    _result("resistance", "Resistance, equipment included", "h²/m⁵", 8, S,
-            "CW.SYSTEM_RESISTANCE({flow};CW.SYSTEM_HEAD({line_loss};CW.SYSTEM_RESISTANCE({flow};{equipment_loss});{flow}))"),
+    _result(
+        "line_loss",
+        "Both lines",
+        "m",
+        3,
+        S,
+        "CW.SYSTEM_HEAD(CW.SYSTEM_HEAD({suction_loss};CW.SYSTEM_RESISTANCE({flow};{discharge_pipe});{flow});"
+        "CW.SYSTEM_RESISTANCE({flow};{discharge_fittings});{flow})",
+    ),
+    _result(
+        "resistance",
+        "Resistance, equipment included",
+        "h²/m⁵",
+        8,
+        S,
+        "CW.SYSTEM_RESISTANCE({flow};CW.SYSTEM_HEAD({line_loss};CW.SYSTEM_RESISTANCE({flow};{equipment_loss});{flow}))",
+    ),
     _result("suction_reynolds", "Suction line, Reynolds number", "–", 0, S, "CW.REYNOLDS_NUMBER({flow};{suction_bore};{viscosity_used})"),
     _result("discharge_reynolds", "Discharge line, Reynolds number", "–", 0, S, "CW.REYNOLDS_NUMBER({flow};{discharge_bore};{viscosity_used})"),
-    Result("line_law", "Losses by the square, or by points", "", 0, S, 'IF(MIN({suction_reynolds};{discharge_reynolds})>=4000;"square";"points")', '""', None, None,
-           '"points below Re 4000"'),
-    _result("square_part", "Resistance, fittings and equipment", "h²/m⁵", 8, S,
-            'CW.SYSTEM_RESISTANCE({flow};{suction_fittings}+{discharge_fittings}+CW.QUANTITY({equipment_loss};"m"))'),
+    Result(
+        "line_law",
+        "Losses by the square, or by points",
+        "",
+        0,
+        S,
+        'IF(MIN({suction_reynolds};{discharge_reynolds})>=4000;"square";"points")',
+        '""',
+        None,
+        None,
+        '"points below Re 4000"',
+    ),
+    _result(
+        "square_part",
+        "Resistance, fittings and equipment",
+        "h²/m⁵",
+        8,
+        S,
+        'CW.SYSTEM_RESISTANCE({flow};{suction_fittings}+{discharge_fittings}+CW.QUANTITY({equipment_loss};"m"))',
+    ),
     _result("system_head", "Head the system takes there", "m", 2, S, "CW.SYSTEM_HEAD({static_head};{resistance};{flow})"),
-    _result("pump_head", "Head the pump gives there", "m", 2, S, "CW.CURVE_HEAD({on_heads};{flow})",
-            ("≥", "{system_head}"), "FAILS"),
-    _when("duty_flow", "Duty: flow where they meet", "m³/h", 1, S, _SQUARE, "CW.DUTY_FLOW({on_heads};{static_head};{resistance})", otherwise=f"INDEX({_ON_POINTS};1;1)"),
-    _when("duty_head", "Duty: head where they meet", "m", 2, S, _SQUARE, "CW.DUTY_HEAD({on_heads};{static_head};{resistance})", otherwise=f"INDEX({_ON_POINTS};1;2)"),
-    _result("discharge_velocity", "Discharge velocity", "m/s", 2, S, "CW.PIPE_VELOCITY({duty_flow};{discharge_bore})",
-            ("≤", "{discharge_velocity_limit}"), "WATCH"),
+    _result("pump_head", "Head the pump gives there", "m", 2, S, "CW.CURVE_HEAD({on_heads};{flow})", ("≥", "{system_head}"), "FAILS"),
+    _when(
+        "duty_flow",
+        "Duty: flow where they meet",
+        "m³/h",
+        1,
+        S,
+        _SQUARE,
+        "CW.DUTY_FLOW({on_heads};{static_head};{resistance})",
+        otherwise=f"INDEX({_ON_POINTS};1;1)",
+    ),
+    _when(
+        "duty_head",
+        "Duty: head where they meet",
+        "m",
+        2,
+        S,
+        _SQUARE,
+        "CW.DUTY_HEAD({on_heads};{static_head};{resistance})",
+        otherwise=f"INDEX({_ON_POINTS};1;2)",
+    ),
+    _result(
+        "discharge_velocity",
+        "Discharge velocity",
+        "m/s",
+        2,
+        S,
+        "CW.PIPE_VELOCITY({duty_flow};{discharge_bore})",
+        ("≤", "{discharge_velocity_limit}"),
+        "WATCH",
+    ),
     # -- suction at the duty
-    _result("suction_velocity", "Suction velocity", "m/s", 2, U, "CW.PIPE_VELOCITY({duty_flow};{suction_bore})",
-            ("≤", "{suction_velocity_limit}"), "WATCH"),
-    _when("suction_duty_loss", "Suction losses", "m", 3, U, _SQUARE, "CW.SYSTEM_HEAD(0;CW.SYSTEM_RESISTANCE({flow};{suction_loss});{duty_flow})",
-          otherwise=_FRICTION.format(flow="duty_flow", line="suction") + "+CW.FITTING_HEAD({duty_flow};{suction_bore};{suction_k})"),
-    _result("npsh_available", "NPSH available", "m", 2, U,
-            "CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};{suction_duty_loss})"),
+    _result(
+        "suction_velocity",
+        "Suction velocity",
+        "m/s",
+        2,
+        U,
+        "CW.PIPE_VELOCITY({duty_flow};{suction_bore})",
+        ("≤", "{suction_velocity_limit}"),
+        "WATCH",
+    ),
+    _when(
+        "suction_duty_loss",
+        "Suction losses",
+        "m",
+        3,
+        U,
+        _SQUARE,
+        "CW.SYSTEM_HEAD(0;CW.SYSTEM_RESISTANCE({flow};{suction_loss});{duty_flow})",
+        otherwise=FRICTION.format(flow="duty_flow", line="suction") + "+CW.FITTING_HEAD({duty_flow};{suction_bore};{suction_k})",
+    ),
+    _result(
+        "npsh_available",
+        "NPSH available",
+        "m",
+        2,
+        U,
+        "CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};{suction_duty_loss})",
+    ),
     _result("npsh3", "NPSH3", "m", 2, U, "CW.CURVE_NPSH3({on_npsh3s};{duty_flow})"),
     _result("npsh_margin", "NPSH margin", "m", 2, U, "CW.NPSH_MARGIN({npsh_available};{npsh3})", ("≥", "{margin_wanted}"), "FAILS"),
     _result("npsh_ratio", "NPSH margin ratio", "–", 2, U, "CW.NPSH_MARGIN_RATIO({npsh_available};{npsh3})", ("≥", "{ratio_wanted}"), "FAILS"),
-    _when("submergence_needed", "Submergence needed by the bell", "m", 2, U, '{bell_diameter}<>""',
-          "CW.MINIMUM_SUBMERGENCE({duty_flow};{bell_diameter})", ("≤", "{submergence}"), "FAILS"),
-    _result("suction_speed", "Suction specific speed, per eye", "–", 0, U,
-            "CW.SUCTION_SPECIFIC_SPEED({speed};{best_flow};CW.CURVE_NPSH3({water_npsh3s};{best_flow});{eyes})",
-            ("≤", "{suction_speed_limit}"), "WATCH"),
+    _when(
+        "submergence_needed",
+        "Submergence needed by the bell",
+        "m",
+        2,
+        U,
+        '{bell_diameter}<>""',
+        "CW.MINIMUM_SUBMERGENCE({duty_flow};{bell_diameter})",
+        ("≤", "{submergence}"),
+        "FAILS",
+    ),
+    _result(
+        "suction_speed",
+        "Suction specific speed, per eye",
+        "–",
+        0,
+        U,
+        "CW.SUCTION_SPECIFIC_SPEED({speed};{best_flow};CW.CURVE_NPSH3({water_npsh3s};{best_flow});{eyes})",
+        ("≤", "{suction_speed_limit}"),
+        "WATCH",
+    ),
     # -- region
     # Calc does not find a word equal to itself when it comes out of a table of results; joined to nothing it does.
-    _result("region", "Operating region at the duty", "", 0, S,
-            f"CW.OPERATING_REGION({{duty_flow}};{{best_used}};{_WHOLE_SPEED};{{least_allowed}};{{greatest_allowed}})", ("", '"preferred"'), "REGION")._replace(
-                formula=f'INDEX(CW.OPERATING_REGION({{duty_flow}};{{best_used}};{_WHOLE_SPEED};{{least_allowed}};{{greatest_allowed}});1;1)&""'),
+    _result(
+        "region",
+        "Operating region at the duty",
+        "",
+        0,
+        S,
+        f"CW.OPERATING_REGION({{duty_flow}};{{best_used}};{_WHOLE_SPEED};{{least_allowed}};{{greatest_allowed}})",
+        ("", '"preferred"'),
+        "REGION",
+    )._replace(formula=f'INDEX(CW.OPERATING_REGION({{duty_flow}};{{best_used}};{_WHOLE_SPEED};{{least_allowed}};{{greatest_allowed}});1;1)&""'),
     # -- power
     _result("efficiency", "Efficiency", "–", 3, P, "CW.CURVE_EFFICIENCY({on_efficiencies};{duty_flow})"),
     _result("hydraulic_power", "Hydraulic power", "kW", 2, P, "CW.HYDRAULIC_POWER({duty_flow};{duty_head};{density_used})"),
     _result("power_input", "Pump power input", "kW", 2, P, "CW.PUMP_POWER_INPUT({duty_flow};{duty_head};{density_used};{efficiency})"),
     _result("torque", "Shaft torque", "N m", 1, P, "CW.SHAFT_TORQUE({power_input};{speed})"),
     _result("motor_fitted", "Motor fitted, as read", "kW", 1, P, 'CW.QUANTITY({motor_rating};"kW")'),
-    _result("motor_needed", "Motor rating needed", "kW", 1, P, "CW.MOTOR_RATING_NEEDED({power_input};{motor_rule};{motor_series})",
-            ("≤", "{motor_fitted}"), "FAILS"),
-    Result("greatest_power", "Greatest power on the curve", "kW", 2, P, 'IF(SUMPRODUCT(({used_efficiencies}<>"")*1)>0;CW.QUANTITY(MAX({used_powers});"kW");NA())',
-           'IF(SUMPRODUCT(({used_efficiencies}<>"")*1)>0;"";"no efficiency is given")', ("≤", "{motor_fitted}"), "WATCH", '"quantity: as far as efficiencies go"'),
+    _result(
+        "motor_needed",
+        "Motor rating needed",
+        "kW",
+        1,
+        P,
+        "CW.MOTOR_RATING_NEEDED({power_input};{motor_rule};{motor_series})",
+        ("≤", "{motor_fitted}"),
+        "FAILS",
+    ),
+    Result(
+        "greatest_power",
+        "Greatest power on the curve",
+        "kW",
+        2,
+        P,
+        'IF(SUMPRODUCT(({used_efficiencies}<>"")*1)>0;CW.QUANTITY(MAX({used_powers});"kW");NA())',
+        'IF(SUMPRODUCT(({used_efficiencies}<>"")*1)>0;"";"no efficiency is given")',
+        ("≤", "{motor_fitted}"),
+        "WATCH",
+        '"quantity: as far as efficiencies go"',
+    ),
     # -- least flow, heating, closed valve
-    _result("rise", "Temperature rise through the pump", "K", 2, H, "CW.TEMPERATURE_RISE({duty_head};{efficiency};{heat_used})",
-            ("≤", "{rise_allowed}"), "WATCH"),
+    _result(
+        "rise",
+        "Temperature rise through the pump",
+        "K",
+        2,
+        H,
+        "CW.TEMPERATURE_RISE({duty_head};{efficiency};{heat_used})",
+        ("≤", "{rise_allowed}"),
+        "WATCH",
+    ),
     _result("least_read", "Least flow the process takes, as read", "m³/h", 1, H, 'CW.QUANTITY({least_flow};"m³/h")'),
     _result("shutoff_head", "Head at closed valve", "m", 2, H, "CW.CURVE_HEAD({on_heads};0)"),
-    _result("thermal_flow", "Thermal least flow v. the process's", "m³/h", 2, H,
-            "CW.THERMAL_MINIMUM_FLOW({shutoff_used};{shutoff_head};{density_used};{heat_used};{rise_allowed})", ("≤", "{least_read}"), "FAILS"),
+    _result(
+        "thermal_flow",
+        "Thermal least flow v. the process's",
+        "m³/h",
+        2,
+        H,
+        "CW.THERMAL_MINIMUM_FLOW({shutoff_used};{shutoff_head};{density_used};{heat_used};{rise_allowed})",
+        ("≤", "{least_read}"),
+        "FAILS",
+    ),
     _result("maker_flow", "Maker's least flow v. the process's", "m³/h", 1, H, 'CW.QUANTITY({least_allowed};"m³/h")', ("≤", "{least_read}"), "FAILS"),
-    _result("heating", "Heating at closed valve", "K/min", 2, H,
-            "CW.CLOSED_VALVE_HEATING_RATE({shutoff_used};{casing_volume};{density_used};{heat_used};{metal_mass})"),
+    _result(
+        "heating",
+        "Heating at closed valve",
+        "K/min",
+        2,
+        H,
+        "CW.CLOSED_VALVE_HEATING_RATE({shutoff_used};{casing_volume};{density_used};{heat_used};{metal_mass})",
+    ),
     _result("greatest_head", "Greatest head of the curve", "m", 2, H, 'CW.QUANTITY(MAX({shutoff_head};{used_heads});"m")'),
-    _result("shutoff_rise", "Pressure rise at the greatest head", "bar", 2, H, "CW.PRESSURE_FROM_HEAD({greatest_head};{density_used})",
-            ("≤", "{shutoff_allowed}"), "FAILS"),
+    _result(
+        "shutoff_rise",
+        "Pressure rise at the greatest head",
+        "bar",
+        2,
+        H,
+        "CW.PRESSURE_FROM_HEAD({greatest_head};{density_used})",
+        ("≤", "{shutoff_allowed}"),
+        "FAILS",
+    ),
 )
 RESULT = {one.key: one for one in RESULTS}
 CHECKS = [one for one in RESULTS if one.limit]
 # The order in which findings of the same weight are named.
-WEIGHT = ("tag_once", "npsh_margin", "npsh_ratio", "pump_head", "motor_needed", "region", "maker_flow", "thermal_flow", "submergence_needed", "shutoff_rise",
-          "deposition_suction", "deposition_discharge", "shape",
-          "greatest_power", "suction_velocity", "discharge_velocity", "suction_speed", "rise", "unused")
+WEIGHT = (
+    "tag_once",
+    "npsh_margin",
+    "npsh_ratio",
+    "pump_head",
+    "motor_needed",
+    "region",
+    "maker_flow",
+    "thermal_flow",
+    "submergence_needed",
+    "shutoff_rise",
+    "deposition_suction",
+    "deposition_discharge",
+    "shape",
+    "greatest_power",
+    "suction_velocity",
+    "discharge_velocity",
+    "suction_speed",
+    "rise",
+    "unused",
+)
 assert sorted(WEIGHT) == sorted(one.key for one in CHECKS)
 
 
 TEXTS = ("region", "correction", "shape", "line_law")
-
-
-def limit(result):
-    """The formula of a check's limit: an input as a number in its unit, or what an earlier result came to."""
-    key = result.limit[1].strip("{}")
-    if key not in INPUT:
-        return result.limit[1]
-    call = limit_call(key)
-    if key not in LIMITS:
-        return f'IF({{{key}}}="";"";{call})'
-    low, high, _ = LIMITS[key]
-    return f'IF({{{key}}}="";"";IF(AND({call}>={low};{call}<={high});{call};NA()))'
-
-
-def limit_refusal(result):
-    """Why a check has no limit, as a formula; an empty text when it has one."""
-    key = result.limit[1].strip("{}") if result.limit else ""
-    if key in RESULT:
-        return f'IF(ISERROR({{{key}}});"its limit is refused: {RESULT[key].text}";"")'
-    if key not in INPUT:
-        return '""'
-    text, unit, call = INPUT[key].text.strip(), INPUT[key].unit, limit_call(key)
-    if key not in LIMITS:
-        return f'IF({{{key}}}="";"{text}: it is not given.";{_refusal(call)})'
-    low, high, meant = LIMITS[key]
-    asked = f"beyond what is taken for this limit, {low} to {high}{'' if unit == '–' else ' ' + unit}.{' Was it ' + meant if meant else ''}"
-    if key == "suction_speed_limit":
-        asked = f'{asked} In 1/min, m³/s, m it would be "&ROUND(CW.SPECIFIC_SPEED_FROM_US({call});0)&"'
-    return (f'IF({{{key}}}="";"{text}: it is not given.";IF(ISERROR({call});{_refusal(call)};IF(AND({call}>={low};{call}<={high});"";'
-            f'"{text}: "&{call}&" is {asked}.")))')
-
-
-def limit_call(key):
-    return f'CW.QUANTITY({{{key}}};"{INPUT[key].unit.replace("–", "-")}")'
-
-
-_WORDS = {"REGION": (("preferred", "meets"), ("allowable", "WATCH")), "SHAPE": (("stable", "meets"), ("flat", "WATCH"), ("drooping", "WATCH"))}
-
-
-def verdict(result, value, limit):
-    """The word for one result: refused, meets, WATCH or FAILS."""
-    if result.limit is None:
-        return f'IF(ISERROR({value});"refused";"")'
-    if result.failing in _WORDS:
-        kept = '"FAILS"'
-        for found, word in reversed(_WORDS[result.failing]):
-            kept = f'IF({value}="{found}";"{word}";{kept})'
-        return f'IF(ISERROR({value});"refused";{kept})'
-    sense = ">=" if result.limit[0] == "≥" else "<="
-    kept = f'IF({value}="–";"–";IF(AND(ISNUMBER({value});ISNUMBER({limit}));IF({value}{sense}{limit};"meets";"{result.failing}");"refused"))'
-    return f'IF(ISERROR({value});"refused";{kept})'
-
-
-def overall(found, words):
-    """The one verdict of a pump, the same on every sheet: refused where any of its results or checks is."""
-    other = "".join(f'IF(COUNTIF({words};"{name}")>0;"{name}";' for name in ("FAILS", "WATCH")) + '"meets"))'
-    return f'IF(OR(SUMPRODUCT(ISERROR({found})*1)>0;COUNTIF({words};"refused")>0);"refused";{other})'
-
-
-def worst(word, found, causes, word_of):
-    """What is named for it. Of what is refused the topmost result is the cause; of findings of one weight the first in the order WEIGHT.
-    word_of(key): the cell with a check's word."""
-    text = '"none"'
-    for name in ("WATCH", "FAILS", "refused"):
-        first = text
-        for key in reversed(WEIGHT):
-            first = f'IF({word_of(key)}="{name}";"{RESULT[key].text}";{first})'
-        text = f'IF({word}="{name}";{first};{text})'
-    topmost = f"SUMPRODUCT(MIN(ROW({found})+10000*(1-ISERROR({found}))))-SUMPRODUCT(MIN(ROW({found})))+1"
-    return f"IF(SUMPRODUCT(ISERROR({found})*1)>0;INDEX({causes};{topmost});{text})"
-
-
-# A result in US customary units: (the unit that cutwater reads, the unit wanted).
-US_UNITS = {
-    "m³/h": ("m³/h", "US gpm"), "m": ("m", "ft"), "m/s": ("m/s", "ft/s"), "bar": ("bar", "psi"), "bar(a)": ("bar(a)", "psia"), "kg/m³": ("kg/m³", "lb/ft3"),
-    "kW": ("kW", "hp"), "N m": ("N m", "lbf ft"), "K": ("K", "delta degF"), "K/min": ("K/min", "degF/min"), "kJ/(kg K)": ("kJ/(kg K)", "Btu/(lb degF)"),
-    "mm²/s": ("mm²/s", "cSt"), "°C": ("°C", "degF"),
-}

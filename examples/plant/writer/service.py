@@ -1,5 +1,5 @@
 """The calculation sheet for one pump: A4 upright. Values are tried beside those of the sheet Data, for one tag only (tried.py)."""
-from . import chart, results
+from . import chart, points, results, verdicts
 from .inputs import CHOICES as INPUT_CHOICES
 from .inputs import INPUT, INPUTS, ORDINATES, POINTS, SERIES, USED
 from .meanings import MEANINGS
@@ -35,11 +35,13 @@ class Service:
 
     def find(self, name):
         """An input's or a result's own name on this sheet; two arguments for a curve between its own ends."""
-        if name in results.PAIRS:
-            return results.pair(*results.PAIRS[name])
+        if name in points.PAIRS:
+            return points.pair(*points.PAIRS[name])
         if name == "bad_cell":
             return bad_cell(lambda series: series, "bad_series", "bad_point")
-        return {"altitude": "site_altitude", "tags": self.places.tags, "this_tag": "TRIM(tag)", "curve_home": '"this sheet, cell "'}.get(name, name)
+        return {"altitude": "site_altitude", "tags": self.places.tags, "this_tag": "TRIM(tag)", "curve_home": '"this sheet, cell "'}.get(
+            name, name
+        )
 
     def head(self, row, texts):
         for column in range(ACROSS):
@@ -56,14 +58,26 @@ class Service:
         shown = next((pump for pump in self.plant["pumps"] if pump["tag"] == self.plant["shown"]), {})
         put(2, A, shown.get("tag"), "InputTag", validation="tags")
         sheet.name_range("tag", 2, A)
-        for column, across, label, value in ((B, 2, "Made by", None), (D, 3, "Checked by", None), (G, 2, "Date", None), (I, 1, "Revision", self.plant["revision"]),
-                                             (J, 2, "File", None)):
+        for column, across, label, value in (
+            (B, 2, "Made by", None),
+            (D, 3, "Checked by", None),
+            (G, 2, "Date", None),
+            (I, 1, "Revision", self.plant["revision"]),
+            (J, 2, "File", None),
+        ):
             put(1, column, label, "Box", across=across)
             put(2, column, value, "BoxInput", across=across)
         for column, across, key in ((A, 1, "service"), (B, 3, "liquid"), (E, 5, "pump")):
             put(3, column, INPUT[key].text, "Box", across=across)
             values = self.places.row_range(key)
-            put(4, column, f'=IF(ISERROR(pump_column);"";IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column)))', "BoxText", across=across, known=shown.get(key, " "))
+            put(
+                4,
+                column,
+                f'=IF(ISERROR(pump_column);"";IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column)))',
+                "BoxText",
+                across=across,
+                known=shown.get(key, " "),
+            )
         put(3, J, "Values tried are for", "Box", across=2)
         put(4, J, None, "BoxInput", across=2, validation="tags")
         sheet.name_range("tried_for", 4, J)
@@ -87,14 +101,31 @@ class Service:
             at = row
             for group in groups:
                 for column in range(label, unit + 1):
-                    self.sheet.put(at, column, group if column == label else "tried" if column == unit - 1 else None, "HeadRight" if column == unit - 1 else "Head")
+                    self.sheet.put(
+                        at,
+                        column,
+                        group if column == label else "tried" if column == unit - 1 else None,
+                        "HeadRight" if column == unit - 1 else "Head",
+                    )
                 at += 1
                 for one in (one for one in INPUTS if one.group == group):
                     told = one.text.strip() + (f" ({group.lower()})" if doubled.count(one.text) > 1 else "")
-                    self.tried.value(at, label, unit, one.key, one.text, told, one.unit, self.places.row_range(one.key), f"choice_{one.key}" if one.key in INPUT_CHOICES else None)
+                    self.tried.value(
+                        at,
+                        label,
+                        unit,
+                        one.key,
+                        one.text,
+                        told,
+                        one.unit,
+                        self.places.row_range(one.key),
+                        f"choice_{one.key}" if one.key in INPUT_CHOICES else None,
+                    )
                     at += 1
                 if group == "Suction":
-                    self.tried.value(at, label, unit, "site_altitude", "Altitude of the works", "Altitude of the works", "m", ALTITUDE, None)
+                    self.tried.value(
+                        at, label, unit, "site_altitude", "Altitude of the works", "Altitude of the works", "m", ALTITUDE, None
+                    )
                     at += 1
             self.sheet.name_range("TriedLeft" if label == A else "TriedRight", row, unit - 1, at - 1)
             ends.append(at)
@@ -125,9 +156,23 @@ class Service:
     def results(self, row):
         put, sheet = self.sheet.put, self.sheet
         sheet.breaks.add(row)
-        self.head(row, {A: ("What is found", "Head"), B: ("Value", "HeadRight"), C: ("Unit", "Head"), D: ("Limit", "Head"), F: ("Verdict", "HeadCentre"),
-                        G: ('=IF(results_in="US units";"US units";"")', "HeadRight"), I: ("Function, or why it was refused", "Head")})
-        for column, text in ((M, "Number of the finding"), (N, "What the sheet prints of it"), (O, "Function, or why it was refused, in full")):
+        self.head(
+            row,
+            {
+                A: ("What is found", "Head"),
+                B: ("Value", "HeadRight"),
+                C: ("Unit", "Head"),
+                D: ("Limit", "Head"),
+                F: ("Verdict", "HeadCentre"),
+                G: ('=IF(results_in="US units";"US units";"")', "HeadRight"),
+                I: ("Function, or why it was refused", "Head"),
+            },
+        )
+        for column, text in (
+            (M, "Number of the finding"),
+            (N, "What the sheet prints of it"),
+            (O, "Function, or why it was refused, in full"),
+        ):
             put(row, column, text, "Head")
         row += 1
         first = row
@@ -155,13 +200,27 @@ class Service:
         put(row, E, None, "Sense")
         if one.limit:
             sense = {"≤": "le", "≥": "ge"}.get(one.limit[0], "")
-            put(row, D, unless_empty(f'IFERROR(IF(IFERROR({value}&"";"")="–";"";{fill(results.limit(one), self.find)});"refused")') if sense else "=" + one.limit[1], f"Limit{sense}{min(one.places, 2)}")
+            put(
+                row,
+                D,
+                unless_empty(f'IFERROR(IF(IFERROR({value}&"";"")="–";"";{fill(verdicts.limit(one), self.find)});"refused")')
+                if sense
+                else "=" + one.limit[1],
+                f"Limit{sense}{min(one.places, 2)}",
+            )
         else:
             put(row, D, None, "Sense")
-        put(row, F, unless_empty(results.verdict(one, value, limit)), "Verdict")
+        put(row, F, unless_empty(verdicts.verdict(one, value, limit)), "Verdict")
         self.us_units(row, one, value)
-        refused, limit_refused = fill(one.refusal, self.find), f'IF({value}="–";"";{fill(results.limit_refusal(one), self.find)})'
-        put(row, O, unless_empty(f'IFERROR(IF({refused}="";IF({limit_refused}="";{fill(one.words, self.find)};{limit_refused});{refused});"waits for a value above")'), "Text")
+        refused, limit_refused = (fill(one.refusal, self.find), f'IF({value}="–";"";{fill(verdicts.limit_refusal(one), self.find)})')
+        put(
+            row,
+            O,
+            unless_empty(
+                f'IFERROR(IF({refused}="";IF({limit_refused}="";{fill(one.words, self.find)};{limit_refused});{refused});"waits for a value above")'
+            ),
+            "Text",
+        )
         put(row, I, f'=IF(AND({word}="refused";LEFT({full};5)<>"waits");"why: see the findings";{full})', "Small", across=3)
         before = f"[.$M${first}:.$M{row}]"
         put(row, M, f'=IF(OR({word}="FAILS";{word}="WATCH";AND({word}="refused";LEFT({full};5)<>"waits"));MAX({before})+1;"")', "Value0")
@@ -170,8 +229,8 @@ class Service:
 
     def us_units(self, row, one, value):
         call, unit = None, ""
-        if one.unit in results.US_UNITS:
-            read, unit = results.US_UNITS[one.unit]
+        if one.unit in verdicts.US_UNITS:
+            read, unit = verdicts.US_UNITS[one.unit]
             call = f'CW.CONVERT_UNIT({value};"{read}";"{unit}")'
         elif one.key in ("specific_speed", "suction_speed"):
             call, unit = f"CW.SPECIFIC_SPEED_US_FROM_METRIC({value})", "US gpm, ft"
@@ -189,25 +248,54 @@ class Service:
             sheet.heights[row] = 0.6
             if number == 1:
                 none = 'IF(ISERROR(pump_column);"There is no pump of this tag on the sheet Data.";"Nothing was refused, and every check is met.")'
-                formula = f'=IF(ISERROR(pump_column);{none};IFERROR(INDEX({texts};MATCH(1;{numbers};0));{none}))'
+                formula = f"=IF(ISERROR(pump_column);{none};IFERROR(INDEX({texts};MATCH(1;{numbers};0));{none}))"
             elif number == FINDINGS:
                 formula = f'=IF(MAX({numbers})>{number};"and "&(MAX({numbers})-{number - 1})&" more: column N of the results";IFERROR(INDEX({texts};MATCH({number};{numbers};0));""))'
             else:
                 formula = f'=IFERROR(INDEX({texts};MATCH({number};{numbers};0));"")'
             put(row, A, formula, "Reason", across=ACROSS)
         found, words, labels = (f"[.${column}${self.first + 1}:.${column}${self.last + 1}]" for column in "BFA")
-        put(6, I, unless_empty(f'IF(OR(overwritten>0;ISERROR(pump_column));"refused";{results.overall(found, words)})'), "VerdictBox", across=3)
-        named = results.worst("[.$I$7]", found, labels, lambda key: f"[.$F${self.row_of[key][0] + 1}]")
-        put(6, B, f'=IF(TRIM(tag)="";"choose a tag";IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named})))', "BoxValue", across=7)
-        every = "&".join(f'IF([.$F${self.row_of[key][0] + 1}]="{word}";"; {results.RESULT[key].text}";"")' for word in ("refused", "FAILS", "WATCH") for key in results.WEIGHT)
+        put(
+            6,
+            I,
+            unless_empty(f'IF(OR(overwritten>0;ISERROR(pump_column));"refused";{verdicts.overall(found, words)})'),
+            "VerdictBox",
+            across=3,
+        )
+        named = verdicts.worst("[.$I$7]", found, labels, lambda key: f"[.$F${self.row_of[key][0] + 1}]")
+        put(
+            6,
+            B,
+            f'=IF(TRIM(tag)="";"choose a tag";IF(ISERROR(pump_column);"no pump of this tag";IF(overwritten>0;"Formulas of this sheet, overwritten";{named})))',
+            "BoxValue",
+            across=7,
+        )
+        every = "&".join(
+            f'IF([.$F${self.row_of[key][0] + 1}]="{word}";"; {results.RESULT[key].text}";"")'
+            for word in ("refused", "FAILS", "WATCH")
+            for key in results.WEIGHT
+        )
         sheet.heights[7] = 0.72
-        put(7, B, f'=IF(OR(TRIM(tag)="";ISERROR(pump_column));"";IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400))))', "BoxText", across=10)
+        put(
+            7,
+            B,
+            f'=IF(OR(TRIM(tag)="";ISERROR(pump_column));"";IF([.$I$7]="meets";"nothing";IF({every}="";[.$B$7];MID({every};3;400))))',
+            "BoxText",
+            across=10,
+        )
         return row + 1
 
     def used_curve(self, row):
         put, sheet = self.sheet.put, self.sheet
-        heads = {"used_flows": (A, "On the liquid pumped:   flow", "m³/h", 1), "used_heads": (B, '=tag&", pump"', "head, m", 2), "used_efficiencies": (C, "Efficiency", "–", 3),
-                 "used_powers": (D, "Power", "kW", 2), "used_npsh3s": (F, "NPSH3", "m", 2), "offered": (G, "NPSHA", "m", 2), "used_system": (I, "System", "head, m", 2)}
+        heads = {
+            "used_flows": (A, "On the liquid pumped:   flow", "m³/h", 1),
+            "used_heads": (B, '=tag&", pump"', "head, m", 2),
+            "used_efficiencies": (C, "Efficiency", "–", 3),
+            "used_powers": (D, "Power", "kW", 2),
+            "used_npsh3s": (F, "NPSH3", "m", 2),
+            "offered": (G, "NPSHA", "m", 2),
+            "used_system": (I, "System", "head, m", 2),
+        }
         self.head(row, {column: (text, "HeadRight") for column, text, *_ in heads.values()})
         for column in range(ACROSS):
             put(row + 1, column, None, "Sense")
@@ -217,12 +305,23 @@ class Service:
             self.row_of[key] = (row + 2, column)
         for key in (one.key for one in USED):
             sheet.name_range(key, row + 2, heads[key][0], row + 1 + POINTS)
-        offered = ("CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};"
-                   "CW.SYSTEM_HEAD(0;CW.SYSTEM_RESISTANCE({flow};{suction_loss});{used_flow_i}))")
-        friction = ("CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};CW.PIPE_FRICTION_HEAD({used_flow_i};{suction_bore};{suction_length};{roughness};"
-                    "{viscosity_used})+CW.FITTING_HEAD({used_flow_i};{suction_bore};{suction_k}))")
-        places = {"flow_i": "flows", "head_i": "heads", "efficiency_i": "efficiencies", "npsh3_i": "npsh3s", "used_flow_i": "used_flows",
-                  "used_head_i": "used_heads", "used_efficiency_i": "used_efficiencies"}
+        offered = (
+            "CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};"
+            "CW.SYSTEM_HEAD(0;CW.SYSTEM_RESISTANCE({flow};{suction_loss});{used_flow_i}))"
+        )
+        friction = (
+            "CW.NPSH_AVAILABLE({surface_absolute};{vapour_used};{density_used};{liquid_level};CW.PIPE_FRICTION_HEAD({used_flow_i};{suction_bore};{suction_length};{roughness};"
+            "{viscosity_used})+CW.FITTING_HEAD({used_flow_i};{suction_bore};{suction_k}))"
+        )
+        places = {
+            "flow_i": "flows",
+            "head_i": "heads",
+            "efficiency_i": "efficiencies",
+            "npsh3_i": "npsh3s",
+            "used_flow_i": "used_flows",
+            "used_head_i": "used_heads",
+            "used_efficiency_i": "used_efficiencies",
+        }
         for point in range(POINTS):
             sheet.heights[row + 2 + point] = 0.4
 
@@ -238,7 +337,9 @@ class Service:
             for column in range(ACROSS):
                 put(row + 2 + point, column, None, "Sense")
             for key, (column, _, _, digits) in heads.items():
-                formula = results.point(key) if key != "offered" else f'IF({{used_flow_i}}="";"";IF({{line_law}}="square";{offered};{friction}))'
+                formula = (
+                    points.point(key) if key != "offered" else f'IF({{used_flow_i}}="";"";IF({{line_law}}="square";{offered};{friction}))'
+                )
                 put(row + 2 + point, column, unless_empty(fill(formula, find)), f"Value{digits}")
         self.facts(row)
         row += 2 + POINTS
@@ -252,8 +353,8 @@ class Service:
         """Beside the printed table: where each series begins and ends, and the first point that is refused."""
         self.sheet.put(row, M, "The curve's points", "Head")
         point = fact_point(lambda series: series, "bad_point")
-        for index, (key, formula) in enumerate(results.POINTS_FACTS, row + 1):
-            self.sheet.put(index, M, results.fact_text(key), "Label")
+        for index, (key, formula) in enumerate(points.POINTS_FACTS, row + 1):
+            self.sheet.put(index, M, points.fact_text(key), "Label")
             self.sheet.put(index, N, unless_empty(fill(formula, lambda name: point[name] if name in point else self.find(name))), "Text")
             self.sheet.name_cell(key, index, N)
 
@@ -271,22 +372,63 @@ class Service:
         sheet = self.sheet
         top = sum(sheet.heights.get(r, 0.46) for r in range(row)) + 0.25
         flow = "Flow, m³/h"
-        sheet.frames.append(chart.frame(0, 0, top, 18.5, 6.6, "Pump, system and duty", flow, "Head, m", [
-            (self.label("water"), self.area("flows"), self.area("heads"), "water", False),
-            (self.label("used_heads"), self.area("used_flows"), self.area("used_heads"), "pump", False),
-            (self.label("used_system"), self.area("used_flows"), self.area("used_system"), "system", False),
-            (self.label("wanted_mark"), self.area("wanted"), self.area("system_head"), "wanted", False),
-            (self.label("duty_mark"), self.area("duty_flow"), self.area("duty_head"), "duty", False)]))
+        sheet.frames.append(
+            chart.frame(
+                0,
+                0,
+                top,
+                18.5,
+                6.6,
+                "Pump, system and duty",
+                flow,
+                "Head, m",
+                [
+                    (self.label("water"), self.area("flows"), self.area("heads"), "water", False),
+                    (self.label("used_heads"), self.area("used_flows"), self.area("used_heads"), "pump", False),
+                    (self.label("used_system"), self.area("used_flows"), self.area("used_system"), "system", False),
+                    (self.label("wanted_mark"), self.area("wanted"), self.area("system_head"), "wanted", False),
+                    (self.label("duty_mark"), self.area("duty_flow"), self.area("duty_head"), "duty", False),
+                ],
+            )
+        )
         low = top + 6.75
-        sheet.frames.append(chart.frame(1, 0, low, 9.15, 5.0, "Suction", flow, "NPSH, m", [
-            (self.label("offered"), self.area("used_flows"), self.area("offered"), "offered", False),
-            (self.label("used_npsh3s"), self.area("used_flows"), self.area("used_npsh3s"), "needed", False),
-            (self.label("duty_mark"), self.area("duty_flow"), self.area("npsh3"), "duty", False)]))
-        sheet.frames.append(chart.frame(2, 9.35, low, 9.15, 5.0, "Efficiency and power", flow, "Efficiency", [
-            (self.label("used_efficiencies"), self.area("used_flows"), self.area("used_efficiencies"), "efficiency", False),
-            (self.label("used_powers"), self.area("used_flows"), self.area("used_powers"), "power", True),
-            (self.label("duty_mark"), self.area("duty_flow"), self.area("power_input"), "duty", True)],
-            second_title="Power input, kW", y_number="C1", second_number="C1"))
+        sheet.frames.append(
+            chart.frame(
+                1,
+                0,
+                low,
+                9.15,
+                5.0,
+                "Suction",
+                flow,
+                "NPSH, m",
+                [
+                    (self.label("offered"), self.area("used_flows"), self.area("offered"), "offered", False),
+                    (self.label("used_npsh3s"), self.area("used_flows"), self.area("used_npsh3s"), "needed", False),
+                    (self.label("duty_mark"), self.area("duty_flow"), self.area("npsh3"), "duty", False),
+                ],
+            )
+        )
+        sheet.frames.append(
+            chart.frame(
+                2,
+                9.35,
+                low,
+                9.15,
+                5.0,
+                "Efficiency and power",
+                flow,
+                "Efficiency",
+                [
+                    (self.label("used_efficiencies"), self.area("used_flows"), self.area("used_efficiencies"), "efficiency", False),
+                    (self.label("used_powers"), self.area("used_flows"), self.area("used_powers"), "power", True),
+                    (self.label("duty_mark"), self.area("duty_flow"), self.area("power_input"), "duty", True),
+                ],
+                second_title="Power input, kW",
+                y_number="C1",
+                second_number="C1",
+            )
+        )
         sheet.heights[row] = 12.2
         sheet.put(row, A, None)
         return row + 1
@@ -297,11 +439,22 @@ class Service:
         sheet.breaks.add(row)
         for title, lines, height in (("Sources", SOURCES, 3.6), ("Cautions", CAUTIONS, 4.4)):
             self.head(row, {A: (title, "Head")})
-            applying = ";".join(f'"{text}"' if condition is None else f'IF(IFERROR({condition};TRUE());"{text}";"")' for condition, text in lines)
+            applying = ";".join(
+                f'"{text}"' if condition is None else f'IF(IFERROR({condition};TRUE());"{text}";"")' for condition, text in lines
+            )
             sheet.heights[row + 1] = height
             put(row + 1, A, f"=COM.MICROSOFT.TEXTJOIN(UNICHAR(10);1;{applying})", "Foot", across=ACROSS)
             row += 2
-        self.head(row, {A: ("Revisions: what was changed", "Head"), D: ("No.", "Head"), F: ("Date", "Head"), H: ("Made by", "Head"), J: ("Checked by", "Head")})
+        self.head(
+            row,
+            {
+                A: ("Revisions: what was changed", "Head"),
+                D: ("No.", "Head"),
+                F: ("Date", "Head"),
+                H: ("Made by", "Head"),
+                J: ("Checked by", "Head"),
+            },
+        )
         for index in range(row + 1, row + 6):
             sheet.heights[index] = 0.6
             for column, across in ((A, 3), (D, 2), (F, 2), (H, 2), (J, 2)):

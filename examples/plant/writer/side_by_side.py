@@ -335,7 +335,9 @@ class SideBySide:
                 keys = (
                     [one.key]
                     if isinstance(one, Given)
-                    else [f"{one.first}_1", f"{one.second}_1"] if isinstance(one, Pairs) else []
+                    else [f"{one.first}_1", f"{one.second}_1"]
+                    if isinstance(one, Pairs)
+                    else []
                 )
                 for key in keys:
                     text, when = self.made.wanted(key)

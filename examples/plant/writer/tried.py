@@ -17,7 +17,12 @@ class Tried:
         put(row, label, text, "Label", across=used - label)
         given = values if key == "site_altitude" else f"INDEX({values};1;pump_column)"
         cell = reference("", row, tried, row, tried)
-        put(row, used, f'=IF(AND(tries_count;{cell}<>"");IF({cell}="empty";"";{cell});IF(ISERROR(pump_column);"";IF({given}="";"";{given})))', "TextRight")
+        put(
+            row,
+            used,
+            f'=IF(AND(tries_count;{cell}<>"");IF({cell}="empty";"";{cell});IF(ISERROR(pump_column);"";IF({given}="";"";{given})))',
+            "TextRight",
+        )
         put(row, tried, None, "Input", validation=validation)
         put(row, unit, unit_text, "Unit")
         self.sheet.name_range(key, row, used)
@@ -34,7 +39,12 @@ class Tried:
         for point in range(POINTS):
             values = reference("Data", first + point, FIRST, first + point, places.last)
             cell = reference("", row + point, tried, row + point, tried)
-            put(row + point, used, f'=IF(AND(tries_count;COUNTA({column})>0);IF({cell}="";"";{cell});IF(ISERROR(pump_column);"";IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))))', "TextRight")
+            put(
+                row + point,
+                used,
+                f'=IF(AND(tries_count;COUNTA({column})>0);IF({cell}="";"";{cell});IF(ISERROR(pump_column);"";IF(INDEX({values};1;pump_column)="";"";INDEX({values};1;pump_column))))',
+                "TextRight",
+            )
             put(row + point, tried, None, "Input")
             self.formulas[row + point, used] = key
         self.sheet.name_range(key, row, used, row + POINTS - 1)
@@ -67,32 +77,48 @@ class Tried:
             marks.append((told, None, reference("", first, column, first + POINTS - 1, column)))
         for told, cell, same in marks:
             given = f'{cell}<>""' if cell else f"COUNTA({same})>0"
-            put(at, self.marks, f'=IF(OR(NOT(tries_count);ISERROR(pump_column));"";IF(AND({given}{f";NOT({same})" if cell else ""});"{told}";""))', "Text")
+            put(
+                at,
+                self.marks,
+                f'=IF(OR(NOT(tries_count);ISERROR(pump_column));"";IF(AND({given}{f";NOT({same})" if cell else ""});"{told}";""))',
+                "Text",
+            )
             put(at, self.marks + 1, f'=IF({given};"{told}";"")', "Text")
             last, at = at, at + 1
         differ, typed = (reference("", top, column, last, column) for column in (self.marks, self.marks + 1))
         here = at
-        for index, (name, text, formula) in enumerate((
+        for index, (name, text, formula) in enumerate(
+            (
                 ("tries_count", "Values tried are used", 'AND(TRIM(tried_for)<>"";TRIM(tried_for)=TRIM(tag))'),
                 ("differing", "Inputs that differ from Data", f'SUMPRODUCT(({differ}<>"")*1)'),
                 ("set_aside", "Values typed and not used", f'IF(tries_count;0;SUMPRODUCT(({typed}<>"")*1))'),
-                ("overwritten", "Formulas overwritten", self._overwritten()))):
+                ("overwritten", "Formulas overwritten", self._overwritten()),
+            )
+        ):
             put(here + index, self.marks, text, "Label")
             put(here + index, self.marks + 1, "=" + formula, "Text")
             sheet.name_cell(name, here + index, self.marks + 1)
-        text = (f'=IF(overwritten>0;"Formulas of this sheet were overwritten, "&overwritten&": do not use it. Undo, or load the workbook anew.";IF(differing>0;differing&IF(differing=1;'
-                f'" input differs";" inputs differ")&" from Data: "&COM.MICROSOFT.TEXTJOIN(", ";1;{differ})&{self._temperature()};IF(set_aside>0;set_aside&IF(set_aside=1;" value is";" values are")'
-                f'&" typed to be tried and not used: "&IF(TRIM(tried_for)="";"“Values tried are for” names no pump.";"for "&TRIM(tried_for)&".");"")))')
+        text = (
+            f'=IF(overwritten>0;"Formulas of this sheet were overwritten, "&overwritten&": do not use it. Undo, or load the workbook anew.";IF(differing>0;differing&IF(differing=1;'
+            f'" input differs";" inputs differ")&" from Data: "&COM.MICROSOFT.TEXTJOIN(", ";1;{differ})&{self._temperature()};IF(set_aside>0;set_aside&IF(set_aside=1;" value is";" values are")'
+            f'&" typed to be tried and not used: "&IF(TRIM(tried_for)="";"“Values tried are for” names no pump.";"for "&TRIM(tried_for)&".");"")))'
+        )
         put(row, 0, text, "Banner", across=across, known=" ")
-        sheet.condition(row, 0, row, across - 1, f'LEN(TRIM([.{cell_name(row, 0, True)}]))>0', "Alarm")
+        sheet.condition(row, 0, row, across - 1, f"LEN(TRIM([.{cell_name(row, 0, True)}]))>0", "Alarm")
 
     def _temperature(self):
         """What is given by a value was given for the temperature on Data."""
         row, used = self.at["temperature"]
         stale = []
-        for key, by, name in (("density", "density_by", "density"), ("vapour_pressure", "vapour_by", "vapour pressure"), ("viscosity", "viscosity_by", "viscosity")):
+        for key, by, name in (
+            ("density", "density_by", "density"),
+            ("vapour_pressure", "vapour_by", "vapour pressure"),
+            ("viscosity", "viscosity_by", "viscosity"),
+        ):
             at, column = self.at[key]
-            stale.append(f'IF(AND({by}<>"water";{by}<>"two points";{reference("", at, column + 1, at, column + 1)}="");"{name}";"")')
+            stale.append(
+                f'IF(AND({by}<>"water";{by}<>"two points";{reference("", at, column + 1, at, column + 1)}="");"{name}";"")'
+            )
         joined = f'COM.MICROSOFT.TEXTJOIN(", ";1;{";".join(stale)})'
         tried = reference("", row, used + 1, row, used + 1)
         return f'IF(AND({tried}<>"";{joined}<>"");". Mind: "&{joined}&" still those of the temperature on Data";"")'
@@ -102,8 +128,13 @@ class Tried:
         columns = {}
         for r, c in self.formulas:
             columns.setdefault(c, []).append(r)
-        found = "-".join(f"SUMPRODUCT(ISFORMULA({reference('', min(rows), c, max(rows), c)})*1)" for c, rows in columns.items())
-        expected = sum(sum((r, c) in self.formulas or self._is_formula(r, c) for r in range(min(rows), max(rows) + 1)) for c, rows in columns.items())
+        found = "-".join(
+            f"SUMPRODUCT(ISFORMULA({reference('', min(rows), c, max(rows), c)})*1)" for c, rows in columns.items()
+        )
+        expected = sum(
+            sum((r, c) in self.formulas or self._is_formula(r, c) for r in range(min(rows), max(rows) + 1))
+            for c, rows in columns.items()
+        )
         return f"{expected}-{found}"
 
     def _is_formula(self, row, column):

@@ -32,12 +32,19 @@ class Upright:
         put(0, 4, "=" + WORKS, "Works", across=across - 4, known=works_line(self.plant))
         put(1, 0, "Tag", "Box")
         put(2, 0, tag, "InputTag", validation="tags")
-        for column, wide, label, value in ((1, 2, "Made by", None), (3, 2, "Checked by", None), (5, 2, "Date", None), (7, 1, "Revision", self.plant["revision"]),
-                                           (8, 1, "File", None)):
+        for column, wide, label, value in (
+            (1, 2, "Made by", None),
+            (3, 2, "Checked by", None),
+            (5, 2, "Date", None),
+            (7, 1, "Revision", self.plant["revision"]),
+            (8, 1, "File", None),
+        ):
             put(1, column, label, "Box", across=wide)
             put(2, column, value, "BoxInput", across=wide)
         known = next((pump for pump in self.plant["pumps"] if pump["tag"] == tag), {})
-        for (column, wide), key, label in zip(((0, 1), (1, 4), (5, across - 6)), ("service", "liquid", "pump"), ("Service", "Liquid", "Form of pump")):
+        for (column, wide), key, label in zip(
+            ((0, 1), (1, 4), (5, across - 6)), ("service", "liquid", "pump"), ("Service", "Liquid", "Form of pump")
+        ):
             put(3, column, label, "Box", across=wide)
             put(4, column, "=" + self.looked_up(key), "BoxText", across=wide, known=known.get(key, " "))
         # What is typed on the sheet belongs to one pump: the sheet says so when another is chosen.
@@ -48,8 +55,13 @@ class Upright:
         put(5, 0, boxes, "Box")
         put(6, 0, "Column on the sheet Data", "Label")
         put(6, 1, f'=IF(TRIM([.$A$3])="";NA();MATCH(TRIM([.$A$3]);{self.places.tags};0))', "Value0")
-        put(6, 2, f'=IF({self.foreign};"What is typed on this sheet is for "&{reference("", 4, across - 1)}&", not for "&[.$A$3]&": nothing here holds for this pump.";"")',
-            "Banner", across=across - 2)
+        put(
+            6,
+            2,
+            f'=IF({self.foreign};"What is typed on this sheet is for "&{reference("", 4, across - 1)}&", not for "&[.$A$3]&": nothing here holds for this pump.";"")',
+            "Banner",
+            across=across - 2,
+        )
         sheet.condition(6, 2, 6, across - 1, '[.$C$7]<>""', "Alarm")
 
     def head(self, row, *texts):

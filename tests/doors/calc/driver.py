@@ -20,7 +20,13 @@ class Session:
         self.commands, self.labels = [], []
 
     def set(self, sheet, cell, value):
-        kind = "formula" if isinstance(value, str) and value.startswith("=") else "text" if isinstance(value, str) else "number"
+        kind = (
+            "formula"
+            if isinstance(value, str) and value.startswith("=")
+            else "text"
+            if isinstance(value, str)
+            else "number"
+        )
         self.commands.append(("set", sheet, cell, kind, str(value)))
 
     def clear(self, sheet, cells):
@@ -50,8 +56,16 @@ class Session:
         bundle(self.work / "bundled")
         commands, answers = self.work / "commands.txt", self.work / "answers.txt"
         commands.write_text("".join("\t".join(one) + "\n" for one in self.commands), encoding="utf-8")
-        _, printed = run_alone([SOFFICE, "--headless", "--norestore", f"-env:UserInstallation=file://{self.work}/profile", f"-env:BUNDLED_EXTENSIONS=file://{self.work}/bundled",
-                                f'macro:///CutwaterRunner.Driver.Run("{self.book}","{commands}","{answers}")'])
+        _, printed = run_alone(
+            [
+                SOFFICE,
+                "--headless",
+                "--norestore",
+                f"-env:UserInstallation=file://{self.work}/profile",
+                f"-env:BUNDLED_EXTENSIONS=file://{self.work}/bundled",
+                f'macro:///CutwaterRunner.Driver.Run("{self.book}","{commands}","{answers}")',
+            ]
+        )
         lines = answers.read_text(encoding="utf-8").splitlines() if answers.exists() else []
         if not lines or lines[-1] != "done":
             raise RuntimeError(f"the office stopped: {lines[-1:]} {printed}")

@@ -199,7 +199,9 @@ class ServiceSheet(unittest.TestCase):
         self.assertIn("1 value is typed to be tried and not used", self.text("typed, for nobody: banner"))
         self.assertEqual((self.text("tried: verdict"), self.text("tried: used")), ("FAILS", "-4.2"))
         self.assertIn("1 input differs from Data: Surface above the NPSH datum", self.text("tried: banner"))
-        self.assertEqual((self.text("another tag: verdict"), self.text("another tag: worst")), (self.text("PU-03: verdict"), self.text("PU-03: worst")))
+        self.assertEqual(
+            (self.text("another tag: verdict"), self.text("another tag: worst")), (self.text("PU-03: verdict"), self.text("PU-03: worst"))
+        )
         self.assertEqual(self.text("another tag: used"), "2.9")
         self.assertIn("not used: for PU-02", self.text("another tag: banner"))
         self.assertEqual((self.text("back: verdict"), self.text("back: banner"), self.text("back: typed")), ("meets", "", ""))
@@ -268,7 +270,9 @@ class ServiceSheet(unittest.TestCase):
             bore, speed = pump[f"{line}_bore"] / 1000, at / 3600 / (math.pi / 4 * (pump[f"{line}_bore"] / 1000) ** 2)
             reynolds = speed * bore / (viscosity / 1e6)
             self.assertLess(reynolds, 2000)
-            return 64 / reynolds * pump[f"{line}_length"] / bore * speed**2 / (2 * 9.80665), pump[f"{line}_k"] * speed**2 / (2 * 9.80665)
+            return 64 / reynolds * pump[f"{line}_length"] / bore * speed**2 / (2 * 9.80665), pump[f"{line}_k"] * speed**2 / (
+                2 * 9.80665
+            )
 
         pipes = [loss(line, flow) for line in ("suction", "discharge")]
         by_hand = pump["static_head"] + sum(sum(pair) for pair in pipes) + pump["equipment_loss"] * (flow / pump["flow"]) ** 2
@@ -279,7 +283,9 @@ class ServiceSheet(unittest.TestCase):
         self.assertAlmostEqual(float(self.text("on water")), liquid * density / 998.2, 2)
 
     def test_basic_has_a_plain_way_to_the_sentence(self):
-        answered, asked, caught = self.text("Basic").split("; ", 2)[0], *re.findall(r"(?:asked|caught): (.*?)(?=; caught|$)", self.text("Basic"))
+        answered, asked, caught = self.text("Basic").split("; ", 2)[0], *re.findall(
+            r"(?:asked|caught): (.*?)(?=; caught|$)", self.text("Basic")
+        )
         self.assertAlmostEqual(float(answered.removeprefix("answered ")), (1.013 - 0.0234) * 1e5 / (998.2 * 9.80665) + 1.5, 6)
         self.assertEqual(asked.rstrip("."), caught.rstrip("."))
         self.assertTrue(asked.startswith("npsh_available: surface_pressure_bara"), asked)
@@ -288,7 +294,9 @@ class ServiceSheet(unittest.TestCase):
         self.assertIn("Ottermoor", self.text("works"))
         for sheet in ("Service", "Register", "Energy", "Rotor", "Field"):
             self.assertIn("Acme Chemicals", self.text(f"works on {sheet}"), sheet)
-        self.assertNotIn("Ottermoor", re.search(r"<office:master-styles>.*?</office:master-styles>", BOOK.read_text(encoding="utf-8"), re.S)[0])
+        self.assertNotIn(
+            "Ottermoor", re.search(r"<office:master-styles>.*?</office:master-styles>", BOOK.read_text(encoding="utf-8"), re.S)[0]
+        )
 
 
 class OtherSheets(unittest.TestCase):
@@ -368,8 +376,10 @@ class OtherSheets(unittest.TestCase):
         self.assertEqual(self.text("case without density"), "refused")
 
     def test_field_check(self):
-        self.assertEqual([self.text(f"field 0 {key}") for key in ("head_word", "efficiency_word", "power_word")],
-                         ["below the curve", "below the curve", "within uncertainty"])
+        self.assertEqual(
+            [self.text(f"field 0 {key}") for key in ("head_word", "efficiency_word", "power_word")],
+            ["below the curve", "below the curve", "within uncertainty"],
+        )
         self.assertEqual([self.text(f"field 1 {key}") for key in ("head_word", "efficiency_word", "power_word")], ["below the curve"] * 3)
         # By hand, PU-08: (3.26 - 0.11) bar over rho g, 0.6 m between the gauges, v2^2 - v1^2 with 1480 m3/h in 450 and 500 mm
         flow, density = 1480 / 3600, 996.2
