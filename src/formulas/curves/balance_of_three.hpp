@@ -66,7 +66,9 @@ inline constexpr auto flow_balance_of_three_record = record<&flow_balance_of_thr
      .cautions = {curves::no_return, curves::own_losses, caution::closed_valve,
                   "More than three: combine with two_curves_in_parallel, find the duty_head, and read each share with "
                   "flow_at_head; near a kink of the "
-                  "sum its rounding shows, so give the curves many points."},
+                  "sum its rounding shows, so give the curves many points. On a system given by points put two of them "
+                  "together "
+                  "so and take flow_balance_on_system_points."},
      .example = {"[0, 50, 100], [40, 38, 30], [0, 60], [38, 30], [0, 20], [29, 10], 30, 0",
                  "160, 30, 100, 60, 0, \"pumps 1 and 2\"",
                  "hand calculation: the first two curves end at 30 m, above the third's closed-valve head"}},
