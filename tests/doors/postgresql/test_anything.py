@@ -128,6 +128,14 @@ class Anything(unittest.TestCase):
         self.assertEqual(self.outcome("EXECUTE telling('100', '150 mm')")[0], "answered")
         self.lives()
 
+    def test_cancelled(self):
+        """A statement of many trials stops when it is told to."""
+        self.db.execute("SET statement_timeout = 200")
+        verdict, _ = self.outcome("SELECT count(uncertainty('velocity_head', NULL, ARRAY[i * 1e-4, 60], 100, 150)) FROM generate_series(1, 100000) i")
+        self.db.execute("SET statement_timeout = 0")
+        self.assertEqual(verdict, "57014")
+        self.lives()
+
     def test_memory_is_the_calls(self):
         """Hundreds of thousands of calls, answered, refused and asked, leave nothing behind in the backend."""
         def used():
