@@ -2,6 +2,8 @@
 import os
 import pathlib
 
+from pygments.lexers import TextLexer
+
 project = "cutwater"
 html_show_copyright = False
 extensions = ["myst_parser"]
@@ -28,3 +30,4 @@ def plain_text(app, env, node, contnode):
 
 def setup(app):
     app.connect("missing-reference", plain_text)
+    app.add_lexer("cells", TextLexer)  # formulas as they stand in a worksheet
