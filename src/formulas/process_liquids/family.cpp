@@ -9,6 +9,7 @@ constexpr const FunctionInfo* process_liquids_functions[] = {
     entry<solution_density_record>,
     entry<solution_dynamic_viscosity_record>,
     entry<strong_sulphuric_acid_density_record>,
+    entry<strong_caustic_soda_density_record>,
     entry<caustic_soda_vapour_pressure_record>,
     entry<sea_water_density_record>,
     entry<sea_water_dynamic_viscosity_record>,

@@ -193,7 +193,7 @@ inline constexpr Record<&solution_density> solution_density_record{
                  "Against a handbook's table at 20 degC (read) it is within 0.3 %, caustic potash within 0.7 %.",
                  "Sulphuric acid of 70 to 78 % comes out too heavy when hot, against the International Critical "
                  "Tables by 0.9 % at 60 degC and 1.5 % at 75 degC: from 74 % on take strong_sulphuric_acid_density. "
-                 "Hot caustic soda of 50 % too, by 1.6 % at 100 degC.",
+                 "Hot caustic soda of 50 % too, by 1.6 % at 100 degC: see strong_caustic_soda_density.",
                  solutions::pure_solute,
                  "Size the motor and the casing for the greatest density: the coldest and strongest solution.",
                  solutions::corrosive},
