@@ -1,68 +1,16 @@
 """Mistakes that a person makes in the workbook, made by a headless office: none may print a wrong sheet."""
-import json
 import math
 import os
 import pathlib
 import re
-import shutil
-import subprocess
-import sys
 import unittest
-import xml.dom.minidom
 
 from driver import Session
+from workbook_layout import AT, BANNER, BOOK, FINDINGS, VERDICT, WORST
+from writer import field, pump_columns
+from writer.odf import column_letter
 
-SOURCE = pathlib.Path(os.environ["CUTWATER_SOURCE"])
 WORK = pathlib.Path(os.environ["CUTWATER_WORK"], "workbook")
-sys.path.insert(0, str(SOURCE / "examples/plant"))
-
-from writer import field, odf, pump_columns, service  # noqa: E402  the workbook's own writer tells where its cells are
-from writer.odf import cell_name, column_letter  # noqa: E402
-
-BOOK = SOURCE / "examples/plant/plant.fods"
-
-
-class Layout:
-    """Where the committed workbook's cells stand."""
-
-    def __init__(self):
-        self.plant = odf.Blank(json.loads((SOURCE / "examples/plant/plant.json").read_text(encoding="utf-8")))
-        made = (SOURCE / "examples/plant/make_workbook.py").read_text(encoding="utf-8")
-        self.columns = len(self.plant["pumps"]) + int(re.search(r"SPARE, BLANK = (\d+)", made)[1])
-        self.places = pump_columns.Places(self.columns)
-        for sheet in (pump_columns.data_sheet, pump_columns.curves_sheet, pump_columns.checks_sheet):
-            sheet(self.plant, self.places)
-        self.service = service.Service(self.plant, self.places)
-        self.service.build()
-        self.tags = [pump["tag"] for pump in self.plant["pumps"]]
-
-    def used(self, key):
-        return cell_name(*self.service.tried.at[key])
-
-    def tried(self, key):
-        row, column = self.service.tried.at[key]
-        return cell_name(row, column + 1)
-
-    def tried_point(self, key, point):
-        row, column, _ = self.service.tried.series_at[key]
-        return cell_name(row + point - 1, column)
-
-    def result(self, key, column=None):
-        row, own = self.service.row_of[key]
-        return f"{column}{row + 1}" if column else cell_name(row, own)
-
-    def data(self, key, tag):
-        return cell_name(self.places.input[key], pump_columns.FIRST + self.tags.index(tag))
-
-    def column(self, tag):
-        return column_letter(pump_columns.FIRST + self.tags.index(tag))
-
-    def checks(self, row, tag):
-        return cell_name(row, pump_columns.FIRST + self.tags.index(tag))
-
-
-AT = Layout()
-VERDICT, WORST, FINDINGS, BANNER = "I7", "B7", "B8", "A6"
 
 
 def look(session, label):
@@ -413,65 +361,5 @@ class OtherSheets(unittest.TestCase):
         self.assertEqual(self.text("double"), "FAILS")
 
 
-class Printed(unittest.TestCase):
-    """As on paper: no input is cut, pages are counted through, nothing is left of the example in a workbook made without it."""
-
-    @classmethod
-    def setUpClass(cls):
-        s = Session(BOOK, WORK / "printed")
-        s.set("Service", "A3", "PU-02")
-        s.set("Service", "J5", "PU-02")
-        s.set("Service", AT.tried("specific_heat"), "0.6 Btu/(lb degF)")
-        s.save(WORK / "printed/plant.pdf")
-        s.run()
-        cls.blank = WORK / "printed/blank.fods"
-        subprocess.run([sys.executable, SOURCE / "examples/plant/make_workbook.py", "--blank", cls.blank], check=True)
-        s = Session(cls.blank, WORK / "blank")
-        s.get("verdict", "Service", VERDICT)
-        s.get("worst", "Service", WORST)
-        s.get("first", "Register", "C4")
-        s.get("rank", "Register", "A4")
-        s.set("Data", f"BA{cls.tag_row()}", "X-50")
-        s.get("fiftieth", "Register", "C4")
-        s.set("Service", "A3", "X-50")
-        s.get("column", "Service", "B10")
-        s.save(WORK / "blank/blank.pdf")
-        cls.found = s.run()
-        cls.pages = cls.read(WORK / "printed/plant.pdf")
-
-    @staticmethod
-    def tag_row():
-        return AT.places.input["tag"] + 1
-
-    @staticmethod
-    def read(pdf):
-        done = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, encoding="utf-8", check=True)
-        return done.stdout.split("\f")[:-1]
-
-    def test_no_input_is_cut(self):
-        self.assertEqual(sum(page.count("0.6 Btu/(lb degF)") for page in self.pages[:3]), 2)  # tried, and used
-
-    def test_pages_are_counted_through_and_named(self):
-        footers = [re.search(r"(\w+),[\s\d]*page (\d+) of (\d+)", page) for page in self.pages]
-        self.assertNotIn(None, footers)
-        self.assertEqual([int(found[2]) for found in footers], list(range(1, len(footers) + 1)))
-        self.assertEqual({int(found[3]) for found in footers}, {len(footers)})
-        for found, page in zip(footers, self.pages):
-            if found[1] == "Service":
-                self.assertIn("PU-02", page)
-                self.assertIn("1 input differs from Data", page)
-            if found[1] in ("Energy", "Parallel", "Acceptance"):
-                self.assertRegex(page, r"PU-\d\d")
-
-    def test_blank_workbook(self):
-        self.assertEqual([self.found[key].text for key in ("verdict", "worst", "first", "rank")], ["", "choose a tag", "", ""])
-        self.assertEqual((self.found["fiftieth"].text, self.found["column"].text), ("X-50", "50"))
-        text = self.blank.read_text(encoding="utf-8")
-        xml.dom.minidom.parseString(text)
-        for word in ("Ottermoor", "PU-0", "Cyclohexane", "invented"):
-            self.assertNotIn(word, text)
-
-
 if __name__ == "__main__":
-    shutil.rmtree(WORK, ignore_errors=True)
     unittest.main()
