@@ -99,11 +99,12 @@ CUTWATER_API cutwater_status cutwater_bearing_set_rating_rows(size_t rows, cutwa
  *                                to face, or a double row; "deep groove", "angular contact" or "angular contact pair"
  *   radial_load_N                radial load on the bearing; from 0 to 10000000 N
  *   axial_load_N                 axial load on the bearing, as a magnitude; from 0 to 10000000 N
- *   contact_angle_deg            contact angle; not used for a deep groove bearing; from 15 to 45 deg; 40 if left out
+ *   contact_angle_deg            contact angle, of use for angular contact only: a deep groove bearing's counts in its
+ *                                factors; from 15 to 45 deg; 40 if left out
  *   -> static_equivalent_load_N  static equivalent load; of the pair where paired
  *
  *   Equation: P_0 = max(F_r, X_0 F_r + Y_0 F_a); deep groove X_0 0.6, Y_0 0.5; angular contact X_0 0.5, pair X_0 1, Y_0
- *             by the contact angle
+ *             by alpha, straight between the table's angles
  *   Source: ISO 76:2006, table of X0 and Y0, as transcribed in an open mechanical library (excerpt read)
  *   Caution: Take the greatest load that ever acts, start-up, water hammer and transport included, not that of the duty.
  */

@@ -44,7 +44,7 @@ inline bearing_set_rating_results bearing_set_rating(Force dynamic_rating, Force
     return {detail::quantity_of(unit<Force>("N"), set_dynamic_rating_out), detail::quantity_of(unit<Force>("N"), set_static_rating_out)};
 }
 
-/// Static equivalent load of a ball bearing: P_0 = max(F_r, X_0 F_r + Y_0 F_a); deep groove X_0 0.6, Y_0 0.5; angular contact X_0 0.5, pair X_0 1, Y_0 by the contact angle. Source: ISO 76:2006, table of X0 and Y0, as transcribed in an open mechanical library (excerpt read).
+/// Static equivalent load of a ball bearing: P_0 = max(F_r, X_0 F_r + Y_0 F_a); deep groove X_0 0.6, Y_0 0.5; angular contact X_0 0.5, pair X_0 1, Y_0 by alpha, straight between the table's angles. Source: ISO 76:2006, table of X0 and Y0, as transcribed in an open mechanical library (excerpt read).
 inline Force static_equivalent_load(const char* bearing_type, Force radial_load, Force axial_load, Angle contact_angle = unit<Angle>("deg")(40))
 {
     cutwater_refusal refusal;

@@ -721,7 +721,8 @@ CUTWATER_API cutwater_status cutwater_flow_balance_rows(size_t rows, const doubl
  *   Caution: Losses between each pump and the common pipe are left out: take them off each pump's curve first.
  *   Caution: Never run a pump against a closed valve: the liquid heats, may boil and can burst the casing.
  *   Caution: More than three: combine with two_curves_in_parallel, find the duty_head, and read each share with
- *            flow_at_head; near a kink of the sum its rounding shows, so give the curves many points.
+ *            flow_at_head; near a kink of the sum its rounding shows, so give the curves many points. On a system given
+ *            by points put two of them together so and take flow_balance_on_system_points.
  */
 CUTWATER_API cutwater_status cutwater_flow_balance_of_three(const double *flows_1_m3h, size_t flows_1_m3h_count,
                                                const double *heads_1_m, size_t heads_1_m_count,

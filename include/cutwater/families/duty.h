@@ -70,6 +70,77 @@ CUTWATER_API cutwater_status cutwater_whole_duty_rows(size_t rows, const double 
                                          cutwater_result_column margin_m, cutwater_rows_report *report);
 
 /*
+ * The whole duty of a pump on a system given by points: flow, head, efficiency, power, NPSH needed and offered.
+ *
+ *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
+ *                                0 m3/h
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
+ *                                each from 0 to 1
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
+ *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
+ *                                least 0 m3/h
+ *   system_heads_m               heads that the system asks for at those flows; a series of at least 2 points; each a
+ *                                finite number
+ *   npsh_values_m                net positive suction head available at the system's flows; a series of at least 2
+ *                                points; each a finite number
+ *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
+ *   -> flow_m3h                  flow through pump and system
+ *   -> head_m                    head there
+ *   -> efficiency                pump efficiency there
+ *   -> power_kW                  pump power input there
+ *   -> npsh3_m                   NPSH at 3 % head drop there
+ *   -> npsh_m                    NPSH available there
+ *   -> margin_m                  what is left; negative: the pump cavitates and the duty does not hold
+ *
+ *   Equation: H_pump(Q) = H_system(Q); P = rho g Q H/eta(Q); all curves between their points as in curve_head
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of efficiencies: both series must have the same number of points
+ *   Must hold of npsh3_values: both series must have the same number of points
+ *   Must hold of system_heads: both series must have the same number of points
+ *   Must hold of npsh_values: both series must have the same number of points
+ *   Source: definitions of ISO 17769-1:2012 (from memory of it); the curves between their points as in curve_head
+ *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
+ *            and pumps in parallel may hunt: see curve_is_stable.
+ *   Caution: Curve and system must belong to the same liquid: a pump's curve for water does not hold for a viscous one,
+ *            see curve_viscous.
+ *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
+ *            high-energy suction, as agreed with the pump maker.
+ *   Caution: Take the vapour pressure at the highest temperature the liquid can have at the impeller's inlet, heating
+ *            included.
+ *   Caution: NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage
+ *            impeller's vanes. Measure elevations from there, or add the shift.
+ *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
+ *            rules and the pump maker's limits.
+ */
+CUTWATER_API cutwater_status cutwater_whole_duty_on_system_points(const double *flows_m3h, size_t flows_m3h_count,
+                                                     const double *heads_m, size_t heads_m_count,
+                                                     const double *efficiencies, size_t efficiencies_count,
+                                                     const double *npsh3_values_m, size_t npsh3_values_m_count,
+                                                     const double *system_flows_m3h, size_t system_flows_m3h_count,
+                                                     const double *system_heads_m, size_t system_heads_m_count,
+                                                     const double *npsh_values_m, size_t npsh_values_m_count,
+                                                     double density_kgm3, double *flow_m3h, double *head_m,
+                                                     double *efficiency, double *power_kW, double *npsh3_m,
+                                                     double *npsh_m, double *margin_m, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_whole_duty_on_system_points_rows(size_t rows, const double *flows_m3h,
+                                                          size_t flows_m3h_count, const double *heads_m,
+                                                          size_t heads_m_count, const double *efficiencies,
+                                                          size_t efficiencies_count, const double *npsh3_values_m,
+                                                          size_t npsh3_values_m_count, const double *system_flows_m3h,
+                                                          size_t system_flows_m3h_count, const double *system_heads_m,
+                                                          size_t system_heads_m_count, const double *npsh_values_m,
+                                                          size_t npsh_values_m_count, cutwater_column density_kgm3,
+                                                          cutwater_result_column flow_m3h,
+                                                          cutwater_result_column head_m,
+                                                          cutwater_result_column efficiency,
+                                                          cutwater_result_column power_kW,
+                                                          cutwater_result_column npsh3_m,
+                                                          cutwater_result_column npsh_m,
+                                                          cutwater_result_column margin_m,
+                                                          cutwater_rows_report *report);
+
+/*
  * Duty of one pump, or of equal pumps in parallel, on a system curve that is given by points.
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
@@ -192,6 +263,98 @@ CUTWATER_API cutwater_status cutwater_mixed_friction_heads(const double *flows_m
                                               double turbulent_friction_head_m, double exponent,
                                               double *system_heads_m, size_t system_heads_m_capacity,
                                               size_t *system_heads_m_count, cutwater_refusal *refusal);
+
+/*
+ * System curve of a line, its friction laminar or turbulent as it comes at each flow.
+ *
+ *   flows_m3h                    flows at which the system's head is wanted; a series of at least 1 point; each at least
+ *                                0 m3/h
+ *   static_head_m                head of the system at no flow; a finite number
+ *   bore_mm                      inside diameter of the line; from 1 to 10000 mm
+ *   length_m                     length of straight pipe; at least 0 m
+ *   roughness_mm                 roughness of the wall: new commercial steel 0.046; at least 0 mm
+ *   kinematic_viscosity_mm2s     kinematic viscosity at the temperature in the line; from 0.01 to 1000000 mm2/s
+ *   loss_coefficient             sum of the fittings' loss coefficients; at least 0; 0 if left out
+ *   -> system_heads_m            heads that the system asks for at those flows
+ *
+ *   Equation: H_i = H_s + h_f(Q_i) + K v_i^2/(2 g), h_f as in pipe_friction_head
+ *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
+ *   Must hold of flows: the Reynolds number must be at most 1e9, the end of the method's range
+ *   Source: Darcy and Weisbach; Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 3.A.1 to 3.A.5 (excerpt
+ *           read)
+ *   Caution: Where the flow turns turbulent, near Re 2000, the curve jumps: give points close together there, and mind
+ *            that a duty in the jump is none.
+ *   Caution: Loss coefficients of fittings grow in laminar flow: see fitting_loss_coefficient.
+ *   Caution: Between Re 2000 and 4000 the flow may be laminar, turbulent or change between them: the factor returned
+ *            there is the turbulent one, which is the higher. Just above Re 2000 it jumps.
+ *   Caution: Friction factors of commercial pipe scatter by 10 to 15 %, and roughness grows with age: add a margin for
+ *            an old or fouled line.
+ */
+CUTWATER_API cutwater_status cutwater_line_heads(const double *flows_m3h, size_t flows_m3h_count, double static_head_m,
+                                    double bore_mm, double length_m, double roughness_mm,
+                                    double kinematic_viscosity_mm2s, double loss_coefficient, double *system_heads_m,
+                                    size_t system_heads_m_capacity, size_t *system_heads_m_count,
+                                    cutwater_refusal *refusal);
+
+/*
+ * Duty of two unlike pumps in parallel on a system curve that is given by points, and each pump's share.
+ *
+ *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number
+ *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number
+ *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
+ *                                least 0 m3/h
+ *   system_heads_m               heads that the system asks for at those flows, never falling; from flow 0 on; a series
+ *                                of at least 2 points; each a finite number
+ *   -> total_flow_m3h            flow through the system
+ *   -> head_m                    head common to both
+ *   -> flow_1_m3h                flow of pump 1
+ *   -> flow_2_m3h                flow of pump 2
+ *   -> delivering                whether one of them delivers nothing, the head being above its closed-valve head
+ *
+ *   Equation: Q = Q_1(H) + Q_2(H), H = H_system(Q)
+ *   Must hold of heads_1: both series must have the same number of points
+ *   Must hold of heads_2: both series must have the same number of points
+ *   Must hold of system_heads: both series must have the same number of points
+ *   Must hold of heads_1: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_1: the curve must begin at closed valve, flow 0
+ *   Must hold of heads_2: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                         give the falling part from closed valve on
+ *   Must hold of flows_2: the curve must begin at closed valve, flow 0
+ *   Must hold of system_flows: the system's curve must begin at flow 0
+ *   Must hold of system_heads: the system's head must not fall from point to point
+ *   Source: flows add at the same head; common practice, as in ISO 17769-1:2012, parallel operation (from memory of it)
+ *   Caution: Every pump in parallel needs a non-return valve, and one that delivers nothing runs at closed valve: see
+ *            closed_valve_heating_rate.
+ *   Caution: Losses between each pump and the common pipe are left out: take them off each pump's curve first.
+ *   Caution: Curve and system must belong to the same liquid: a pump's curve for water does not hold for a viscous one,
+ *            see curve_viscous.
+ *   Caution: Never run a pump against a closed valve: the liquid heats, may boil and can burst the casing.
+ */
+CUTWATER_API cutwater_status cutwater_flow_balance_on_system_points(const double *flows_1_m3h, size_t flows_1_m3h_count,
+                                                       const double *heads_1_m, size_t heads_1_m_count,
+                                                       const double *flows_2_m3h, size_t flows_2_m3h_count,
+                                                       const double *heads_2_m, size_t heads_2_m_count,
+                                                       const double *system_flows_m3h, size_t system_flows_m3h_count,
+                                                       const double *system_heads_m, size_t system_heads_m_count,
+                                                       double *total_flow_m3h, double *head_m, double *flow_1_m3h,
+                                                       double *flow_2_m3h, const char **delivering,
+                                                       cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_flow_balance_on_system_points_rows(size_t rows, const double *flows_1_m3h,
+                                                            size_t flows_1_m3h_count, const double *heads_1_m,
+                                                            size_t heads_1_m_count, const double *flows_2_m3h,
+                                                            size_t flows_2_m3h_count, const double *heads_2_m,
+                                                            size_t heads_2_m_count, const double *system_flows_m3h,
+                                                            size_t system_flows_m3h_count,
+                                                            const double *system_heads_m, size_t system_heads_m_count,
+                                                            cutwater_result_column total_flow_m3h,
+                                                            cutwater_result_column head_m,
+                                                            cutwater_result_column flow_1_m3h,
+                                                            cutwater_result_column flow_2_m3h,
+                                                            cutwater_result_column delivering,
+                                                            cutwater_rows_report *report);
 
 /*
  * Energy of a year's duty profile on a system of any kind, its head given at each flow.
@@ -388,6 +551,53 @@ CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_rows(size_t rows,
                                                        cutwater_result_column npsh_m, cutwater_rows_report *report);
 
 /*
+ * Greatest flow at which NPSH available, given by points, still covers NPSH3 and a margin.
+ *
+ *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
+ *                                m3/h
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
+ *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
+ *                                least 0 m3/h
+ *   npsh_values_m                net positive suction head available at the system's flows; a series of at least 2
+ *                                points; each a finite number
+ *   margin_m                     NPSH to be left above NPSH3; at least 0 m
+ *   -> flow_m3h                  greatest flow
+ *   -> npsh_m                    NPSH available there
+ *
+ *   Equation: NPSHA(Q) = NPSH3(Q) + m; all meetings over the flows that both cover are looked for
+ *   Must hold of npsh3_values: both series must have the same number of points
+ *   Must hold of npsh_values: both series must have the same number of points
+ *   Source: ISO 17769-1:2012, NPSH available and NPSH3 (from memory of it); the curves between their points as in
+ *           curve_npsh3
+ *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
+ *            high-energy suction, as agreed with the pump maker.
+ *   Caution: Take the vapour pressure at the highest temperature the liquid can have at the impeller's inlet, heating
+ *            included.
+ *   Caution: NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage
+ *            impeller's vanes. Measure elevations from there, or add the shift.
+ *   Caution: In a laminar suction line the loss rises with the flow and with the viscosity: take the coldest liquid for
+ *            the loss and the warmest for the vapour pressure.
+ *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
+ *            rules and the pump maker's limits.
+ */
+CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_points(const double *flows_m3h, size_t flows_m3h_count,
+                                                         const double *npsh3_values_m, size_t npsh3_values_m_count,
+                                                         const double *system_flows_m3h,
+                                                         size_t system_flows_m3h_count, const double *npsh_values_m,
+                                                         size_t npsh_values_m_count, double margin_m,
+                                                         double *flow_m3h, double *npsh_m, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_points_rows(size_t rows, const double *flows_m3h,
+                                                              size_t flows_m3h_count, const double *npsh3_values_m,
+                                                              size_t npsh3_values_m_count,
+                                                              const double *system_flows_m3h,
+                                                              size_t system_flows_m3h_count,
+                                                              const double *npsh_values_m, size_t npsh_values_m_count,
+                                                              cutwater_column margin_m,
+                                                              cutwater_result_column flow_m3h,
+                                                              cutwater_result_column npsh_m,
+                                                              cutwater_rows_report *report);
+
+/*
  * Greatest speed at which a pump of a given suction specific speed keeps its NPSH3 within what there is.
  *
  *   flow_m3h                     the pump's whole flow at best efficiency, full diameter; above 0 m3/h
@@ -440,6 +650,36 @@ CUTWATER_API cutwater_status cutwater_npsh3_expected(double speed_rpm, double fl
 CUTWATER_API cutwater_status cutwater_npsh3_expected_rows(size_t rows, cutwater_column speed_rpm, cutwater_column flow_m3h,
                                              cutwater_column suction_specific_speed, cutwater_column eyes,
                                              cutwater_result_column npsh3_m, cutwater_rows_report *report);
+
+/*
+ * Pressure of a vessel of boiling water over time once its heating steam fails and cold water still comes in.
+ *
+ *   times_s                      times since the steam failed; a series of at least 1 point; each at least 0 s
+ *   first_pressure_bara          pressure in the vessel before; from 0.02 to 100 bara
+ *   stored_volume_m3             boiling water in the vessel, its level held; above 0 m3
+ *   feed_flow_m3h                cold water that comes in, as much as goes out; above 0 m3/h
+ *   feed_temperature_degC        temperature of the cold water; from 0 to 300 degC
+ *   -> temperatures_degC         temperatures in the vessel
+ *   -> pressures_bara            pressures in the vessel: for npsh_in_pressure_decay
+ *   -> time_constant_s           time in which the difference falls to 37 %
+ *
+ *   Equation: T = T_c + (T_0 - T_c) e^(-t/tau), tau = V/Q; T_0 and p on the saturation line
+ *   Must hold of feed_temperature: it must be colder than the boiling water in the vessel
+ *   Source: heat balance of a well mixed vessel, one specific heat; saturation line: IAPWS-IF97, region 4. Articles of a
+ *           power engineers' magazine on deaerators tell the event (excerpts read)
+ *   Caution: Water alone, and all of it mixed at once. A balance by enthalpies gives up to 2 % more pressure. But cold
+ *            water that reaches only the spray zone pulls the pressure down faster at first. The metal's heat and the
+ *            flashing water, left out, slow it down.
+ *   Caution: Steam that still comes, or a blanket of gas, holds the pressure up; do not count on it.
+ *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
+ *            rules and the pump maker's limits.
+ */
+CUTWATER_API cutwater_status cutwater_deaerator_decay(const double *times_s, size_t times_s_count, double first_pressure_bara,
+                                         double stored_volume_m3, double feed_flow_m3h, double feed_temperature_degC,
+                                         double *temperatures_degC, size_t temperatures_degC_capacity,
+                                         size_t *temperatures_degC_count, double *pressures_bara,
+                                         size_t pressures_bara_capacity, size_t *pressures_bara_count,
+                                         double *time_constant_s, cutwater_refusal *refusal);
 
 /*
  * Least NPSH available while a boiling vessel loses its pressure and the suction line still holds hot liquid.
@@ -558,6 +798,253 @@ CUTWATER_API cutwater_status cutwater_efficiency_curve_at_speed(const double *fl
                                                    size_t new_flows_m3h_capacity, size_t *new_flows_m3h_count,
                                                    double *same_efficiencies, size_t same_efficiencies_capacity,
                                                    size_t *same_efficiencies_count, cutwater_refusal *refusal);
+
+/*
+ * NPSH3 curve with a trimmed impeller, between two diameters for which the pump maker shows it.
+ *
+ *   flows_m3h                    flows of the points, the same for both curves: flow does not scale here; a series of at
+ *                                least 2 points, rising; each at least 0 m3/h
+ *   npsh3_at_greatest_m          NPSH3 at those flows with the greatest diameter; a series of at least 2 points; each at
+ *                                least 0 m
+ *   greatest_diameter_mm         greatest diameter that the maker shows; from 10 to 10000 mm
+ *   npsh3_at_least_m             NPSH3 at the same flows with the least diameter; the other one's again where the maker
+ *                                shows one curve for all diameters; a series of at least 2 points; each at least 0 m
+ *   least_diameter_mm            least diameter that the maker shows; from 5 to 10000 mm
+ *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
+ *   -> same_flows_m3h            flows, unchanged
+ *   -> npsh3_values_m            NPSH3 there with the trimmed impeller
+ *
+ *   Equation: NPSH3' = NPSH3_D + (NPSH3_d - NPSH3_D)(D - D')/(D - d) at each flow
+ *   Must hold of npsh3_at_greatest: both series must have the same number of points
+ *   Must hold of npsh3_at_least: both series must have the same number of points
+ *   Must hold of least_diameter: it must be less than the greatest diameter
+ *   Must hold of trimmed_diameter: it must lie between the two diameters for which NPSH3 is known: nothing is told
+ *                                  beyond them
+ *   Source: straight line between two tested diameters, point by point; common practice. That NPSH3 at one flow and
+ *           speed hardly changes with a small trim, since the inlet stays as it is, and why it may rise: a trade
+ *           newsletter of 2006 (excerpt read); a rise of 0.5 m between two diameters of one pump: a trade page (read)
+ *   Caution: NPSH3 does not follow the affinity laws in a trim: never scale it with head or flow.
+ *   Caution: NPSH3 does not fall with the trim: at the same flow it stays or rises, the more the deeper the cut, and no
+ *            published rule predicts it. Ask for the curve of the trimmed impeller; between two known diameters see
+ *            npsh3_at_trim.
+ *   Caution: Where a suction test of the full diameter is at hand: the cavities cost the trimmed impeller about the same
+ *            head, which is a larger part of its own; npsh3_from_test with a drop of 0.03 (D'/D)^2 gives the NPSH at
+ *            which that is 3 % (own reasoning after that newsletter).
+ *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
+ *            high-energy suction, as agreed with the pump maker.
+ */
+CUTWATER_API cutwater_status cutwater_npsh3_curve_at_trim(const double *flows_m3h, size_t flows_m3h_count,
+                                             const double *npsh3_at_greatest_m, size_t npsh3_at_greatest_m_count,
+                                             double greatest_diameter_mm, const double *npsh3_at_least_m,
+                                             size_t npsh3_at_least_m_count, double least_diameter_mm,
+                                             double trimmed_diameter_mm, double *same_flows_m3h,
+                                             size_t same_flows_m3h_capacity, size_t *same_flows_m3h_count,
+                                             double *npsh3_values_m, size_t npsh3_values_m_capacity,
+                                             size_t *npsh3_values_m_count, cutwater_refusal *refusal);
+
+/*
+ * Efficiency curve of a pump with its impeller trimmed.
+ *
+ *   flows_m3h                    flows of the curve's points at full diameter; a series of at least 2 points, rising;
+ *                                each at least 0 m3/h
+ *   efficiencies                 efficiencies of the curve's points at full diameter; a series of at least 2 points;
+ *                                each from 0 to 1
+ *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
+ *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
+ *   efficiency_loss              best efficiency lost over the part cut off: 0.2 takes two points off for a cut of 10 %;
+ *                                0 for cuts up to 3 % and a type number up to 1; from 0 to 1
+ *   trim_law                     similarity line of the cut: parabola for the exponents (1, 2, 3) of flow, head and
+ *                                power, line for (2, 2, 4); "parabola" or "line"; "parabola" if left out
+ *   -> trimmed_flows_m3h         flows at the trimmed diameter
+ *   -> trimmed_efficiencies      efficiencies there
+ *   -> lost                      what the best point lost
+ *
+ *   Equation: Q' = Q (D'/D)^1 or ^2; eta' = eta (1 - d eta/eta_max), d eta = eps (1 - D'/D); eta_max: the highest point
+ *   Must hold of efficiencies: both series must have the same number of points
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at most the full diameter: an impeller is cut, not grown
+ *   Must hold of trimmed_diameter: the trimmed diameter must be at least 0.7 of the full diameter, the limit set here
+ *                                  for the trim laws
+ *   Source: unchanged up to a cut of 3 % and a type number of 1: ISO 9906:2012 (as a trade encyclopaedia tells it,
+ *           excerpt read); that it falls: Hydraulic Institute, Engineering Data Book (text of 2026, read); eps of 0.15
+ *           to 0.25 for volutes, 0.4 to 0.5 for diffusers: J. F. Guelich, Centrifugal Pumps (from memory of it)
+ *   Caution: The loss is an input because no rule foretells it: it grows with the specific speed and with the gap to the
+ *            casing. Without a test take the greater value.
+ *   Caution: Trim laws are approximate: the Hydraulic Institute's Engineering Data Book (text of 2026, read) takes them
+ *            for cuts within 5 % of the diameter only, and below about 80 % they depart far. Have the trim confirmed by
+ *            the pump maker.
+ *   Caution: Two sets of exponents are in use for flow, head and power: (1, 2, 3) and (2, 2, 4), the second for radial
+ *            impellers whose outlet width stays. Take all three from one set; the defaults are the first. The second
+ *            predicts less flow and power after the cut.
+ */
+CUTWATER_API cutwater_status cutwater_efficiency_curve_at_trim(const double *flows_m3h, size_t flows_m3h_count,
+                                                  const double *efficiencies, size_t efficiencies_count,
+                                                  double diameter_mm, double trimmed_diameter_mm,
+                                                  double efficiency_loss, const char *trim_law,
+                                                  double *trimmed_flows_m3h, size_t trimmed_flows_m3h_capacity,
+                                                  size_t *trimmed_flows_m3h_count, double *trimmed_efficiencies,
+                                                  size_t trimmed_efficiencies_capacity,
+                                                  size_t *trimmed_efficiencies_count, double *lost,
+                                                  cutwater_refusal *refusal);
+
+/*
+ * Share of free gas in a liquid at another pressure, the temperature the same.
+ *
+ *   gas_share                    free gas over the whole mixture, by volume at the first pressure; from 0 to below 1
+ *   pressure_bara                pressure at which the share is known; above 0 up to 500 bara
+ *   new_pressure_bara            pressure asked about; above 0 up to 500 bara
+ *   -> new_share                 free gas over the whole mixture at that pressure
+ *
+ *   Equation: alpha' = alpha (p/p')/(alpha (p/p') + 1 - alpha)
+ *   Source: Boyle's law; any textbook
+ *   Caution: Gas that dissolves or comes out of solution meanwhile is left out, and so is the vapour's own part of the
+ *            pressure.
+ */
+CUTWATER_API cutwater_status cutwater_gas_share_at_pressure(double gas_share, double pressure_bara, double new_pressure_bara,
+                                               double *new_share, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_gas_share_at_pressure_rows(size_t rows, cutwater_column gas_share,
+                                                    cutwater_column pressure_bara, cutwater_column new_pressure_bara,
+                                                    cutwater_result_column new_share, cutwater_rows_report *report);
+
+/*
+ * NPSH3 with a little free gas at the inlet, from that on gas-free liquid.
+ *
+ *   npsh3_m                      NPSH3 on gas-free liquid at the same flow; above 0 m
+ *   gas_share                    free gas over the whole mixture, by volume at the inlet; from 0 to 0.02
+ *   rise                         rise for each per cent of gas: 0.5 is half of NPSH3; from 0 to 2; 0.5 if left out
+ *   -> npsh3_with_gas_m          NPSH3 with the gas
+ *
+ *   Equation: NPSH3' = NPSH3 (1 + c alpha/1 %)
+ *   Source: US Nuclear Regulatory Commission, Regulatory Guide 1.82, air ingestion up to 2 % by volume, 0.5 (from memory
+ *           of it; the text could not be read)
+ *   Caution: By volume at the pump's inlet, where the gas is largest: a share measured at another pressure goes through
+ *            gas_share_at_pressure first.
+ *   Caution: Gas gathers in the impeller's eye, most at low flow and with a small margin of NPSH: a pump that starts
+ *            with it may lose its prime. Open impellers and inducers bear more, closed ones of low specific speed less.
+ *   Caution: Gas dissolved in the liquid comes out at low pressure and adds to it.
+ *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
+ *            high-energy suction, as agreed with the pump maker.
+ */
+CUTWATER_API cutwater_status cutwater_npsh3_with_gas(double npsh3_m, double gas_share, double rise, double *npsh3_with_gas_m,
+                                        cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_npsh3_with_gas_rows(size_t rows, cutwater_column npsh3_m, cutwater_column gas_share,
+                                             cutwater_column rise, cutwater_result_column npsh3_with_gas_m,
+                                             cutwater_rows_report *report);
+
+/*
+ * Head that a pump may fall to with free gas at its inlet: a cautious guide.
+ *
+ *   head_m                       head on gas-free liquid at the same flow; at least 0 m
+ *   gas_share                    free gas over the whole mixture, by volume at the inlet; from 0 to 0.04
+ *   -> head_with_gas_m           head that it may fall to
+ *   -> ratio                     share of the performance that is left
+ *
+ *   Equation: H' = H r; r straight between 1, 0.88 and 0.60 at 0, 2 and 4 % of gas
+ *   Source: a pump trader's guide: 2 % of air can cost 12 % of the performance, 4 % cost 40 %, and at 10 % the pump
+ *           likely stalls (read); a care manual's 10 % of capacity lost at 2 % (as two trade pages quote it, read)
+ *   Caution: A guide for ordinary pumps with closed impellers, and a cautious one: tests on large pumps near best
+ *            efficiency found little loss up to 2 % (NUREG/CR-2792, from memory). Single pumps scatter widely.
+ *   Caution: Beyond 4 % no answer is given: the pump may stop delivering. Keep the gas out: submergence, return lines
+ *            below the level, tight glands.
+ *   Caution: By volume at the pump's inlet, where the gas is largest: a share measured at another pressure goes through
+ *            gas_share_at_pressure first.
+ *   Caution: Gas gathers in the impeller's eye, most at low flow and with a small margin of NPSH: a pump that starts
+ *            with it may lose its prime. Open impellers and inducers bear more, closed ones of low specific speed less.
+ *   Caution: Gas at the shaft seal runs it dry; that of a toxic liquid leaks then.
+ *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
+ *            judgement go before it.
+ */
+CUTWATER_API cutwater_status cutwater_head_with_gas(double head_m, double gas_share, double *head_with_gas_m, double *ratio,
+                                       cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_head_with_gas_rows(size_t rows, cutwater_column head_m, cutwater_column gas_share,
+                                            cutwater_result_column head_with_gas_m, cutwater_result_column ratio,
+                                            cutwater_rows_report *report);
+
+/*
+ * Torque that a pump takes on its way up to speed, its discharge valve closed or open against the static head.
+ *
+ *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
+ *                                0 m3/h
+ *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each a finite
+ *                                number
+ *   powers_kW                    power inputs of those points; a series of at least 2 points; each at least 0 kW
+ *   speed_rpm                    full speed, at which the curves hold; above 0 up to 100000 1/min
+ *   speed_ratios                 parts of the full speed asked about; a series of at least 1 point; each from 0 to 1
+ *   static_head_m                head of the system at no flow; it keeps the non-return valve shut at first; at least 0
+ *                                m
+ *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   breakaway_torque_Nm          torque that sets the rotor turning, of seals, bearings and packing: 0.10 to 0.25 of
+ *                                rated is usual; from 0 to 10000000 N m
+ *   discharge_valve              closed: it is opened at full speed; open: the pump delivers as soon as its head exceeds
+ *                                the static head; "closed" or "open"; "open" if left out
+ *   breakaway_end                speed ratio at which sticking friction has gone; above 0 up to 1; 0.15 if left out
+ *   -> torques_Nm                torques that the pump takes at those speeds
+ *   -> passing_flows_m3h         flows that pass at those speeds
+ *
+ *   Equation: T = max[r^2 P(x)/(2 pi n), T_b (1 - r/r_b)], Q = r x; x = 0 while r^2 H(0) <= H_s or with the valve
+ *             closed, else H(x) = H_s/r^2 + k x^2 on the curves at full speed
+ *   Must hold of heads: both series must have the same number of points
+ *   Must hold of powers: both series must have the same number of points
+ *   Must hold of heads: the head must fall from point to point: on a drooping curve the flow at one head is not one;
+ *                       give the falling part from closed valve on
+ *   Must hold of flows: the curve must begin at closed valve, flow 0
+ *   Source: affinity laws; that the torque follows the line of no flow until the speed overcomes the static head and
+ *           rises to the system's then: an engineers' forum on a handbook's figure (read); breakaway common practice
+ *   Caution: Flow is taken as it would be in steady running: the inertia of a long line's liquid keeps it lower while
+ *            the motor runs up, and the torque nearer to that of the closed valve.
+ *   Caution: A pump of high specific speed takes more at closed valve than at its duty: start that one against an open
+ *            valve.
+ *   Caution: An empty line gives no resistance at first: the flow runs to the end of the curve and beyond.
+ *   Caution: Never run a pump against a closed valve: the liquid heats, may boil and can burst the casing.
+ *   Caution: Never reach into a guard or touch a coupling while the machine can turn or start: isolate and lock it
+ *            first.
+ */
+CUTWATER_API cutwater_status cutwater_starting_torque_curve(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
+                                               size_t heads_m_count, const double *powers_kW, size_t powers_kW_count,
+                                               double speed_rpm, const double *speed_ratios,
+                                               size_t speed_ratios_count, double static_head_m,
+                                               double resistance_h2m5, double breakaway_torque_Nm,
+                                               const char *discharge_valve, double breakaway_end, double *torques_Nm,
+                                               size_t torques_Nm_capacity, size_t *torques_Nm_count,
+                                               double *passing_flows_m3h, size_t passing_flows_m3h_capacity,
+                                               size_t *passing_flows_m3h_count, cutwater_refusal *refusal);
+
+/*
+ * Time that a motor needs to bring a pump up to speed, the load's torque given speed by speed.
+ *
+ *   speeds_rpm                   speeds, from rest to the one that counts as reached; a series of at least 2 points,
+ *                                rising; each from 0 to 100000 1/min
+ *   motor_torques_Nm             motor torques at these speeds, at the voltage that the start leaves; a series of at
+ *                                least 2 points; each from 0 to 10000000 N m
+ *   load_torques_Nm              torques that the pump takes at these speeds: see starting_torque_curve; a series of at
+ *                                least 2 points; each from 0 to 10000000 N m
+ *   inertia_kgm2                 moment of inertia of motor, coupling and pump with its liquid, about the shaft; above 0
+ *                                up to 1000000 kg m2
+ *   -> time_s                    time from the first speed to the last
+ *   -> least_spare_Nm            least torque left over for speeding up
+ *
+ *   Equation: t = J Integral domega/(T_m - T_l), T_m - T_l straight between the points
+ *   Must hold of motor_torques: both series must have the same number of points
+ *   Must hold of load_torques: both series must have the same number of points
+ *   Source: moment of momentum
+ *   Caution: Give points close together where the motor's torque has its saddle and its peak: between points it is taken
+ *            as straight.
+ *   Caution: The motor's torque falls with the square of the voltage: a weak supply, a star start or a soft starter may
+ *            leave too little.
+ *   Caution: Compare with the motor's permitted starting time, hot and cold, and the number of starts in a row.
+ *   Caution: Never reach into a guard or touch a coupling while the machine can turn or start: isolate and lock it
+ *            first.
+ */
+CUTWATER_API cutwater_status cutwater_run_up_time_on_torques(const double *speeds_rpm, size_t speeds_rpm_count,
+                                                const double *motor_torques_Nm, size_t motor_torques_Nm_count,
+                                                const double *load_torques_Nm, size_t load_torques_Nm_count,
+                                                double inertia_kgm2, double *time_s, double *least_spare_Nm,
+                                                cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_run_up_time_on_torques_rows(size_t rows, const double *speeds_rpm, size_t speeds_rpm_count,
+                                                     const double *motor_torques_Nm, size_t motor_torques_Nm_count,
+                                                     const double *load_torques_Nm, size_t load_torques_Nm_count,
+                                                     cutwater_column inertia_kgm2, cutwater_result_column time_s,
+                                                     cutwater_result_column least_spare_Nm,
+                                                     cutwater_rows_report *report);
 
 /*
  * NPSH3 from a test in which the NPSH is lowered at one flow until the head falls.

@@ -342,6 +342,34 @@ CUTWATER_API cutwater_status cutwater_density_at_temperature_rows(size_t rows, c
                                                      cutwater_rows_report *report);
 
 /*
+ * Density of a liquid between two temperatures at which it is known.
+ *
+ *   first_temperature_degC       lower temperature; above -273.15 up to 1000 degC
+ *   first_density_kgm3           density there; from 50 to 25000 kg/m3
+ *   second_temperature_degC      higher temperature; above -273.15 up to 1000 degC
+ *   second_density_kgm3          density there; from 50 to 25000 kg/m3
+ *   temperature_degC             temperature at which the density is wanted, between the two; above -273.15 up to 1000
+ *                                degC
+ *   -> density_kgm3              density there
+ *
+ *   Equation: rho = rho_1 + (rho_2 - rho_1)(T - T_1)/(T_2 - T_1)
+ *   Must hold of second_temperature: it must be higher than the first temperature
+ *   Must hold of temperature: it must lie between the two temperatures: the line is not drawn on beyond them
+ *   Source: straight line between two points; common practice
+ *   Caution: A liquid's density bends a little: over 100 K the line lies up to about half a per cent below it. Take
+ *            points close by; near the boiling point at high pressure it falls much faster.
+ *   Caution: Size the motor and the casing for the greatest density, the coldest start.
+ */
+CUTWATER_API cutwater_status cutwater_density_two_point(double first_temperature_degC, double first_density_kgm3,
+                                           double second_temperature_degC, double second_density_kgm3,
+                                           double temperature_degC, double *density_kgm3, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_density_two_point_rows(size_t rows, cutwater_column first_temperature_degC,
+                                                cutwater_column first_density_kgm3,
+                                                cutwater_column second_temperature_degC,
+                                                cutwater_column second_density_kgm3, cutwater_column temperature_degC,
+                                                cutwater_result_column density_kgm3, cutwater_rows_report *report);
+
+/*
  * Relative density (specific gravity) of a liquid.
  *
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3

@@ -137,6 +137,15 @@ inline Density density_at_temperature(Density density, Temperature first_tempera
     return detail::quantity_of(unit<Density>("kg/m3"), new_density_out);
 }
 
+/// Density of a liquid between two temperatures at which it is known: rho = rho_1 + (rho_2 - rho_1)(T - T_1)/(T_2 - T_1). Source: straight line between two points; common practice.
+inline Density density_two_point(Temperature first_temperature, Density first_density, Temperature second_temperature, Density second_density, Temperature temperature)
+{
+    cutwater_refusal refusal;
+    double density_out;
+    detail::check(cutwater_density_two_point(detail::number_in(unit<Temperature>("degC"), first_temperature), detail::number_in(unit<Density>("kg/m3"), first_density), detail::number_in(unit<Temperature>("degC"), second_temperature), detail::number_in(unit<Density>("kg/m3"), second_density), detail::number_in(unit<Temperature>("degC"), temperature), &density_out, &refusal), refusal);
+    return detail::quantity_of(unit<Density>("kg/m3"), density_out);
+}
+
 /// Relative density (specific gravity) of a liquid: d = rho/rho_0. Source: ISO 80000-4:2019, 4-4, relative density (from memory of it); reference of 1000 kg/m3: common practice.
 inline Ratio relative_density(Density density, Density reference_density = unit<Density>("kg/m3")(1000))
 {

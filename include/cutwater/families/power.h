@@ -587,6 +587,8 @@ CUTWATER_API cutwater_status cutwater_payback_time_rows(size_t rows, cutwater_co
  *   Source: energy balance at the duty of the pump's and the system's curves; Hydraulic Institute, Europump and US
  *           Department of Energy, Variable Speed Pumping, 2004 (from memory of it)
  *   Caution: Not all of it can be saved: another pump, trim or speed has its own efficiency at the duty.
+ *   Caution: A system of another kind, laminar or given by points: put its head at this flow in for the static head, and
+ *            0 for the resistance.
  */
 CUTWATER_API cutwater_status cutwater_throttling_power_loss(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,
                                                size_t heads_m_count, const double *efficiencies,
@@ -632,6 +634,8 @@ CUTWATER_API cutwater_status cutwater_throttling_power_loss_rows(size_t rows, co
  *   Caution: The default of 0.96 is a converter's efficiency at full load; at part load it loses more, see
  *            drive_efficiency, and below about a quarter of the load much more.
  *   Caution: Efficiency is taken as unchanged along the similarity parabola; motor losses at part load are left out.
+ *   Caution: A system of another kind, laminar or given by points: put its head at this flow in for the static head, and
+ *            0 for the resistance.
  *   Caution: Mind the least speed of the motor's cooling, the seal and the bearings, and resonances in the range.
  */
 CUTWATER_API cutwater_status cutwater_speed_control_saving(const double *flows_m3h, size_t flows_m3h_count, const double *heads_m,

@@ -22,8 +22,12 @@ extern "C" {
  *   Equation: 1/rho = (1 - w)/rho_w(t) + w/rho_a; rho_a = (c0 w + c1) exp(1e-6 (t + c4)^2)/(w + c2 + c3 t)
  *   Source: M. Laliberte and W. E. Cooper, J. Chem. Eng. Data 49 (2004) 1141, constants of M. Laliberte, J. Chem. Eng.
  *           Data 54 (2009) 1725; equations and constants as the open library thermo carries them (read)
- *   Caution: Sulphuric acid is covered to 78 % only: take measured data for the strong acid and for oleum.
+ *   Caution: Sulphuric acid is covered to 78 % only: for the strong acid's density see strong_sulphuric_acid_density,
+ *            for its viscosity and for oleum take measured data.
  *   Caution: Against a handbook's table at 20 degC (read) it is within 0.3 %, caustic potash within 0.7 %.
+ *   Caution: Sulphuric acid of 70 to 78 % comes out too heavy when hot, against the International Critical Tables by 0.9
+ *            % at 60 degC and 1.5 % at 75 degC: from 74 % on take strong_sulphuric_acid_density. Hot caustic soda of 50
+ *            % too, by 1.6 % at 100 degC.
  *   Caution: Technical grades hold other salts, and a brine may be at its limit of solubility or freezing: neither is
  *            checked here.
  *   Caution: Size the motor and the casing for the greatest density: the coldest and strongest solution.
@@ -49,8 +53,11 @@ CUTWATER_API cutwater_status cutwater_solution_density_rows(size_t rows, const c
  *   Equation: ln mu = (1 - w) ln mu_w(t) + w ln mu_s; mu_s = exp[(v1 w^v2 + v3)/(v4 t + 1)]/(v5 w^v6 + 1), in mPa s
  *   Source: M. Laliberte, J. Chem. Eng. Data 52 (2007) 321, constants of the same, J. Chem. Eng. Data 54 (2009) 1725;
  *           equations and constants as the open library thermo carries them (read)
- *   Caution: Sulphuric acid is covered to 78 % only: take measured data for the strong acid and for oleum.
+ *   Caution: Sulphuric acid is covered to 78 % only: for the strong acid's density see strong_sulphuric_acid_density,
+ *            for its viscosity and for oleum take measured data.
  *   Caution: Against a handbook's table at 20 degC (read) it is within about 6 %, caustic potash of 50 % within 9 %.
+ *   Caution: The fits' viscosity below 0.1 % by mass goes straight to that of water: the one of nitric acid would run
+ *            away there.
  *   Caution: Strong lye thickens steeply in the cold: take the viscosity of the coldest start.
  *   Caution: Technical grades hold other salts, and a brine may be at its limit of solubility or freezing: neither is
  *            checked here.
@@ -64,6 +71,62 @@ CUTWATER_API cutwater_status cutwater_solution_dynamic_viscosity_rows(size_t row
                                                          cutwater_column temperature_degC,
                                                          cutwater_result_column viscosity_mPas,
                                                          cutwater_rows_report *report);
+
+/*
+ * Density of strong sulphuric acid, 74 to 100 % by mass, by its concentration and temperature.
+ *
+ *   mass_fraction                the acid's share by mass; from 0.74 to 1
+ *   temperature_degC             temperature of the acid; from 0 to 100 degC
+ *   -> density_kgm3              density near atmospheric pressure
+ *
+ *   Equation: rho = a(w) + b(w) T with the table's a and b, straight between its shares; T in kelvin
+ *   Source: International Critical Tables 3 (1928), 0 to 100 degC, as straight lines of an open atmospheric code (read);
+ *           the tables not read
+ *   Caution: Against a handbook's table at 20 degC (read) it is within 0.03 %; a few tenths of a per cent from the
+ *            correlation of solution_density where both reach.
+ *   Caution: Density does not tell the strength here: it is greatest near 97.5 % and falls again to 100 %.
+ *   Caution: Near 85 %, and above 98 %, the acid freezes a few degrees above 0 degC (from memory): it is not checked.
+ *            Oleum is not covered.
+ *   Caution: Its viscosity is not held: no open table could be read. One textbook chart (read) gives 12 mPa s for 98 %
+ *            at 45 degC; take measured data.
+ *   Caution: With strong acid, lye or hot brine a leak injures: the site's rules, the pump maker's limits and the
+ *            material's data go before this.
+ */
+CUTWATER_API cutwater_status cutwater_strong_sulphuric_acid_density(double mass_fraction, double temperature_degC,
+                                                       double *density_kgm3, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_strong_sulphuric_acid_density_rows(size_t rows, cutwater_column mass_fraction,
+                                                            cutwater_column temperature_degC,
+                                                            cutwater_result_column density_kgm3,
+                                                            cutwater_rows_report *report);
+
+/*
+ * Vapour pressure of caustic soda solution by its concentration and temperature.
+ *
+ *   mass_fraction                caustic soda's share by mass; 0.418 at most below 20 degC, 0.5 below 60, 0.647 below
+ *                                70, 0.7 below 150, 0.8 above; from 0 to 0.8
+ *   temperature_degC             temperature of the lye; from 0 to 200 degC
+ *   -> vapour_pressure_bara      its vapour pressure
+ *
+ *   Equation: ln p_v = (a + b t)/(t - c), in kPa and degC; a, b, c: polynomials in ln(1 - w) with the constants of the
+ *             source
+ *   Source: J. Olsson, A. Jernqvist and G. Aly, Int. J. Thermophysics 18 (1997) 779 (as two open codes print it, read;
+ *           the paper not read)
+ *   Caution: Water in place of the lye would give a lower NPSH available: the safe side. Do not count on the lye's low
+ *            pressure where it may be diluted or flushed.
+ *   Caution: Without caustic soda it is within 1 % of water's.
+ *   Caution: Technical grades hold other salts, and a brine may be at its limit of solubility or freezing: neither is
+ *            checked here.
+ *   Caution: Take the vapour pressure at the highest temperature the liquid can have at the impeller's inlet, heating
+ *            included.
+ *   Caution: With strong acid, lye or hot brine a leak injures: the site's rules, the pump maker's limits and the
+ *            material's data go before this.
+ */
+CUTWATER_API cutwater_status cutwater_caustic_soda_vapour_pressure(double mass_fraction, double temperature_degC,
+                                                      double *vapour_pressure_bara, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_caustic_soda_vapour_pressure_rows(size_t rows, cutwater_column mass_fraction,
+                                                           cutwater_column temperature_degC,
+                                                           cutwater_result_column vapour_pressure_bara,
+                                                           cutwater_rows_report *report);
 
 /*
  * Density of sea water by its salinity and temperature.
@@ -210,7 +273,7 @@ CUTWATER_API cutwater_status cutwater_glycol_specific_heat_rows(size_t rows, con
  *   Caution: For spheres of one size in a Newtonian liquid. Plates, fibres, flocculated or very fine solids make it many
  *            times thicker, and give it a yield stress: then measure.
  *   Caution: By volume, not by mass: see slurry_volume_fraction.
- *   Caution: Particles that settle do not thicken the liquid so: their friction is another matter.
+ *   Caution: Particles that settle do not thicken the liquid so: see slurry_pipe_friction.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */

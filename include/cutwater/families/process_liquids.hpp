@@ -29,6 +29,24 @@ inline DynamicViscosity solution_dynamic_viscosity(const char* solute, Fraction 
     return detail::quantity_of(unit<DynamicViscosity>("mPa s"), viscosity_out);
 }
 
+/// Density of strong sulphuric acid, 74 to 100 % by mass, by its concentration and temperature: rho = a(w) + b(w) T with the table's a and b, straight between its shares; T in kelvin. Source: International Critical Tables 3 (1928), 0 to 100 degC, as straight lines of an open atmospheric code (read); the tables not read.
+inline Density strong_sulphuric_acid_density(Fraction mass_fraction, Temperature temperature)
+{
+    cutwater_refusal refusal;
+    double density_out;
+    detail::check(cutwater_strong_sulphuric_acid_density(detail::number_in(unit<Fraction>(""), mass_fraction), detail::number_in(unit<Temperature>("degC"), temperature), &density_out, &refusal), refusal);
+    return detail::quantity_of(unit<Density>("kg/m3"), density_out);
+}
+
+/// Vapour pressure of caustic soda solution by its concentration and temperature: ln p_v = (a + b t)/(t - c), in kPa and degC; a, b, c: polynomials in ln(1 - w) with the constants of the source. Source: J. Olsson, A. Jernqvist and G. Aly, Int. J. Thermophysics 18 (1997) 779 (as two open codes print it, read; the paper not read).
+inline AbsolutePressure caustic_soda_vapour_pressure(Fraction mass_fraction, Temperature temperature)
+{
+    cutwater_refusal refusal;
+    double vapour_pressure_out;
+    detail::check(cutwater_caustic_soda_vapour_pressure(detail::number_in(unit<Fraction>(""), mass_fraction), detail::number_in(unit<Temperature>("degC"), temperature), &vapour_pressure_out, &refusal), refusal);
+    return detail::quantity_of(unit<AbsolutePressure>("bara"), vapour_pressure_out);
+}
+
 /// Density of sea water by its salinity and temperature: rho = 999.9 + 2.034e-2 t - 6.162e-3 t^2 + 2.261e-5 t^3 - 4.657e-8 t^4 + S (802.0 - 2.001 t + 1.677e-2 t^2 - 3.060e-5 t^3 - 1.613e-5 S t^2). Source: M. H. Sharqawy, J. H. Lienhard and S. M. Zubair, Desalination and Water Treatment 16 (2010) 354, equation (8) (as two open codes print it, read; the paper not read).
 inline Density sea_water_density(Fraction salinity, Temperature temperature)
 {

@@ -608,7 +608,8 @@ CUTWATER_API cutwater_status cutwater_seal_temperature_margin_rows(size_t rows, 
  *                                temperature below boiling; "pressure", "ratio" or "temperature"
  *   face_rise_K                  how much warmer the film between the faces is than the chamber; from 0 to 300 K; 0 if
  *                                left out
- *   least_margin_bar             pressure over the vapour pressure to keep; at least 0 bar; 3.45 if left out
+ *   least_margin_bar             pressure over the vapour pressure to keep: 3.45 is 50 psi as read; API 682's round 3.5
+ *                                is from memory; at least 0 bar; 3.45 if left out
  *   least_ratio                  chamber pressure over vapour pressure to keep; at least 1; 1.3 if left out
  *   least_below_boiling_K        temperature below boiling to keep; at least 0 K; 20 if left out
  *   -> verdict                   enough, too small, or boils
@@ -663,7 +664,8 @@ CUTWATER_API cutwater_status cutwater_seal_margin_verdict_rows(size_t rows, cutw
  *                                temperature below boiling; "pressure", "ratio" or "temperature"
  *   face_rise_K                  how much warmer the film between the faces is than the chamber; from 0 to 300 K; 0 if
  *                                left out
- *   least_margin_bar             pressure over the vapour pressure to keep; at least 0 bar; 3.45 if left out
+ *   least_margin_bar             pressure over the vapour pressure to keep: 3.45 is 50 psi as read; API 682's round 3.5
+ *                                is from memory; at least 0 bar; 3.45 if left out
  *   least_ratio                  chamber pressure over vapour pressure to keep; at least 1; 1.3 if left out
  *   least_below_boiling_K        temperature below boiling to keep; at least 0 K; 20 if left out
  *   -> allowed_temperature_degC  highest temperature of the chamber

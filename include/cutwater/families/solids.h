@@ -236,6 +236,145 @@ CUTWATER_API cutwater_status cutwater_deposition_velocity_rows(size_t rows, cutw
                                                   cutwater_result_column factor, cutwater_rows_report *report);
 
 /*
+ * Friction of a settling slurry in a horizontal pipe, by Durand and Condolios.
+ *
+ *   flow_m3h                     flow of the slurry, liquid and solids together; above 0 m3/h
+ *   pipe_bore_mm                 inside diameter of the pipe; from 20 to 600 mm
+ *   length_m                     length of horizontal pipe; at least 0 m
+ *   roughness_mm                 roughness of the wall; settling slurry polishes steel: 0.05 at most is usual; at least
+ *                                0 mm
+ *   liquid_viscosity_mm2s        kinematic viscosity of the liquid that carries the solids; from 0.01 to 1000000 mm2/s
+ *   liquid_density_kgm3          density of the liquid that carries the solids; from 50 to 25000 kg/m3
+ *   solids_density_kgm3          density of the solids; from 50 to 25000 kg/m3
+ *   volume_fraction              volume of solids over volume of slurry, as delivered: see slurry_volume_fraction; from
+ *                                0 to 0.35
+ *   drag_coefficient             drag coefficient of a grain that sinks in the still liquid: see settling_velocity; from
+ *                                0.3 to 200
+ *   durand_constant              150, the safe side, goes with C_D and Durand's sands; later authors print 81 or 82 with
+ *                                the same C_D; from 60 to 200; 150 if left out
+ *   -> friction_head_m           head lost, in metres of slurry
+ *   -> liquid_head_m             the same loss in metres of the liquid
+ *   -> pressure_drop_bar         the same loss as a pressure
+ *   -> gradient_ratio            loss over that of the liquid alone
+ *   -> velocity_ms               mean velocity
+ *   -> regime                    heterogeneous, where the relation holds; saltation: the solids leap along the bottom
+ *                                and the result is only a guess
+ *
+ *   Equation: h = h_l (1 + K C_v psi^-1.5), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by Darcy-Weisbach
+ *             for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - 1)/sqrt(C_D))
+ *   Must hold of solids_density: the solids must be denser than the liquid, or they float
+ *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
+ *   Must hold of flow: the liquid's Reynolds number in the pipe must be 4000 to 1e9: settling solids are carried by
+ *                      turbulence
+ *   Must hold of flow: the mean velocity must be 0.6 to 6 m/s, as in Durand's tests
+ *   Source: R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6
+ *           to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution
+ *           codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and
+ *           s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory)
+ *   Caution: 81 or 82 in place of 150 lowers what the solids add by nearly half: choose it only with tests of your
+ *            slurry.
+ *   Caution: Keep the velocity above deposition_velocity with a margin: below it solids lie on the bottom, no relation
+ *            of this kind holds and the line may plug.
+ *   Caution: Horizontal pipe, narrowly graded solids in a Newtonian liquid. Upright pipes, pastes, clays and solids
+ *            finer than about 0.05 mm need another method: the finest thicken the liquid instead, see
+ *            suspension_viscosity.
+ *   Caution: Such relations scatter by tens of per cent: for a line that matters take tests of the very slurry.
+ *   Caution: The pump's curve asks for metres of slurry; in metres of the liquid the same pressure is more.
+ *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
+ *            judgement go before it.
+ */
+CUTWATER_API cutwater_status cutwater_slurry_pipe_friction(double flow_m3h, double pipe_bore_mm, double length_m,
+                                              double roughness_mm, double liquid_viscosity_mm2s,
+                                              double liquid_density_kgm3, double solids_density_kgm3,
+                                              double volume_fraction, double drag_coefficient, double durand_constant,
+                                              double *friction_head_m, double *liquid_head_m,
+                                              double *pressure_drop_bar, double *gradient_ratio, double *velocity_ms,
+                                              const char **regime, cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_slurry_pipe_friction_rows(size_t rows, cutwater_column flow_m3h,
+                                                   cutwater_column pipe_bore_mm, cutwater_column length_m,
+                                                   cutwater_column roughness_mm,
+                                                   cutwater_column liquid_viscosity_mm2s,
+                                                   cutwater_column liquid_density_kgm3,
+                                                   cutwater_column solids_density_kgm3,
+                                                   cutwater_column volume_fraction, cutwater_column drag_coefficient,
+                                                   cutwater_column durand_constant,
+                                                   cutwater_result_column friction_head_m,
+                                                   cutwater_result_column liquid_head_m,
+                                                   cutwater_result_column pressure_drop_bar,
+                                                   cutwater_result_column gradient_ratio,
+                                                   cutwater_result_column velocity_ms, cutwater_result_column regime,
+                                                   cutwater_rows_report *report);
+
+/*
+ * Friction of a settling slurry in a horizontal pipe, from the velocity at which half of the solids are carried by
+ * turbulence.
+ *
+ *   flow_m3h                     flow of the slurry, liquid and solids together; above 0 m3/h
+ *   pipe_bore_mm                 inside diameter of the pipe; from 50 to 1000 mm
+ *   length_m                     length of horizontal pipe; above 0 m
+ *   roughness_mm                 roughness of the wall; settling slurry polishes steel: 0.05 at most is usual; at least
+ *                                0 mm
+ *   liquid_viscosity_mm2s        kinematic viscosity of the liquid that carries the solids; from 0.01 to 1000000 mm2/s
+ *   liquid_density_kgm3          density of the liquid that carries the solids; from 50 to 25000 kg/m3
+ *   solids_density_kgm3          density of the solids; from 50 to 25000 kg/m3
+ *   volume_fraction              volume of solids over volume of slurry, as delivered: see slurry_volume_fraction; from
+ *                                0 to 0.35
+ *   half_carried_velocity_ms     velocity at which turbulence carries half of the solids and the pipe's bottom the other
+ *                                half: from tests, or as the source estimates it; from 0.1 to 20 m/s
+ *   exponent                     1.7 for narrow grading, less for wide grading, never below 0.25; from 0.25 to 1.7
+ *   added_gradient               gradient that the solids add there, over C_v (s - 1): half of the sliding friction;
+ *                                from 0.1 to 0.3; 0.22 if left out
+ *   -> friction_head_m           head lost, in metres of slurry
+ *   -> liquid_head_m             the same loss in metres of the liquid
+ *   -> pressure_drop_bar         the same loss as a pressure
+ *   -> gradient_ratio            loss over that of the liquid alone
+ *   -> velocity_ms               mean velocity
+ *
+ *   Equation: h = h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone;
+ *             h_m = h rho_l/rho_m
+ *   Must hold of solids_density: the solids must be denser than the liquid, or they float
+ *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
+ *   Must hold of flow: the liquid's Reynolds number in the pipe must be 4000 to 1e9: settling solids are carried by
+ *                      turbulence
+ *   Source: K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps (not read;
+ *           relation and 0.22 in a pump handbook's slurry chapter, excerpt read; case study 6.1 as an open code tests
+ *           against it, read)
+ *   Caution: V_50 estimated by formula and not tested carries all the uncertainty of the answer.
+ *   Caution: Keep the velocity above deposition_velocity with a margin: below it solids lie on the bottom, no relation
+ *            of this kind holds and the line may plug.
+ *   Caution: Horizontal pipe, narrowly graded solids in a Newtonian liquid. Upright pipes, pastes, clays and solids
+ *            finer than about 0.05 mm need another method: the finest thicken the liquid instead, see
+ *            suspension_viscosity.
+ *   Caution: Such relations scatter by tens of per cent: for a line that matters take tests of the very slurry.
+ *   Caution: The pump's curve asks for metres of slurry; in metres of the liquid the same pressure is more.
+ *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
+ *            judgement go before it.
+ */
+CUTWATER_API cutwater_status cutwater_slurry_friction_from_v50(double flow_m3h, double pipe_bore_mm, double length_m,
+                                                  double roughness_mm, double liquid_viscosity_mm2s,
+                                                  double liquid_density_kgm3, double solids_density_kgm3,
+                                                  double volume_fraction, double half_carried_velocity_ms,
+                                                  double exponent, double added_gradient, double *friction_head_m,
+                                                  double *liquid_head_m, double *pressure_drop_bar,
+                                                  double *gradient_ratio, double *velocity_ms,
+                                                  cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_slurry_friction_from_v50_rows(size_t rows, cutwater_column flow_m3h,
+                                                       cutwater_column pipe_bore_mm, cutwater_column length_m,
+                                                       cutwater_column roughness_mm,
+                                                       cutwater_column liquid_viscosity_mm2s,
+                                                       cutwater_column liquid_density_kgm3,
+                                                       cutwater_column solids_density_kgm3,
+                                                       cutwater_column volume_fraction,
+                                                       cutwater_column half_carried_velocity_ms,
+                                                       cutwater_column exponent, cutwater_column added_gradient,
+                                                       cutwater_result_column friction_head_m,
+                                                       cutwater_result_column liquid_head_m,
+                                                       cutwater_result_column pressure_drop_bar,
+                                                       cutwater_result_column gradient_ratio,
+                                                       cutwater_result_column velocity_ms,
+                                                       cutwater_rows_report *report);
+
+/*
  * Life against erosion at another speed, over the life now.
  *
  *   speed_ratio                  new speed over the speed now; from 0.2 to 2

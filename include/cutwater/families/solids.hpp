@@ -117,6 +117,50 @@ inline deposition_velocity_results deposition_velocity(Length pipe_bore, Ratio s
     return {detail::quantity_of(unit<Velocity>("m/s"), velocity_out), detail::quantity_of(unit<Ratio>(""), factor_out)};
 }
 
+struct slurry_pipe_friction_results {
+    Length friction_head;  // head lost, in metres of slurry
+    Length liquid_head;  // the same loss in metres of the liquid
+    PressureDifference pressure_drop;  // the same loss as a pressure
+    Ratio gradient_ratio;  // loss over that of the liquid alone
+    Velocity velocity;  // mean velocity
+    const char* regime;  // heterogeneous, where the relation holds; saltation: the solids leap along the bottom and the result is only a guess
+};
+
+/// Friction of a settling slurry in a horizontal pipe, by Durand and Condolios: h = h_l (1 + K C_v psi^-1.5), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - 1)/sqrt(C_D)). Source: R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6 to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory).
+inline slurry_pipe_friction_results slurry_pipe_friction(Flow flow, Length pipe_bore, Length length, Length roughness, KinematicViscosity liquid_viscosity, Density liquid_density, Density solids_density, Fraction volume_fraction, Ratio drag_coefficient, Ratio durand_constant = unit<Ratio>("")(150))
+{
+    cutwater_refusal refusal;
+    double friction_head_out;
+    double liquid_head_out;
+    double pressure_drop_out;
+    double gradient_ratio_out;
+    double velocity_out;
+    const char* regime_out;
+    detail::check(cutwater_slurry_pipe_friction(detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<Length>("m"), length), detail::number_in(unit<Length>("mm"), roughness), detail::number_in(unit<KinematicViscosity>("mm2/s"), liquid_viscosity), detail::number_in(unit<Density>("kg/m3"), liquid_density), detail::number_in(unit<Density>("kg/m3"), solids_density), detail::number_in(unit<Fraction>(""), volume_fraction), detail::number_in(unit<Ratio>(""), drag_coefficient), detail::number_in(unit<Ratio>(""), durand_constant), &friction_head_out, &liquid_head_out, &pressure_drop_out, &gradient_ratio_out, &velocity_out, &regime_out, &refusal), refusal);
+    return {detail::quantity_of(unit<Length>("m"), friction_head_out), detail::quantity_of(unit<Length>("m"), liquid_head_out), detail::quantity_of(unit<PressureDifference>("bar"), pressure_drop_out), detail::quantity_of(unit<Ratio>(""), gradient_ratio_out), detail::quantity_of(unit<Velocity>("m/s"), velocity_out), regime_out};
+}
+
+struct slurry_friction_from_v50_results {
+    Length friction_head;  // head lost, in metres of slurry
+    Length liquid_head;  // the same loss in metres of the liquid
+    PressureDifference pressure_drop;  // the same loss as a pressure
+    Ratio gradient_ratio;  // loss over that of the liquid alone
+    Velocity velocity;  // mean velocity
+};
+
+/// Friction of a settling slurry in a horizontal pipe, from the velocity at which half of the solids are carried by turbulence: h = h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m. Source: K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps (not read; relation and 0.22 in a pump handbook's slurry chapter, excerpt read; case study 6.1 as an open code tests against it, read).
+inline slurry_friction_from_v50_results slurry_friction_from_v50(Flow flow, Length pipe_bore, Length length, Length roughness, KinematicViscosity liquid_viscosity, Density liquid_density, Density solids_density, Fraction volume_fraction, Velocity half_carried_velocity, Ratio exponent, Ratio added_gradient = unit<Ratio>("")(0.22))
+{
+    cutwater_refusal refusal;
+    double friction_head_out;
+    double liquid_head_out;
+    double pressure_drop_out;
+    double gradient_ratio_out;
+    double velocity_out;
+    detail::check(cutwater_slurry_friction_from_v50(detail::number_in(unit<Flow>("m3/h"), flow), detail::number_in(unit<Length>("mm"), pipe_bore), detail::number_in(unit<Length>("m"), length), detail::number_in(unit<Length>("mm"), roughness), detail::number_in(unit<KinematicViscosity>("mm2/s"), liquid_viscosity), detail::number_in(unit<Density>("kg/m3"), liquid_density), detail::number_in(unit<Density>("kg/m3"), solids_density), detail::number_in(unit<Fraction>(""), volume_fraction), detail::number_in(unit<Velocity>("m/s"), half_carried_velocity), detail::number_in(unit<Ratio>(""), exponent), detail::number_in(unit<Ratio>(""), added_gradient), &friction_head_out, &liquid_head_out, &pressure_drop_out, &gradient_ratio_out, &velocity_out, &refusal), refusal);
+    return {detail::quantity_of(unit<Length>("m"), friction_head_out), detail::quantity_of(unit<Length>("m"), liquid_head_out), detail::quantity_of(unit<PressureDifference>("bar"), pressure_drop_out), detail::quantity_of(unit<Ratio>(""), gradient_ratio_out), detail::quantity_of(unit<Velocity>("m/s"), velocity_out)};
+}
+
 /// Life against erosion at another speed, over the life now: L'/L = (n'/n)^-x. Source: erosive wear goes with a power of velocity, W. Wiedenroth 1984 (as quoted in trade literature, excerpt read); common practice.
 inline Ratio wear_life_ratio(Ratio speed_ratio, Ratio exponent = unit<Ratio>("")(2.5))
 {

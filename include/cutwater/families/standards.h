@@ -64,7 +64,7 @@ CUTWATER_API cutwater_status cutwater_standard_limit_rows(size_t rows, const cha
  *                                least", "preferred region, greatest", "head rise to shut-off", "head increase by
  *                                impeller", "rating margin", "nozzle loads, combined" or "nozzle loads, component"
  *   value                        the figure, as a bare number in the unit that standard_limit tells; a share up to 2, a
- *                                ratio up to 10; at least 0
+ *                                ratio up to 50; at least 0
  *   -> verdict                   met or not met; a figure equal to the limit meets it
  *   -> limit                     the number that is set
  *   -> limit_unit                unit of both; share: a part of the best efficiency flow, of the rated head or of the

@@ -313,6 +313,27 @@ CUTWATER_API cutwater_status cutwater_npsh_available_from_gauge_rows(size_t rows
                                                         cutwater_result_column npsh_m, cutwater_rows_report *report);
 
 /*
+ * Net positive suction head, available or needed, referred to another height.
+ *
+ *   npsh_m                       available NPSH or NPSH3 at the first datum; a finite number
+ *   datum_rise_m                 second datum above the first: half the inlet diameter from the ISO datum to the top of
+ *                                the vanes of a horizontal pump; from -200 to 200 m
+ *   -> npsh_at_new_datum_m       the same at the second datum
+ *
+ *   Equation: NPSH' = NPSH - dz
+ *   Source: ISO 17769-1:2012, NPSH datum plane (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd
+ *           edition, Eq. 1.D.6 (excerpt read), the level put from one height to another
+ *   Caution: NPSH available and NPSH3 must stand at one datum before they are compared: bid sheets mix the shaft's
+ *            centre line, the branch and the foundation.
+ *   Caution: NPSH datum: the centre of the circle through the outermost points of the leading edges of the first-stage
+ *            impeller's vanes. Measure elevations from there, or add the shift.
+ */
+CUTWATER_API cutwater_status cutwater_npsh_at_datum(double npsh_m, double datum_rise_m, double *npsh_at_new_datum_m,
+                                       cutwater_refusal *refusal);
+CUTWATER_API cutwater_status cutwater_npsh_at_datum_rows(size_t rows, cutwater_column npsh_m, cutwater_column datum_rise_m,
+                                            cutwater_result_column npsh_at_new_datum_m, cutwater_rows_report *report);
+
+/*
  * NPSH margin as a difference.
  *
  *   npsh_available_m             net positive suction head available; a finite number

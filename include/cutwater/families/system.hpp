@@ -134,6 +134,15 @@ inline Length npsh_available_from_gauge(GaugePressure suction_pressure, Absolute
     return detail::quantity_of(unit<Length>("m"), npsh_out);
 }
 
+/// Net positive suction head, available or needed, referred to another height: NPSH' = NPSH - dz. Source: ISO 17769-1:2012, NPSH datum plane (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read), the level put from one height to another.
+inline Length npsh_at_datum(Length npsh, Length datum_rise)
+{
+    cutwater_refusal refusal;
+    double npsh_at_new_datum_out;
+    detail::check(cutwater_npsh_at_datum(detail::number_in(unit<Length>("m"), npsh), detail::number_in(unit<Length>("m"), datum_rise), &npsh_at_new_datum_out, &refusal), refusal);
+    return detail::quantity_of(unit<Length>("m"), npsh_at_new_datum_out);
+}
+
 /// NPSH margin as a difference: m = NPSHA - NPSH3. Source: ANSI/HI 9.6.1-2012, NPSH margin (from memory of it).
 inline Length npsh_margin(Length npsh_available, Length npsh3)
 {
