@@ -2,6 +2,8 @@
 import os
 import pathlib
 
+from pygments.lexers.special import TextLexer
+
 from pygments.lexers import TextLexer
 
 project = "cutwater"
@@ -29,5 +31,6 @@ def plain_text(app, env, node, contnode):
 
 
 def setup(app):
+    app.add_lexer("cells", TextLexer)
     app.connect("missing-reference", plain_text)
     app.add_lexer("cells", TextLexer)  # formulas as they stand in a worksheet
