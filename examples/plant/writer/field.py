@@ -117,6 +117,7 @@ class Field:
     def build(self):
         put, sheet = self.sheet.put, self.sheet
         title(sheet, "Field check: readings against the curve", self.plant, ((0, 1), (1, 2), (3, 2), (5, 1), (6, 1)))
+        sheet.header_rows = 4
         for row, text in ((3, "Pump"), (4, "Column on the sheet Data"), (5, "What was found")):
             self.line(row, text, None)
         for case in range(CASES):

@@ -64,7 +64,7 @@ class Printed(unittest.TestCase):
             if found[1] == "Service":
                 self.assertIn("PU-02", page)
                 self.assertIn("1 input differs from Data", page)
-            if found[1] in ("Energy", "Parallel", "Acceptance"):
+            if found[1] in ("Energy", "Parallel", "Acceptance", "Cases", "Field", "Offers", "Rotor", "Seal", "Clearance", "Containment"):
                 self.assertRegex(page, r"PU-\d\d")
 
     def test_no_chart_lies_over_two_pages(self):
