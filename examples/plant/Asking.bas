@@ -65,13 +65,15 @@ End Sub
 
 ' Beside each refused cell of the sheet that is shown, as a comment, why it is refused.
 Sub ExplainSheet
-  Dim sheet, found, cells, cell
-  sheet = ThisComponent.CurrentController.ActiveSheet
-  Explain(sheet)
+  Explain(ThisComponent.CurrentController.ActiveSheet.getCellByPosition(0, 0))
 End Sub
 
-Sub Explain(sheet)
-  Dim cells, cell, told
+' The sheet of a cell; how many comments were put down.
+Function Explain(anywhere) As Long
+  Dim sheet, cells, cell, told, locked
+  sheet = anywhere.Spreadsheet
+  locked = sheet.isProtected()
+  If locked Then sheet.unprotect("")  ' a locked sheet takes no comments
   Forget(sheet)
   cells = sheet.queryFormulaCells(4).getCells().createEnumeration()
   Do While cells.hasMoreElements()
@@ -79,7 +81,9 @@ Sub Explain(sheet)
     told = WhyRefused(cell)
     If told <> "" Then sheet.Annotations.insertNew(cell.CellAddress, told)
   Loop
-End Sub
+  If locked Then sheet.protect("")
+  Explain = sheet.Annotations.Count
+End Function
 
 ' The comments that ExplainSheet has left.
 Sub Forget(sheet)

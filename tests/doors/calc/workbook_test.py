@@ -7,7 +7,7 @@ import unittest
 
 from driver import Session
 from workbook_layout import AT, BANNER, BOOK, FINDINGS, VERDICT, WORST
-from writer import field, pump_columns
+from writer import field, pump_columns, results
 from writer.odf import column_letter
 
 WORK = pathlib.Path(os.environ["CUTWATER_WORK"], "workbook")
@@ -62,6 +62,7 @@ class ServiceSheet(unittest.TestCase):
         s.ask("why: duty", "Asking.WhyRefused", "Service", AT.result("duty_flow"))
         s.ask("why: water", "Asking.WhyRefused", "Service", AT.result("best_head"))
         s.ask("why: answered", "Asking.WhyRefused", "Service", AT.result("wanted"))
+        s.ask("comments", "Asking.Explain", "Service", "A1")
         s.macro("Asking.BackToData")
         # The curve's limit case: the closed-valve pressure goes by the greatest head.
         s.set("Service", "J5", "PU-10")
@@ -176,6 +177,7 @@ class ServiceSheet(unittest.TestCase):
         self.assertIn("22.4 kg", self.text("why: water"))
         self.assertIn("22.4 kg", self.text("why: duty"))
         self.assertEqual(self.text("why: answered"), "")
+        self.assertGreater(int(self.text("comments")), 20)  # one beside each refused cell of the sheet
 
     def test_drooping_curve_is_seen(self):
         self.assertNotEqual(self.text("drooping: verdict"), "meets")
@@ -263,6 +265,8 @@ class OtherSheets(unittest.TestCase):
         # The cases of one pump.
         for case in range(5):
             s.get(f"case {case}", "Cases", f"{column_letter(3 + 2 * case)}21")
+        for name, key in (("NPSH margin", "npsh_margin"), ("motor", "motor_needed")):
+            s.get(f"worst case: {name}", "Cases", f"C{22 + results.WEIGHT.index(key)}")
         s.clear("Cases", "F13")  # the cold start without its density: PU-11's is given by a value
         s.get("case without density", "Cases", "F21")
         s.set("Cases", "D4", "PU-03")
@@ -322,6 +326,7 @@ class OtherSheets(unittest.TestCase):
     def test_cases(self):
         self.assertEqual([self.text(f"case {case}") for case in range(5)], ["WATCH", "WATCH", "WATCH", "WATCH", "FAILS"])
         self.assertEqual(self.text("case without density"), "refused")
+        self.assertEqual((self.text("worst case: NPSH margin"), self.text("worst case: motor")), ("Lowest level, hot", "End of curve"))
 
     def test_field_check(self):
         self.assertEqual(
