@@ -103,6 +103,27 @@ Answer general_answer(const Function& f, const Given* given, std::size_t count)
     return one_answer(f, values, count);
 }
 
+/// Whether an object is Python's or NumPy's own, and so read here without asking what library it is of.
+bool is_own(PyObject* object)
+{
+    return object == Py_None || PyFloat_Check(object) || PyUnicode_Check(object) || PyLong_Check(object) ||
+           PyArray_CheckExact(object) || PyList_CheckExact(object) || PyTuple_CheckExact(object) ||
+           PyArray_IsScalar(object, Generic);
+}
+
+/// The call with objects of other libraries in it, as the package's _objects.py answers it; NotImplemented when there
+/// are none.
+Answer foreign_answer(const Function& f, const Given* given, std::size_t count)
+{
+    const Owned module(PyImport_ImportModule("cutwater._objects"));
+    const Owned tuple(module ? PyTuple_New(static_cast<Py_ssize_t>(count)) : nullptr);
+    if (!tuple) return {};
+    for (std::size_t i = 0; i < count; ++i)
+        PyTuple_SET_ITEM(tuple.get(), static_cast<Py_ssize_t>(i),
+                         Py_NewRef(given[i].object ? given[i].object : Py_None));
+    return {PyObject_CallMethod(module.get(), "answer", "iO", static_cast<int>(f.position), tuple.get())};
+}
+
 Answer answer_of(const Function& f, const Given* given, std::size_t count)
 {
     cutwater_value values[most_inputs];
@@ -125,7 +146,15 @@ Answer answer_of(const Function& f, const Given* given, std::size_t count)
             break;
         }
     }
-    return i == count ? one_answer(f, values, count) : general_answer(f, given, count);
+    if (i == count) return one_answer(f, values, count);
+    for (; i < count; ++i)
+        if (given[i].object && !is_own(given[i].object)) {
+            const Answer foreign = foreign_answer(f, given, count);
+            if (foreign.object != Py_NotImplemented) return foreign;
+            Py_DECREF(foreign.object);
+            break;
+        }
+    return general_answer(f, given, count);
 }
 
 }  // namespace

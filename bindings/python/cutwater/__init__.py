@@ -23,6 +23,9 @@ from .status import Status
 __version__ = version()
 
 
+_OWN = frozenset((type(None), bool, int, float, str, list, tuple, _np.ndarray, _np.float64))  # what no other library can have brought
+
+
 class Rows(_typing.NamedTuple):
     """What an array call came to: results, which rows were refused, and the first refusal (None when there is none)."""
 
@@ -45,6 +48,13 @@ def rows(function, /, *arguments, out=None, threads=1, **named):
     """
     position = _lookup.position(function)
     given = _lookup.in_order(position, arguments, named)
+    if any(type(value) not in _OWN for value in given):
+        from . import _objects
+        answered = _objects.answer(position, given, marked=True)
+        if answered is not NotImplemented:
+            if out is not None:
+                raise TypeError("rows: out takes NumPy's arrays only")
+            return Rows(*answered)
     results, refused, first = _cutwater.rows(position, given, out, threads)
     return Rows(results, refused, first)
 

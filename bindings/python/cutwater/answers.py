@@ -113,7 +113,7 @@ def working(function: Function, /, *arguments: typing.Any, form: Form = "text", 
     position = _cutwater.find(name)
     if position < 0:
         return _cutwater.working(name, (), code)
-    given = _lookup.in_order(position, arguments, named)
+    given = _in_order(position, arguments, named)
     try:
         return _cutwater.working(name, given, code)
     except Refused as refused:  # a text within a series, which is read before the library is asked
@@ -162,7 +162,7 @@ def uncertainty(function: Function, /, *arguments: typing.Any, standard: typing.
     """
     position = _lookup.position(function)
     names = _lookup.inputs(position)
-    given = _lookup.in_order(position, arguments, named)
+    given = _in_order(position, arguments, named)
     if not 0 < coverage < 1:
         raise ValueError(f"coverage must lie between 0 and 1, not {coverage!r}")
     mode, trials = _trials(monte_carlo)
@@ -183,14 +183,23 @@ def sensitivity(function: Function, /, *arguments: typing.Any, result: str | Non
     """
     position = _lookup.position(function)
     names = tuple(_lookup.inputs(position))
-    rows = _cutwater.sensitivity(position, _lookup.in_order(position, arguments, named), result)
+    rows = _cutwater.sensitivity(position, _in_order(position, arguments, named), result)
     return [Sensitivity(names[row[0]], *row[1:]) for row in rows]
+
+
+def _in_order(position, arguments, named):
+    """As _lookup's, with quantities and columns of other libraries as numbers and arrays in the inputs' own units."""
+    given = _lookup.in_order(position, arguments, named)
+    if all(value is None or type(value) in (float, int, str, list, tuple) for value in given):
+        return given
+    from . import _objects
+    return _objects.plain(position, given)
 
 
 def _seek(search, function, unknown, target, arguments, named, result, low, high):
     position = _lookup.position(function)
     ends = [_end(position, unknown, end) for end in (low, high)]
-    return search(position, _lookup.in_order(position, arguments, named), unknown, target, result, *ends)
+    return search(position, _in_order(position, arguments, named), unknown, target, result, *ends)
 
 
 def _end(position, unknown, end):

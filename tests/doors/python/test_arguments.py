@@ -99,11 +99,14 @@ class WrongTypes(unittest.TestCase):
             npsh(Quantity(), 1.0, 1000.0, 3.0, 1.0)
 
     def test_hidden_elements_are_not_used(self):
+        """They are missing, and so are their results; in a series they leave a hole, which is refused."""
+        answer = npsh(np.ma.masked_array([2, -7], mask=[False, True]), 1.0, 1000.0, 3.0, 1.0)
+        self.assertEqual((answer[0], answer.mask.tolist()), (WANTED, [False, True]))
+        self.assertIs(npsh(np.ma.masked, 1.0, 1000.0, 3.0, 1.0), np.ma.masked)
         with self.assertRaises(cutwater.Refused) as caught:
-            npsh(np.ma.masked_array([2, 2], mask=[False, True]), 1.0, 1000.0, 3.0, 1.0)
+            cutwater.curve_head(np.ma.masked_array([0, 50, 100], mask=[False, True, False]), [40, 38, 30], 75)
         self.assertIs(caught.exception.status, cutwater.Status.NOT_FINITE)
         self.assertEqual(caught.exception.element, 1)
-        self.assertRaises(cutwater.Refused, npsh, np.ma.masked, 1.0, 1000.0, 3.0, 1.0)
 
     def test_counts_and_names(self):
         with self.assertRaisesRegex(TypeError, "6 given"):
