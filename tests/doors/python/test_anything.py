@@ -11,12 +11,14 @@ import cutwater
 POOL = [0.0, -0.0, 1.0, -1.0, 1e-300, 1e300, 5e-324, math.inf, math.nan, 0.5, 25.0, 100.0, 1450.0, 998.0, 2, -7, 10**30, 10**400, True, None, "", "1",
         "1 bara", "1 barg", "72 %", "5 m", "20 degC", "1e400 m", "x" * 3000, "°C", "\ud800", "1\0", b"1", {}, [], [1.0], [1.0, 2.0, 3.0], [3.0, 2.0, 1.0],
         [1.0, None], ["1 m", 2], [[1.0], [2.0]], np.zeros(0), np.ones((2, 3)), np.array(5.0), np.array([np.nan, 1.0]), np.float32(3), np.arange(5),
-        np.arange(6.0)[::-2], decimal.Decimal("1.5"), 3j, object(), np.ma.masked, (1.0, 2.0, 3.0), range(3), np.array(["1 m", "x"])]
+        np.arange(6.0)[::-2], decimal.Decimal("1.5"), 3j, object(), np.ma.masked, np.ma.masked_array([2.0, 5.0], [True, False]), (1.0, 2.0, 3.0), range(3), np.array(["1 m", "x"])]
 
 
 def finite(answer):
     if isinstance(answer, tuple):
         return all(map(finite, answer))
+    if isinstance(answer, np.ma.MaskedArray):  # a missing input's result is missing, and says so
+        return finite(answer.compressed())
     if isinstance(answer, np.ndarray):
         return answer.dtype == object or bool(np.isfinite(answer).all())
     return isinstance(answer, str) or math.isfinite(answer)
