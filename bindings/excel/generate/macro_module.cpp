@@ -126,7 +126,7 @@ std::string question_text(const QuestionInfo& q)
                        statement(formatted("Public Function {}(", name), parameters, ") As Variant");
     text += rest.empty() ? statement(formatted("    {} = CutwaterAnswer(\"{}\", Array(", name, q.name), given, "))")
                          : statement(formatted("    {} = CutwaterAnswer(\"{}\", CutwaterJoined(Array(", name, q.name),
-                                     given, formatted("), CVar({})))", rest));
+                                     given, formatted("), {}))", rest));
     return text + "End Function\n";
 }
 

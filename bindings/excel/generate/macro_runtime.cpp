@@ -20,7 +20,7 @@ const std::string_view macro_head =
 Option Explicit
 Option Private Module
 
-Public Const CutwaterRefused As Long = vbObjectError + 1000
+Public Const CutwaterRefused As Long = -2147220504 ' vbObjectError + 1000
 
 ' As the C library fills it; CutwaterSentence gives its message as a text.
 Public Type cutwater_refusal
@@ -106,24 +106,23 @@ Private Function CutwaterJoined(ByVal first As Variant, ByVal rest As Variant) A
     Dim own As Long
     Dim i As Long
     own = UBound(first) + 1
-    ReDim joined(0 To UBound(first) + UBound(rest) - LBound(rest) + 1)
-    For i = 0 To UBound(joined)
-        If i < own Then
-            CutwaterCopy first(i), joined(i)
+    ReDim joined(0 To own + UBound(rest) - LBound(rest))
+    For i = 0 To UBound(first)
+        If IsObject(first(i)) Then
+            Set joined(i) = first(i)
         Else
-            CutwaterCopy rest(LBound(rest) + i - own), joined(i)
+            joined(i) = first(i)
+        End If
+    Next
+    For i = LBound(rest) To UBound(rest)
+        If IsObject(rest(i)) Then
+            Set joined(own + i - LBound(rest)) = rest(i)
+        Else
+            joined(own + i - LBound(rest)) = rest(i)
         End If
     Next
     CutwaterJoined = joined
 End Function
-
-Private Sub CutwaterCopy(ByRef from As Variant, ByRef copy As Variant)
-    If IsObject(from) Then
-        Set copy = from
-    Else
-        copy = from
-    End If
-End Sub
 )bas";
 
 }  // namespace cutwater::generate

@@ -238,9 +238,10 @@ TEST_CASE("the questions answer in cells", "[excel]")
         ask("SENSITIVITY", {Cell::text("velocity_head"), Cell::missing(), Cell::number(100), Cell::number(150)}).rows ==
         2);
     const Answer spread = ask("UNCERTAINTY", {Cell::text("velocity_head"), Cell::missing(),
-                                              Cell::block({Cell::text("1 %"), Cell::number(0.5)}, 1, 2),
+                                              Cell::block({Cell::text("2 m3/h"), Cell::number(0.5)}, 1, 2),
                                               Cell::number(100), Cell::number(150)});
-    CHECK(shows(spread));
+    REQUIRE(spread.columns == 5);
+    CHECK(spread.cells[1].number > 0);
     CHECK(ask("REFUSAL", {Cell::text("no_such_function")}).text.find("no_such_function") != std::string::npos);
 }
 
