@@ -310,6 +310,17 @@ TEST_CASE("a long text is taken and given back whole, a longer one says that it 
     CHECK(working.text.size() > 100);
 }
 
+TEST_CASE("what Excel hands back is freed", "[excel]")
+{
+    const std::vector<Cell> velocity{Cell::text("velocity_head"), Cell::number(100), Cell::number(150)};
+    const std::size_t length = add_in().call("WORKING", velocity).text.size();
+    const std::size_t before = play::memory_in_use();
+    constexpr std::size_t calls = 20000;
+    for (std::size_t i = 0; i < calls; ++i) add_in().call("WORKING", velocity);
+    const std::size_t after = play::memory_in_use();
+    CHECK(after < before + calls * length / 10);
+}
+
 TEST_CASE("many threads get the same bits", "[excel]")
 {
     const auto cases = golden_cases();

@@ -2,6 +2,8 @@
 
 #include <windows.h>
 
+#include <psapi.h>  // after it
+
 #include <mutex>
 #include <stdexcept>
 
@@ -282,6 +284,14 @@ Answer AddIn::call(const std::string& name, const std::vector<Cell>& arguments) 
     for (std::size_t i = 0; i < most; ++i)
         given[i] = i < arguments.size() ? &arguments[i].value() : i < takes ? &left_out.value() : &poison;
     return taken(call_with(procedure(r.procedure.c_str()), given, std::make_index_sequence<most>()));
+}
+
+std::size_t memory_in_use()
+{
+    PROCESS_MEMORY_COUNTERS counters{};
+    if (!GetProcessMemoryInfo(GetCurrentProcess(), &counters, sizeof counters))
+        throw std::runtime_error("memory is not told");
+    return counters.PagefileUsage;
 }
 
 }  // namespace play

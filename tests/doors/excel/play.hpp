@@ -94,4 +94,7 @@ private:
     Answer taken(Value* answer) const;
 };
 
+/// Of this program, in bytes.
+std::size_t memory_in_use();
+
 }  // namespace play
