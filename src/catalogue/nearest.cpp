@@ -127,6 +127,21 @@ Nearest nearest_functions(std::string_view asked) noexcept
     return found;
 }
 
+std::size_t nearest_word(std::string_view asked, std::span<const char* const> words) noexcept
+{
+    const AskedName wanted(asked);
+    std::size_t nearest = words.size();
+    double most = least_alike;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const AskedName word(words[i]);
+        const double like = likeness(wanted.view(), word.view());
+        if (like < most || (like == most && nearest < words.size())) continue;
+        most = like;
+        nearest = i;
+    }
+    return nearest;
+}
+
 cutwater_status refuse_unknown_function(const char* asked, cutwater_refusal* refusal) noexcept
 {
     const std::string_view name = asked ? asked : "";

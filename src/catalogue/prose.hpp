@@ -15,6 +15,8 @@ namespace cutwater {
 class Prose {
 public:
     virtual void put(std::string_view text) = 0;
+    /// Bytes that a list may still take.
+    virtual std::size_t room() const noexcept { return std::string_view::npos; }
 
     template <class... T>
     void add(fmt::format_string<T...> form, T&&... values)
@@ -43,7 +45,7 @@ inline const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *
 
 /// "from 0 to below 1 bar", "a whole number above 0", "a finite number".
 void write_interval(Prose& to, const InputInfo& in);
-/// "\"1B\", \"1E\" or \"1U\"".
+/// "\"1B\", \"1E\" or \"1U\""; where there is no room for all, whole words and how many more there are.
 void write_words(Prose& to, std::span<const char* const> words);
 /// What an input takes: "a number in m3/h, or a text with its unit", "one of the words …", "a series: …".
 void write_kind(Prose& to, const InputInfo& in);

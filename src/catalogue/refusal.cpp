@@ -1,5 +1,6 @@
 #include "catalogue/refusal.hpp"
 
+#include "catalogue/nearest.hpp"
 #include "catalogue/prose.hpp"
 #include "units/message.hpp"
 
@@ -18,9 +19,17 @@ class Writer final : public Prose {
 public:
     Writer(char* buffer, std::size_t capacity) : message_(buffer, capacity) {}
     void put(std::string_view text) override { message_.add("{}", text); }
+    std::size_t room() const noexcept override
+    {
+        const std::size_t room = message_.room();
+        return room > kept_ ? room - kept_ : 0;
+    }
+    /// For what is to follow a list: its cut must not cost the sentence its end.
+    void keep(std::size_t bytes) { kept_ = bytes; }
 
 private:
     Message message_;
+    std::size_t kept_ = 0;
 };
 
 const char* symbol_of(const InputInfo& in) { return unit_symbol(in.unit); }
@@ -49,6 +58,9 @@ void start(const FunctionText& f, std::size_t input, double value, std::int64_t 
     r.low_open = in.interval.low_open;
     r.high_open = in.interval.high_open;
 }
+
+/// " (meaning).", which ends most sentences.
+std::size_t meaning_length(const InputInfo& in) { return std::string_view(in.meaning).size() + 4; }
 
 template <class Write>
 cutwater_status refuse_input(const FunctionText& f, std::size_t input, double value, std::int64_t element,
@@ -100,10 +112,15 @@ cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char
                             cutwater_refusal* refusal) noexcept
 {
     return refuse_input(f, input, nan, -1, CUTWATER_UNKNOWN_WORD, refusal, [&](Writer& to, const InputInfo& in) {
-        if (word)
-            to.add("{} is \"{}\"; it must be ", in.full_name, Quoted(word).view());
-        else
+        if (word) {
+            to.add("{} is \"{}\"; ", in.full_name, Quoted(word).view());
+            const std::size_t near = nearest_word(word, in.words);
+            if (near < in.words.size()) to.add("is it \"{}\"? ", in.words[near]);
+            to.put(near < in.words.size() ? "It must be " : "it must be ");
+        } else {
             to.add("{} must be ", in.full_name);
+        }
+        to.keep(meaning_length(in));
         write_words(to, in.words);
         to.add(" ({}).", in.meaning);
     });
@@ -177,6 +194,7 @@ cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwate
 {
     return refuse_input(f, input, nan, -1, CUTWATER_MISSING, refusal, [&](Writer& to, const InputInfo& in) {
         to.add("{} was not given ({}; ", in.full_name, in.meaning);
+        to.keep(std::string_view(").").size());
         write_permitted(to, in);
         to.add(").");
     });
@@ -187,6 +205,7 @@ cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char
 {
     return refuse_input(f, input, nan, -1, CUTWATER_WRONG_KIND, refusal, [&](Writer& to, const InputInfo& in) {
         to.add("{} was given {}; it must be ", in.full_name, given);
+        to.keep(meaning_length(in));
         write_kind(to, in);
         to.add(" ({}).", in.meaning);
     });

@@ -23,4 +23,7 @@ target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS}
 # GCC puts a loop into vectors only when all that it calls is inlined into it, which clones stand in the way of, and when no
 # condition is copied to where its outcome is known: each of these passes would leave branches.
 set(cutwater_vector_flags $<$<NOT:$<CONFIG:Debug>>:-O3>
-  $<$<CXX_COMPILER_ID:GNU>:-fno-ipa-cp;-fno-ipa-sra;-fno-thread-jumps;-fno-tree-pre>)
+  $<$<CXX_COMPILER_ID:GNU>:-fno-ipa-cp;-fno-ipa-sra;-fno-thread-jumps;-fno-tree-pre>
+  # Under clang's sanitizers: checks of what pointers point to, of which the address sanitizer sees what matters, and which
+  # would take half of the compiling.
+  $<$<CXX_COMPILER_ID:Clang>:-fno-sanitize=null,alignment,vptr,object-size>)

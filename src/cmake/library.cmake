@@ -1,5 +1,9 @@
 # The catalogue, the generator that links it, and the library that the generator's products complete.
 file(GLOB family_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/formulas/*/family.cpp)
+if(NOT CUTWATER_FAMILIES STREQUAL all)
+  list(JOIN CUTWATER_FAMILIES | wanted)
+  list(FILTER family_sources INCLUDE REGEX "/(${wanted})/family.cpp$")
+endif()
 file(GLOB core_sources CONFIGURE_DEPENDS
   ${PROJECT_SOURCE_DIR}/src/units/*.cpp ${PROJECT_SOURCE_DIR}/src/catalogue/*.cpp
   ${PROJECT_SOURCE_DIR}/src/call/*.cpp ${PROJECT_SOURCE_DIR}/src/answers/*.cpp)

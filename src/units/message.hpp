@@ -24,6 +24,9 @@ public:
         return *this;
     }
 
+    /// Bytes that may still follow.
+    std::size_t room() const noexcept { return room_ - length_; }
+
 private:
     void add_erased(fmt::string_view form, fmt::format_args values) noexcept;
 

@@ -155,7 +155,7 @@ TEST_CASE("hostile rows among good ones come to what the scalar call gives, for 
         for (const bool good_first : {true, false}) compare_with_scalar(example, columns_of(example, good_first));
         ++swept;
     }
-    CHECK(swept > 100);
+    CHECK(10 * swept > 9 * function_count());  // the others take no number, or give a series
 }
 
 TEST_CASE("a formula sees only what its record permits, also in the array form", "[capi]")

@@ -16,8 +16,8 @@ cutwater_value number(double x) { return {CUTWATER_NUMBER, x, nullptr, nullptr, 
 
 struct Answers {
     double value = 0, solved = 0, deviation = 0, first_row = 0, last_row = 0;
-    std::string working;
-    std::size_t rows_of_sensitivity = 0, refused = 0;
+    std::string working, permitted;
+    std::size_t rows_of_sensitivity = 0, refused = 0, found = 0;
     bool operator==(const Answers&) const = default;
 };
 
@@ -57,6 +57,11 @@ Answers all_calls(int k)
     cutwater_sensitivity_row rows[8];
     cutwater_sensitivity("npsh_available", values.data(), values.size(), nullptr, rows, 8, &made.rows_of_sensitivity,
                          nullptr, &refusal);
+    cutwater_input_info described{};
+    described.size = sizeof described;
+    cutwater_describe_input(function, 0, &described);
+    made.permitted = described.permitted;
+    cutwater_find_function("suction safe", nullptr, 0, &made.found, &refusal);
     constexpr std::size_t count = 50000;
     std::vector<double> level(count), npsh(count);
     for (std::size_t r = 0; r < count; ++r)

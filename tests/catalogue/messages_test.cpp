@@ -258,3 +258,73 @@ TEST_CASE("a refusal of solving tells the ends it searched, open or not", "[mess
     CHECK(r.low_open == 0);
     CHECK(r.high_open == 1);
 }
+
+namespace {
+
+/// What stands between quotation marks.
+std::vector<std::string> quoted(std::string_view message)
+{
+    std::vector<std::string> found;
+    for (std::size_t at; (at = message.find('"')) != message.npos;) {
+        message.remove_prefix(at + 1);
+        const std::size_t end = message.find('"');
+        if (end == message.npos) return {"a mark without its fellow"};
+        found.emplace_back(message.substr(0, end));
+        message.remove_prefix(end + 1);
+    }
+    return found;
+}
+
+/// Every word permitted, or whole ones from the first on and how many there are besides.
+void check_list(const cutwater_refusal& r, std::size_t before, std::span<const char* const> words)
+{
+    const std::string_view message = r.message;
+    const auto listed = quoted(message);
+    REQUIRE(listed.size() > before);
+    for (std::size_t k = before; k < listed.size(); ++k) CHECK(listed[k] == words[k - before]);
+    const std::size_t left = words.size() - (listed.size() - before);
+    CHECK((message.find("… (" + std::to_string(left) + " more)") != message.npos) == (left > 0));
+}
+
+}  // namespace
+
+TEST_CASE("a list of words ends at a whole word, and the word that was likely meant goes before it", "[messages]")
+{
+    std::size_t cut = 0, inputs = 0;
+    for (std::size_t k = 0; k < function_count(); ++k)
+        for (std::size_t i = 0; i < function_at(k).inputs.size(); ++i) {
+            const FunctionInfo& f = function_at(k);
+            const InputInfo& in = f.inputs[i];
+            if (in.kind != Kind::choice) continue;
+            ++inputs;
+            const std::string end = " (" + std::string(in.meaning) + ").";
+            cutwater_refusal r;
+            for (const char* word : in.words) {
+                const std::string typed = std::string(word) + "q";
+                refuse_word(f, i, typed.c_str(), &r);
+                INFO(r.message);
+                const auto marked = quoted(r.message);
+                REQUIRE(marked.size() > 2);
+                CHECK(marked[0] == typed);
+                if (std::strlen(word) > 1) CHECK(marked[1] == word);
+                check_list(r, 2, in.words);
+                CHECK(std::string(r.message).ends_with(end));
+            }
+            refuse_word(f, i, "~", &r);
+            INFO(r.message);
+            check_list(r, 1, in.words);
+            CHECK(std::string(r.message).ends_with(end));
+            cut += std::strstr(r.message, " more)") != nullptr;
+            refuse_word(f, i, nullptr, &r);
+            check_list(r, 0, in.words);
+            refuse_kind(f, i, "a series", &r);
+            check_list(r, 0, in.words);
+            CHECK(std::string(r.message).ends_with(end));
+            if (in.has_default) continue;
+            refuse_missing(f, i, &r);
+            check_list(r, 0, in.words);
+            CHECK(std::string(r.message).ends_with(")."));
+        }
+    CHECK(inputs > 50);
+    CHECK(cut > 0);
+}

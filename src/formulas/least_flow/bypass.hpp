@@ -99,15 +99,15 @@ constexpr auto pipe_bore()
 }
 constexpr auto upstream()
 {
-    return input("upstream_pressure", "p_1", units::bara, above(0), "pressure before the plate");
+    return input("upstream_pressure", "p_1", units::bara, above_up_to(0, 1000), "pressure before the plate");
 }
 constexpr auto downstream()
 {
-    return input("downstream_pressure", "p_2", units::bara, from(0), "recovered pressure behind the plate");
+    return input("downstream_pressure", "p_2", units::bara, between(0, 1000), "recovered pressure behind the plate");
 }
 constexpr auto vapour()
 {
-    return input("vapour_pressure", "p_v", units::bara, from(0),
+    return input("vapour_pressure", "p_v", units::bara, limits::vapour_bara,
                  "vapour pressure at the liquid's temperature before the plate");
 }
 constexpr auto density() { return input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"); }

@@ -9,6 +9,8 @@ namespace cutwater::formulas {
 
 namespace least_flow {
 
+inline constexpr Interval vapour_points_bara = above_up_to(0, limits::vapour_bara.high);  // their logarithm is taken
+
 /// A vapour-pressure curve by its points; ln p is taken linear in 1/T between neighbours, as Clausius and Clapeyron
 /// have it.
 class VapourCurve {
@@ -100,7 +102,7 @@ inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperat
                 input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
                 series("temperatures", "T_i", units::degC, above(-273.15),
                        "the liquid's vapour-pressure curve: temperatures", 2, Order::rising),
-                series("vapour_pressures", "p_v,i", units::bara, above(0),
+                series("vapour_pressures", "p_v,i", units::bara, least_flow::vapour_points_bara,
                        "the liquid's vapour-pressure curve: pressures", 2, Order::rising)},
      .results = {output("allowed_rise", "dT", units::kelvin_difference, "warming at which the margin is used up")},
      .equation = "p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)",
@@ -143,7 +145,7 @@ inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_mi
                 input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid"),
                 series("temperatures", "T_i", units::degC, above(-273.15),
                        "the liquid's vapour-pressure curve: temperatures", 2, Order::rising),
-                series("vapour_pressures", "p_v,i", units::bara, above(0),
+                series("vapour_pressures", "p_v,i", units::bara, least_flow::vapour_points_bara,
                        "the liquid's vapour-pressure curve: pressures", 2, Order::rising),
                 input("expansion", "beta", units::per_K, least_flow::expansions,
                       "thermal expansion of the liquid; 0 leaves the heating by compression out", 0)},
