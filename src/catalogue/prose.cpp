@@ -22,6 +22,7 @@ void write_interval(Prose& to, const InputInfo& in)
     if (in.whole) to.put("a whole number");
     if (!low && !high) {
         if (!in.whole) to.put("a finite number");
+        if (*unit_symbol(in.unit)) to.add(" in {}", unit_symbol(in.unit));
         return;
     }
     if (in.whole) to.put(" ");

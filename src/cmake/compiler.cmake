@@ -19,10 +19,16 @@ target_link_libraries(cutwater_flags INTERFACE Threads::Threads)
 target_include_directories(cutwater_flags INTERFACE ${PROJECT_SOURCE_DIR}/src ${PROJECT_SOURCE_DIR}/include)
 target_include_directories(cutwater_flags SYSTEM INTERFACE ${Boost_INCLUDE_DIRS}
   $<TARGET_PROPERTY:fmt::fmt-header-only,INTERFACE_INCLUDE_DIRECTORIES>)
+# What the tests reach is counted in the library's own objects; optimising would move branches about.
+add_library(cutwater_counted INTERFACE)
+if(CUTWATER_COVERAGE)
+  target_compile_options(cutwater_counted INTERFACE --coverage -O1)
+  target_compile_definitions(cutwater_counted INTERFACE CUTWATER_ONE_WIDTH)
+endif()
 # The families hold the array form's loops; a debug build leaves them as they are.
 # GCC puts a loop into vectors only when all that it calls is inlined into it, which clones stand in the way of, and when no
 # condition is copied to where its outcome is known: each of these passes would leave branches.
-set(cutwater_vector_flags $<$<NOT:$<CONFIG:Debug>>:-O3>
+set(cutwater_vector_flags $<$<NOT:$<OR:$<CONFIG:Debug>,$<BOOL:${CUTWATER_COVERAGE}>>>:-O3>
   $<$<CXX_COMPILER_ID:GNU>:-fno-ipa-cp;-fno-ipa-sra;-fno-thread-jumps;-fno-tree-pre>
   # Under clang's sanitizers: checks of what pointers point to, of which the address sanitizer sees what matters, and which
   # would take half of the compiling.

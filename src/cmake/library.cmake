@@ -11,7 +11,7 @@ file(GLOB capi_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/capi/*.cpp)
 file(GLOB generator_sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/generate/*.cpp)
 
 add_library(cutwater_core OBJECT ${core_sources} ${family_sources})
-target_link_libraries(cutwater_core PUBLIC cutwater_flags)
+target_link_libraries(cutwater_core PUBLIC cutwater_flags PRIVATE cutwater_counted)
 target_compile_definitions(cutwater_core PUBLIC CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 set_source_files_properties(${family_sources} PROPERTIES COMPILE_OPTIONS "${cutwater_vector_flags}")
 set_source_files_properties(${PROJECT_SOURCE_DIR}/src/units/format.cpp PROPERTIES COMPILE_DEFINITIONS FMT_HEADER_ONLY=1)
@@ -59,7 +59,7 @@ list(TRANSFORM cutwater_body_names PREPEND ${cutwater_products}/)
 
 add_library(cutwater SHARED ${capi_sources} ${cutwater_body_names} $<TARGET_OBJECTS:cutwater_core>)
 add_dependencies(cutwater cutwater_generated)
-target_link_libraries(cutwater PRIVATE cutwater_flags)
+target_link_libraries(cutwater PRIVATE cutwater_flags cutwater_counted)
 target_compile_definitions(cutwater PRIVATE CUTWATER_BUILDING CUTWATER_VERSION="${PROJECT_VERSION}")
 # The freshly made header before the committed one.
 target_include_directories(cutwater BEFORE PRIVATE ${cutwater_products}/include)

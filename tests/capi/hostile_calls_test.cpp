@@ -7,6 +7,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
 #include <limits>
@@ -159,6 +160,10 @@ TEST_CASE("hostile numbers in any input of any function end in an answer or a wh
             auto wrong = values;
             for (const char* word : {"", " ", "no such word", "\xFF", "5"}) {
                 wrong[i] = {CUTWATER_TEXT, 0, word, nullptr, 0, 1};
+                const auto words = f.inputs[i].words;
+                if (std::find_if(words.begin(), words.end(), [&](const char* w) { return !std::strcmp(w, word); }) !=
+                    words.end())
+                    continue;
                 CHECK(call(wrong) != CUTWATER_OK);
                 CHECK(call.refusal.argument == static_cast<std::int32_t>(i));
             }

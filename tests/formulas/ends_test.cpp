@@ -77,6 +77,28 @@ TEST_CASE("a suction pressure in pascals or millibars does not pass for bar", "[
     CHECK(seen > 6);
 }
 
+TEST_CASE("no absolute pressure takes the air's in pascals", "[ends]")
+{
+    cutwater_refusal r;
+    double flow = 0;
+    std::size_t seen = 0;
+    for (std::size_t f = 0; f < function_count(); ++f)
+        for (const InputInfo& in : function_at(f).inputs) {
+            if (!in.unit || in.unit != units::bara.info) continue;
+            ++seen;
+            INFO(function_at(f).name << " " << in.full_name);
+            CHECK_FALSE(in.interval.contains(101325));
+            CHECK_FALSE(in.interval.contains(-1));
+        }
+    CHECK(seen > 50);
+    double c = 0, reynolds = 0, limit = 0;
+    const char* word = nullptr;
+    CHECK(cutwater_bypass_flow(20, 52.5, 1.2e6, 2, 0.023, 998, 1, 0, &flow, &c, &reynolds, &limit, &word, &r) ==
+          CUTWATER_OUT_OF_INTERVAL);
+    CHECK(std::string(r.message).find("upstream_pressure_bara is 1200000 bara; it must be above 0 up to 1000 bara") !=
+          std::string::npos);
+}
+
 TEST_CASE("what is overridden by a number is overridden by a sensible one", "[ends]")
 {
     double velocity = 0, factor = 0;
