@@ -318,7 +318,7 @@ void bend(Sweep& sweep, const Spelled& s, const std::string& head)
 
 }  // namespace
 
-TEST_CASE("a text bent in any way is refused, or means what another reader reads", "[sweep]")
+TEST_CASE("a text bent in any way is refused, or means what another reader reads", "[sweep][long]")
 {
     Sweep sweep;
     for (const Spelled& s : spellings()) {

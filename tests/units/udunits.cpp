@@ -270,7 +270,7 @@ double by_udunits(const System& system, const char* from, const char* to, double
 using namespace cutwater;
 using namespace cutwater::tests;
 
-TEST_CASE("every unit agrees with UDUNITS-2", "[long]")
+TEST_CASE("every unit agrees with UDUNITS-2")
 {
     const System system;
     REQUIRE(system.system);
