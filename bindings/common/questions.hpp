@@ -282,6 +282,7 @@ private:
         if (status != CUTWATER_OK) return status;
         const cutwater_uncertainty_report& r = found.report;
         const bool tried = r.trials > 0;
+        if (r.relation > 0) found.shares.push_back(r.relation_share);
         grid = shares ? Grid::column(found.shares)
                       : Grid::row({Cell(r.value), Cell(tried ? r.deviation : r.standard),
                                    Cell(tried ? r.trial_low : r.low), Cell(tried ? r.trial_high : r.high),

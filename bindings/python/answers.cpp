@@ -97,7 +97,23 @@ Answer all_solutions(const Function& f, const Sought& sought)
     return {Py_XNewRef(list.get())};
 }
 
-/// Standard uncertainties, one an input. Texts are differences here, so that no element of a series may be one.
+/// The relation's own standard uncertainty: none, a float or a text, whose characters Python keeps.
+bool read_relation(PyObject* object, cutwater_value& value)
+{
+    value = {};
+    value.kind = CUTWATER_LEFT_OUT;
+    if (object == Py_None) return true;
+    if (PyUnicode_Check(object)) {
+        value.kind = CUTWATER_TEXT;
+        value.text = PyUnicode_AsUTF8(object);
+        return value.text != nullptr;
+    }
+    value.kind = CUTWATER_NUMBER;
+    value.number = PyFloat_AsDouble(object);
+    return !PyErr_Occurred();
+}
+
+/// Standard uncertainties, one an input and the relation's own. Texts are differences here, so that no element of a series may be one.
 bool read_standard(const Function& f, PyObject* tuple, Argument* held, cutwater_value* values)
 {
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
@@ -113,7 +129,7 @@ bool read_standard(const Function& f, PyObject* tuple, Argument* held, cutwater_
         }
         values[i] = argument.value;
     }
-    return true;
+    return read_relation(PyTuple_GET_ITEM(tuple, static_cast<Py_ssize_t>(f.inputs.size())), values[f.inputs.size()]);
 }
 
 Owned floats(const std::vector<double>& numbers)
@@ -132,7 +148,7 @@ Answer uncertainty_answer(const Function& f, Given arguments, Given standard, Gi
 {
     Inputs inputs;
     Argument held[most_inputs];
-    cutwater_value uncertainties[most_inputs];
+    cutwater_value uncertainties[most_inputs + 1];
     if (!inputs.read(f, arguments.object) || !read_standard(f, standard.object, held, uncertainties)) return {};
     std::vector<std::int32_t> spread(f.inputs.size());
     for (std::size_t i = 0; i < spread.size(); ++i)
@@ -150,17 +166,17 @@ Answer uncertainty_answer(const Function& f, Given arguments, Given standard, Gi
     Uncertainty found;
     cutwater_refusal refusal;
     const cutwater_status status = freely([&] {
-        return uncertainty_of(f, {inputs.values, inputs.count}, {uncertainties, f.inputs.size()}, options, found,
+        return uncertainty_of(f, {inputs.values, inputs.count}, {uncertainties, f.inputs.size() + 1}, options, found,
                               refusal);
     });
     if (status != CUTWATER_OK) return failed(refusal);
     const cutwater_uncertainty_report& report = found.report;
     const Owned share = floats(found.shares), slope = floats(found.slopes);
     if (!share || !slope) return {};
-    return {Py_BuildValue("(ddddOOdNsnndddd)", report.value, report.standard, report.low, report.high, share.get(),
+    return {Py_BuildValue("(ddddOOdNsnndddddd)", report.value, report.standard, report.low, report.high, share.get(),
                           slope.get(), report.second_order, PyBool_FromLong(report.trusted), report.remark,
                           static_cast<Py_ssize_t>(report.trials), static_cast<Py_ssize_t>(report.refused), report.mean,
-                          report.deviation, report.trial_low, report.trial_high)};
+                          report.deviation, report.trial_low, report.trial_high, report.relation, report.relation_share)};
 }
 
 Answer sensitivity_answer(const Function& f, const Inputs& inputs, const char* result)
@@ -271,7 +287,7 @@ Answer uncertainty(int position, Given arguments, Given standard, Given spreads,
 {
     return guarded([&]() -> Answer {
         const Function* f = function_asked(position, arguments);
-        if (!f || !is_tuple_of(standard, f->inputs.size()) || !is_tuple_of(spreads, f->inputs.size())) return {};
+        if (!f || !is_tuple_of(standard, f->inputs.size() + 1) || !is_tuple_of(spreads, f->inputs.size())) return {};
         if (!PyTuple_Check(correlations.object)) {
             PyErr_SetString(PyExc_TypeError, "the correlations must be a tuple");
             return {};

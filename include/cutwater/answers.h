@@ -110,11 +110,18 @@ typedef struct cutwater_uncertainty_report {
     double trial_low; /* probabilistically symmetric coverage interval */
     double trial_high;
     char remark[384]; /* a sentence: why the first order is or is not to be trusted */
+    double relation;       /* standard uncertainty that the relation itself adds; 0 for none */
+    double relation_share; /* its share of the variance: with those of the inputs it makes 1 */
 } cutwater_uncertainty_report;
 
 /* uncertainties: one an input; left out or 0 for exact, a number in the input's unit, a text with a unit ("0.5 degC" is
    half a kelvin), for a series one number for every point or a series. They are standard uncertainties (one standard
-   deviation). */
+   deviation).
+   A relation of the literature may itself be off by more than its inputs: where its record states a scatter
+   (cutwater_describe_result), a normal contribution of scatter/1.96 is added, of which the shares, interval and trials
+   tell. One entry more than inputs says otherwise: 0 leaves it out, a number in the result's unit or a text with a unit
+   ("3 K", "4 %") is taken as the relation's standard uncertainty; a percentage of a result that is none is a part of
+   it. A caller whose header does not know the field relation has none added unless it gives that entry. */
 CUTWATER_API cutwater_status cutwater_uncertainty(const char *function, const cutwater_value *inputs,
                                                   size_t input_count, const cutwater_value *uncertainties,
                                                   size_t uncertainty_count, const cutwater_uncertainty_options *options,

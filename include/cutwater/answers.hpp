@@ -139,6 +139,7 @@ struct UncertaintyOptions {
     std::uint64_t seed = 0;
     double coverage = 0.95;
     const char* result = nullptr;
+    PlainArgument relation{};  // the relation's own standard uncertainty; {}: by the scatter that is stated, 0: none
 };
 
 /// cutwater_uncertainty_report with its arrays, one entry an input.
@@ -150,6 +151,7 @@ struct UncertaintyAnswer {
     std::string remark;
     std::size_t trials, refused;
     double mean, deviation, trial_low, trial_high;
+    double relation, relation_share;  // what the relation itself adds: with the shares of the inputs 1
 };
 
 struct SensitivityRow {
@@ -341,6 +343,7 @@ inline UncertaintyAnswer uncertainty(const char* function, const Arguments& argu
         values[static_cast<std::size_t>(place)] = standard.uncertainty.value();
         spreads[static_cast<std::size_t>(place)] = standard.spread;
     }
+    values.push_back(wanted.relation.value());
     std::vector<cutwater_correlation> pairs;
     for (const Correlation& c : wanted.correlations)
         pairs.push_back({inputs.place(c.first), inputs.place(c.second), c.coefficient});
@@ -348,8 +351,8 @@ inline UncertaintyAnswer uncertainty(const char* function, const Arguments& argu
                                                pairs.data(),   pairs.size(),  wanted.monte_carlo,
                                                wanted.trials,  wanted.seed,   wanted.coverage};
     UncertaintyAnswer answer{};
-    answer.shares.resize(values.size());
-    answer.slopes.resize(values.size());
+    answer.shares.resize(inputs.inputs());
+    answer.slopes.resize(inputs.inputs());
     cutwater_uncertainty_report report{};
     report.size = sizeof report;
     report.shares = answer.shares.data();
@@ -371,6 +374,8 @@ inline UncertaintyAnswer uncertainty(const char* function, const Arguments& argu
     answer.deviation = report.deviation;
     answer.trial_low = report.trial_low;
     answer.trial_high = report.trial_high;
+    answer.relation = report.relation;
+    answer.relation_share = report.relation_share;
     return answer;
 }
 

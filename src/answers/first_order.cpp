@@ -168,6 +168,7 @@ void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& m
     }
     made.strays = off > told * made.standard && off > 1e-10 * std::abs(made.value);
     const double variance = made.standard * made.standard;
+    made.skew = skew;
     if (variance > 0) {
         made.second_order = std::sqrt(std::max(0.0, variance + added) / variance) - 1;
         made.shift = shift / made.standard;
@@ -192,6 +193,28 @@ double share_out(const UncertainCall& call, FirstOrder& made)
     double variance = 0;
     for (const double share : made.shares) variance += share;
     return variance;
+}
+
+/// Joins the relation's own contribution e to what the inputs make: y (1 + e), or y + e, with e normal. What the inputs
+/// were doubted for weighs less beside it.
+void join_relation(const Scatter& relation, FirstOrder& made)
+{
+    made.by_inputs = made.standard;
+    if (relation.amount == 0) return;
+    made.by_relation = relation.in_unit ? relation.amount : std::abs(made.value) * relation.amount;
+    const double mixed = relation.in_unit ? 0 : relation.amount * relation.amount;  // of e with each input
+    const double inputs = made.by_inputs * made.by_inputs, own = made.by_relation * made.by_relation;
+    const double variance = inputs + own;
+    if (variance == 0) return;
+    made.standard = std::sqrt(variance);
+    made.relation_share = own / variance;
+    for (double& share : made.shares) share *= inputs / variance;
+    const double second = inputs * std::pow(1 + made.second_order, 2) + mixed * inputs + own;
+    made.second_order = std::sqrt(second / variance) - 1;
+    made.shift *= made.by_inputs / made.standard;
+    made.skew += 2 * made.value * mixed * inputs;
+    made.bend = made.shift + 1.42 * made.skew / (variance * made.standard);
+    made.flattening *= std::pow(inputs / variance, 2);
 }
 
 }  // namespace
@@ -229,6 +252,7 @@ cutwater_status first_order(UncertainCall& call, double reach, FirstOrder& made,
                                std::pow(std::pow(part(call, made, i), 2) / variance, 2);
     }
     if (n) second_order(call, reach, probe, made);
+    join_relation(call.relation, made);
     return CUTWATER_OK;
 }
 

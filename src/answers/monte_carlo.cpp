@@ -56,6 +56,8 @@ public:
             columns_[v].resize(most_);
             random_.emplace_back(seed, v);
         }
+        random_.emplace_back(seed, columns_.size());  // the relation's own: those of the inputs stay as they were
+        if (call.relation.amount > 0) own_.resize(most_);
     }
 
     std::size_t most() const { return most_; }
@@ -74,6 +76,11 @@ public:
             by_rows(results, count);
         else
             one_by_one(results, count);
+        if (own_.empty()) return;
+        draw(random_.back(), CUTWATER_NORMAL, own_.data(), count);
+        const Scatter& relation = call_->relation;
+        for (std::size_t r = 0; r < count; ++r)
+            results[r] += relation.amount * own_[r] * (relation.in_unit ? 1 : results[r]);
     }
 
 private:
@@ -132,6 +139,7 @@ private:
     std::size_t most_;  // trials a block
     std::vector<std::vector<double>> columns_;
     std::vector<std::vector<double>> others_;
+    std::vector<double> own_;
     std::vector<Philox> random_;
 };
 

@@ -16,7 +16,8 @@ constexpr QuestionArgument around{
 constexpr QuestionArgument spread{
     "uncertainties", Asked::uncertainties,
     "a row, column or list with one entry an argument: its standard uncertainty, a number in its "
-    "unit or a text with a unit; nothing or 0 for one that is exact"};
+    "unit or a text with a unit; nothing or 0 for one that is exact. One entry more is the relation's own: nothing for "
+    "the scatter that its page states, 0 for none"};
 constexpr QuestionArgument line{"line", Asked::number, "number of the line, from 1"};
 constexpr QuestionArgument value{"value", Asked::number, "the number to convert"};
 constexpr QuestionArgument from_unit{"from_unit", Asked::unit, "its unit, such as \"US gpm\""};
@@ -50,7 +51,8 @@ constexpr QuestionResult spread_of[] = {
     {"high", false, "upper end of the 95 % interval"},
     {"remark", true, "how they were found, and why"}};
 constexpr QuestionResult shares[] = {
-    {"shares", false, "part of the result's variance that comes from each argument, to first order; they add up to 1"}};
+    {"shares", false, "part of the result's variance that comes from each argument, to first order, and last from the relation's own "
+     "scatter where it has one; they add up to 1"}};
 constexpr QuestionResult sensitivities[] = {
     {"input", true, "name of an input that is a number or a series, what matters most first"},
     {"relative_change", false,

@@ -5,6 +5,8 @@
 #include "units/message.hpp"
 #include "units/text.hpp"
 
+#include <cutwater/unit_table.hpp>
+
 #include <boost/math/special_functions/erf.hpp>
 
 #include <algorithm>
@@ -15,6 +17,7 @@ namespace {
 
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr std::size_t usual_trials = 200000;
+constexpr double normal_95 = 1.959963984540054;  // half-width of a normal 95 % interval in standard deviations
 constexpr std::size_t most_trials = 100000000;
 constexpr double enough =
     0.05;  // of the standard uncertainty: agreement to one significant digit of it, whatever the digit
@@ -129,15 +132,56 @@ cutwater_status add_correlations(UncertainCall& call, std::span<const cutwater_c
                   "The correlation coefficients contradict each other: no values can have them all.", refusal);
 }
 
+/// The relation's own standard uncertainty as the caller gives it.
+cutwater_status read_relation(UncertainCall& call, const cutwater_value& u, cutwater_refusal* refusal)
+{
+    const ResultInfo& out = call.function->results[call.result];
+    const auto fail = [&](cutwater_status status, const char* sentence) {
+        return refuse(status, std::string("the uncertainty of the relation itself ") + sentence, refusal);
+    };
+    call.relation = {u.number, true};
+    if (u.kind == CUTWATER_TEXT) {
+        double zero = 0;
+        const std::string_view text = u.text ? u.text : "";
+        const std::size_t unit = text.find_first_not_of("0123456789+-.,eE \t");
+        const QuantityInfo& fractions = quantity_info<Fraction>;
+        if (text.ends_with('%') && out.quantity != &fractions) {
+            call.relation.in_unit = false;
+            if (read_quantity(fractions, fractions.units[0], text, call.relation.amount, nullptr) != CUTWATER_OK)
+                return fail(CUTWATER_BAD_TEXT, "cannot be read.");
+        } else if (read_quantity(*out.quantity, *out.unit, text, call.relation.amount, nullptr) != CUTWATER_OK) {
+            return fail(CUTWATER_BAD_TEXT, "must be a number in the result's unit, or a text with such a unit or in %.");
+        } else if (unit != std::string_view::npos &&
+                   read_quantity(*out.quantity, *out.unit, "0 " + std::string(text.substr(unit)), zero, nullptr) ==
+                       CUTWATER_OK) {
+            call.relation.amount -= zero;  // an offset cancels
+        }
+    } else if (u.kind != CUTWATER_NUMBER) {
+        return fail(CUTWATER_WRONG_KIND, "is one number.");
+    }
+    if (std::isfinite(call.relation.amount) && call.relation.amount >= 0) return CUTWATER_OK;
+    return fail(CUTWATER_OUT_OF_INTERVAL, "must be a finite number from 0 up.");
+}
+
 cutwater_status make_ready(UncertainCall& call, std::span<const cutwater_value> values,
                            std::span<const cutwater_value> uncertainties, const cutwater_uncertainty_options& o,
-                           cutwater_refusal* refusal)
+                           bool stated, cutwater_refusal* refusal)
 {
     const FunctionInfo& f = *call.function;
     if (const auto status = choose_result(f, o.result, call.result, refusal); status != CUTWATER_OK) return status;
     if (const auto status = read_arguments(f, values, call.given, refusal); status != CUTWATER_OK) return status;
-    if (uncertainties.size() > f.inputs.size())
-        return refuse(CUTWATER_WRONG_COUNT, "There are more uncertainties than inputs.", refusal);
+    if (uncertainties.size() > f.inputs.size() + 1)
+        return refuse(CUTWATER_WRONG_COUNT,
+                      "There are more uncertainties than inputs, and one that the relation itself may have.", refusal);
+    if (uncertainties.size() > f.inputs.size()) {
+        const cutwater_value& own = uncertainties.back();
+        uncertainties = uncertainties.first(f.inputs.size());
+        if (own.kind != CUTWATER_LEFT_OUT) {
+            stated = false;
+            if (const auto status = read_relation(call, own, refusal); status != CUTWATER_OK) return status;
+        }
+    }
+    if (stated) call.relation = f.results[call.result].scatter, call.relation.amount /= normal_95;
     call.series.resize(f.inputs.size());
     for (std::size_t i = 0; i < uncertainties.size(); ++i) {
         const std::int32_t spread = o.spreads ? o.spreads[i] : CUTWATER_NORMAL;
@@ -176,7 +220,7 @@ std::string doubt(const FirstOrder& first)
         return text + " %";
     };
     if (first.near_end) return "part of what the inputs may be is refused by the function";
-    if (first.standard == 0)
+    if (first.by_inputs == 0)
         return "close to the estimates no input moves the result, and what lies further off it does not see";
     if (first.kinked) return "the result has a corner or a leap where the inputs lie";
     if (first.strays) return "the result has a corner or a leap within what the inputs may be";
@@ -235,6 +279,7 @@ double& UncertainCall::place(GivenInputs& inputs, std::size_t variable)
 void spoil(cutwater_uncertainty_report& r) noexcept
 {
     r.value = r.standard = r.low = r.high = r.second_order = r.mean = r.deviation = r.trial_low = r.trial_high = nan;
+    r.relation = r.relation_share = nan;
     r.trusted = 0;
     r.trials = r.refused = 0;
     r.remark[0] = 0;
@@ -242,7 +287,7 @@ void spoil(cutwater_uncertainty_report& r) noexcept
 
 cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_value> values,
                             std::span<const cutwater_value> uncertainties, const cutwater_uncertainty_options& o,
-                            cutwater_uncertainty_report& report, cutwater_refusal* refusal)
+                            cutwater_uncertainty_report& report, cutwater_refusal* refusal, bool stated)
 {
     UncertainCall call;
     call.function = &f;
@@ -254,7 +299,7 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     const std::size_t trials = o.trials ? o.trials : usual_trials;
     if (trials < 1000 || trials > most_trials)
         return refuse(CUTWATER_OUT_OF_INTERVAL, "trials must lie from 1000 to 100 000 000.", refusal);
-    if (const auto status = make_ready(call, values, uncertainties, o, refusal); status != CUTWATER_OK) return status;
+    if (const auto status = make_ready(call, values, uncertainties, o, stated, refusal); status != CUTWATER_OK) return status;
     const double factor = std::sqrt(2.0) * boost::math::erf_inv(coverage);
     FirstOrder first;
     if (const auto status = first_order(call, std::max(2.0, factor), first, refusal); status != CUTWATER_OK)
@@ -265,11 +310,15 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     report.low = first.value - factor * first.standard;
     report.high = first.value + factor * first.standard;
     report.second_order = first.second_order;
+    report.relation = first.by_relation;
+    report.relation_share = first.relation_share;
     const std::string doubted = call.variables.empty() ? std::string() : doubt(first);
     report.trusted = doubted.empty();
     say(report, doubted.empty() ? "The first order will do: the next terms change it by less than 5 %."
                                 : "The first order is not to be trusted: " + doubted + ".");
-    if (call.variables.empty()) say(report, "All inputs are exact.");
+    if (call.variables.empty())
+        say(report, first.by_relation > 0 ? "All inputs are exact; the relation itself scatters."
+                                          : "All inputs are exact.");
     if (call.variables.empty() || o.monte_carlo == CUTWATER_NEVER ||
         (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
         return CUTWATER_OK;

@@ -67,6 +67,8 @@ std::string series_text(const double* data, std::size_t length, std::ptrdiff_t s
 std::string result_text(const ResultInfo& out, const Working::Result& result, int digits);
 /// "0.28 below 1 (38.9 % of the value)"; empty when there is no end.
 std::string closeness_text(const InputInfo& in, const Working::Limit& limit);
+/// What is stated of how far the relation may be off, a sentence a result.
+std::vector<std::string> scatter(const Working& w);
 const char* relation_text(Working::Relation state);
 
 }  // namespace cutwater

@@ -102,7 +102,10 @@ void write_result(Json& json, const ResultInfo& out, const Working::Result& resu
         json.numbers(result.series.data(), result.series.size(), 1);
     else
         json.number(result.number);
-    json.key("shown").text(result_text(out, result, result_digits)).close('}');
+    json.key("shown").text(result_text(out, result, result_digits));
+    if (out.scatter.amount > 0)
+        json.key("scatter").number(out.scatter.amount).key("scatter_in_unit").flag(out.scatter.in_unit);
+    json.close('}');
 }
 
 void write_limit(Json& json, const InputInfo& in, const Working::Limit& limit)

@@ -108,6 +108,10 @@ void write_markdown(const Working& w, std::string& to)
                      "**" + plain(result_text(out, w.results[j], result_digits)) + "**", plain(out.meaning)});
         }
     }
+    if (const auto rows = scatter(w); !rows.empty()) {
+        to += "\n**Scatter**\n\n";
+        for (const std::string& row : rows) ((to += "- ") += plain(row)) += '\n';
+    }
     if (!w.limits.empty()) limits(to, w);
     if (!w.relations.empty()) {
         to += "\n**Relations**\n\n";

@@ -85,6 +85,25 @@ std::string closeness_text(const InputInfo& in, const Working::Limit& limit)
     return made += " % of it";
 }
 
+std::vector<std::string> scatter(const Working& w)
+{
+    std::vector<std::string> made;
+    for (std::size_t j = 0; j < w.results.size(); ++j) {
+        const ResultInfo& out = w.function->results[j];
+        if (out.scatter.amount == 0) continue;
+        std::string row = std::string(out.name) + ": " + prose<const ResultInfo&>(write_scatter, out);
+        if (const double x = w.results[j].number; std::isfinite(x)) {
+            const double half = out.scatter.in_unit ? out.scatter.amount : std::abs(x) * out.scatter.amount;
+            row += ", ";
+            add_number(row, x - half, 4);
+            row += " to ";
+            add_quantity(row, x + half, unit_symbol(out.unit), 4);
+        }
+        made.push_back(row);
+    }
+    return made;
+}
+
 const char* relation_text(Working::Relation state)
 {
     switch (state) {

@@ -185,6 +185,10 @@ void write_text(const Working& w, bool plain_ascii, std::string& to)
         }
         page.table(std::move(rows));
     }
+    if (const auto rows = scatter(w); !rows.empty()) {
+        page.heading("Scatter");
+        for (const std::string& row : rows) page.point(row);
+    }
     limits(page, w);
     if (!w.relations.empty()) {
         page.heading("Relations");

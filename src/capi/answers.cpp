@@ -148,7 +148,8 @@ cutwater_status cutwater_uncertainty(const char* function, const cutwater_value*
                 return refuse(CUTWATER_WRONG_COUNT,
                               "size is not that of the struct: set it to sizeof, and to 0 what you do not use.",
                               refusal);
-            return uncertainty(f, values, {uncertainties, uncertainty_count}, wanted, own, refusal);
+            const bool knows = report->size >= sizeof own;
+            return uncertainty(f, values, {uncertainties, uncertainty_count}, wanted, own, refusal, knows);
         });
     if (report_usable) write_sized(own, *report);
     return status;

@@ -161,6 +161,8 @@ cutwater_status cutwater_describe_result(int32_t function, int32_t result, cutwa
     made.unit = unit_of(out->unit);
     made.kind = kind_of(out->kind);
     made.words = static_cast<int32_t>(out->words.size());
+    made.scatter = out->scatter.amount;
+    made.scatter_in_unit = out->scatter.in_unit;
     return hand_over(made, info);
 }
 

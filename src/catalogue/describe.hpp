@@ -147,8 +147,20 @@ inline constexpr auto inputs_of = []<std::size_t... I>(std::index_sequence<I...>
 
 template <const auto& R>
 inline constexpr auto results_of = []<std::size_t... I>(std::index_sequence<I...>) {
-    return std::array<ResultInfo, sizeof...(I)>{
+    std::array<ResultInfo, sizeof...(I)> made{
         describe_result(std::get<I>(R.results), result_full_name<R, I>.data())...};
+    for (const ScatterOf& of : R.scatter.of) {
+        if (!of.result) continue;
+        bool found = false;
+        for (ResultInfo& out : made)
+            if (std::string_view(of.result) == out.name && out.kind == Kind::quantity) {
+                out.scatter = of.scatter;
+                found = true;
+            }
+        if (!found) throw "the scatter names a result that the record does not have, or that is no number";
+        if (!(of.scatter.amount > 0)) throw "a scatter must be above 0";
+    }
+    return made;
 }(std::make_index_sequence<result_count<R>>());
 
 template <const auto& R>

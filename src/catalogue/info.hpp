@@ -34,6 +34,12 @@ struct InputInfo {
     bool rising;               // of a series: strictly
 };
 
+/// How far a relation itself may be off, by its literature: about 95 of 100 cases lie within plus or minus so much.
+struct Scatter {
+    double amount = 0;      // a part of the result, or in its unit; 0 where nothing is stated
+    bool in_unit = false;
+};
+
 struct ResultInfo {
     const char* name;
     const char* full_name;
@@ -43,6 +49,7 @@ struct ResultInfo {
     const UnitInfo* unit;
     const char* meaning;
     std::span<const char* const> words;
+    Scatter scatter{};
 };
 
 /// The one NaN that leaves out an optional number.

@@ -89,4 +89,15 @@ void write_permitted(Prose& to, const InputInfo& in)
         to.add("; {:.10g} if left out", in.fallback);
 }
 
+void write_scatter(Prose& to, const ResultInfo& out)
+{
+    if (out.scatter.amount == 0) return;
+    if (!out.scatter.in_unit)
+        to.add("plus or minus {} %", 100 * out.scatter.amount);
+    else
+        to.add("plus or minus {}{}{}", out.scatter.amount, *unit_symbol(out.unit) ? " " : "",
+               out.unit->offset != 0 ? "K" : unit_symbol(out.unit));
+    to.put(" in about 95 of 100 cases");
+}
+
 }  // namespace cutwater

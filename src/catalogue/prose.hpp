@@ -52,6 +52,9 @@ void write_kind(Prose& to, const InputInfo& in);
 /// What is permitted of it, and what stands for it when it is left out: "from 0 to 1; 0.4 if left out".
 void write_permitted(Prose& to, const InputInfo& in);
 
+/// "plus or minus 30 % in about 95 of 100 cases"; nothing where the record states no scatter.
+void write_scatter(Prose& to, const ResultInfo& out);
+
 template <class... T>
 std::string prose(void (*write)(Prose&, T...), std::type_identity_t<T>... what)
 {

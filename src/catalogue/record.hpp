@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <concepts>
 #include <optional>
 #include <tuple>
 #include <type_traits>
@@ -122,6 +123,30 @@ constexpr Output<E> output_word(const char* name, const char* symbol, const char
     return {name, symbol, meaning};
 }
 
+/// The scatter of one result, by its name here.
+struct ScatterOf {
+    const char* result = nullptr;
+    Scatter scatter{};
+};
+
+inline constexpr std::size_t most_scatters = 4;
+
+/// A list of its own and no bare array: GCC 12 cannot convert a record that skips one of these.
+struct Scatters {
+    ScatterOf of[most_scatters]{};
+    constexpr Scatters() = default;
+    template <std::same_as<ScatterOf>... S>
+    constexpr Scatters(S... given) : of{given...}
+    {
+    }
+};
+
+/// As a part of the result: plus_minus("force", 0.3) is plus or minus 30 %.
+constexpr ScatterOf plus_minus(const char* result, double part) { return {result, {part, false}}; }
+
+/// In the result's unit; of a temperature, a difference.
+constexpr ScatterOf plus_minus_in_unit(const char* result, double amount) { return {result, {amount, true}}; }
+
 /// A name as a template's argument.
 template <std::size_t N>
 struct Name {
@@ -227,6 +252,7 @@ struct Record {
     typename Traits::Outputs results;
     const char* equation;
     const char* source;
+    Scatters scatter{};  // of results, where the literature states it; `uncertainty` adds it
     const char* cautions[most_cautions]{};
     /// Inputs, by their names here, that callers of the array form usually give once for all rows: a loop of its own
     /// then computes once what depends on them alone.

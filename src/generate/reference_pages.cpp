@@ -3,6 +3,7 @@
 #include "generate/product.hpp"
 
 #include "answers/questions.hpp"
+#include "catalogue/prose.hpp"
 
 namespace cutwater::generate {
 namespace {
@@ -41,6 +42,9 @@ void write_function(std::string& to, const FunctionInfo& f)
         put(to, "| `{}` | {} | {} | {} |\n", out.full_name, cell(out.symbol), cell(unit_text(out.unit)), cell(meaning));
     }
     put(to, "\n");
+    for (const ResultInfo& out : f.results)
+        if (const std::string scatter = prose<const ResultInfo&>(write_scatter, out); !scatter.empty())
+            put(to, "Scatter of `{}`: {}; `uncertainty` adds it.\n\n", out.name, scatter);
     for (std::size_t i = 0; i < f.relations.size(); ++i)
         put(to, "Must hold of `{}`: {}.\n\n", f.inputs[f.relations[i].inputs.front()].name, f.relations[i].sentence);
     put(to, "Source: {}.\n\n", f.source);

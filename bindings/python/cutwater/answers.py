@@ -35,7 +35,8 @@ class Uncertainty:
     value            the result for the inputs as given
     standard         standard uncertainty to first order (JCGM 100)
     low, high        first-order coverage interval, by the normal distribution
-    shares           each input's share of the variance, with its correlations; they add up to 1
+    shares           each input's share of the variance, with its correlations, and under "relation" that of the relation
+                     itself where it scatters; they add up to 1
     slopes           change of the result per unit of each input; NaN for one that is exact or a series
     second_order     what the next term would add to the standard uncertainty, as a part of it
     trusted          whether the first order will do; remark says why, or why not
@@ -43,6 +44,7 @@ class Uncertainty:
     refused          trials that the function refused, left out of the numbers below
     mean, deviation  of the trials
     trial_low, trial_high   probabilistically symmetric coverage interval
+    relation         standard uncertainty that the relation itself adds; 0 for none
     """
 
     value: float
@@ -60,6 +62,7 @@ class Uncertainty:
     deviation: float
     trial_low: float
     trial_high: float
+    relation: float = 0.0
 
 
 class Found(typing.NamedTuple):
@@ -147,7 +150,7 @@ def solutions(function: Function, unknown: str, target: Quantity, /, *arguments:
 def uncertainty(function: Function, /, *arguments: typing.Any, standard: typing.Mapping[str, typing.Any],
                 correlations: typing.Mapping[tuple[str, str], float] | None = None,
                 spreads: typing.Mapping[str, Spread] | None = None, monte_carlo: int | bool | None = None, seed: int = 0,
-                coverage: float = 0.95, result: str | None = None, **named: typing.Any) -> Uncertainty:
+                coverage: float = 0.95, result: str | None = None, relation: Quantity | None = None, **named: typing.Any) -> Uncertainty:
     """
     standard      {input: standard uncertainty}: a number in the input's unit or a text with a unit ("0.5 degC" is half a
                   kelvin); for a series one number for every point, or a series. An input that is not named is exact.
@@ -157,6 +160,8 @@ def uncertainty(function: Function, /, *arguments: typing.Any, standard: typing.
     seed          the same seed gives the same bits
     coverage      probability of the intervals
     result        the result's name; the first that is a number when left out
+    relation      standard uncertainty of the relation itself, in the result's unit or a text; None: by the scatter that its
+                  page states; 0: none
 
     Inputs are named with or without their units.
     """
@@ -167,13 +172,14 @@ def uncertainty(function: Function, /, *arguments: typing.Any, standard: typing.
         raise ValueError(f"coverage must lie between 0 and 1, not {coverage!r}")
     mode, trials = _trials(monte_carlo)
     answer = _cutwater.uncertainty(
-        position, given, _by_input(position, "standard", standard, None),
+        position, given, (*_by_input(position, "standard", standard, None), relation if relation is None or isinstance(relation, str) else float(relation)),
         _by_input(position, "spreads", {name: _spread(spread) for name, spread in (spreads or {}).items()}, 0),
         tuple((_lookup.input_place(position, first), _lookup.input_place(position, second), float(coefficient))
               for (first, second), coefficient in (correlations or {}).items()),
         result, mode, trials, seed, coverage)
-    value, deviation, low, high, shares, slopes, *rest = answer
-    return Uncertainty(value, deviation, low, high, dict(zip(names, shares)), dict(zip(names, slopes)), *rest)
+    value, deviation, low, high, shares, slopes, *rest, own, own_share = answer
+    by_name = dict(zip(names, shares)) | ({"relation": own_share} if own > 0 else {})
+    return Uncertainty(value, deviation, low, high, by_name, dict(zip(names, slopes)), *rest, own)
 
 
 @question

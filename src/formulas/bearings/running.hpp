@@ -246,6 +246,7 @@ inline constexpr Record<&bearing_friction_heat> bearing_friction_heat_record{
     .equation = "nu n >= 2000: M_0 = 1e-7 f_0 (nu n)^(2/3) d_m^3, else 160e-7 f_0 d_m^3; M_1 = f_1 P_1 d_m; P_f = (M_0 "
                 "+ M_1) 2 pi n; N mm, mm2/s, 1/min, mm, N",
     .source = bearings::friction_source,
+    .scatter = {plus_minus("heat", 0.5), plus_minus("lubricant_torque", 0.5), plus_minus("load_torque", 0.5)},
     .cautions = {bearings::friction_scatter},
     .example = {"2900, 20, 80, 2, 0, 0", "46.596, 153.43, 0", "hand calculation"}};
 
@@ -295,6 +296,7 @@ inline constexpr Record<&bearing_housing_temperature> bearing_housing_temperatur
     .results = {output("temperature", "T", units::degC, "temperature of the housing in steady running")},
     .equation = "T = T_a + P_f/(U A)",
     .source = "heat balance; U of 8 to 12 W/(m2 K) for free convection with radiation: common practice",
+    .scatter = {plus_minus_in_unit("temperature", 15)},
     .cautions = {bearings::housing_scatter, bearings::touch},
     .example = {"90, 0.25, 12, 30", "60", "hand calculation"}};
 

@@ -72,6 +72,7 @@ inline constexpr auto bearing_temperature_record = record<&bearing_temperature>(
                  "nu(T) by ASTM D341",
      .source = "heat balance; friction by A. Palmgren and T. A. Harris (from memory of both); viscosity by ASTM "
                "D341-09 (from memory of it)",
+     .scatter = {plus_minus_in_unit("temperature", 15)},
      .cautions = {bearings::housing_scatter, bearings::friction_scatter, bearings::touch},
      .example = {"2900, 80, 4, 50, 0, 40, 46, 100, 6.8, 0.3, 12, 25", "57.352, 22.661, 116.47",
                  "solved by another program's root finder (SciPy)"}},

@@ -143,6 +143,7 @@ inline constexpr auto back_force_with_ring_record = record<&back_force_with_ring
      .results = {output("force", "F_b", units::newton, "force towards the suction")},
      .equation = "F_b = pi/4 (D_2^2 - D_r^2) [dp_2 - rho (k omega)^2 (D_2^2 - D_r^2)/16] + pi/4 (D_r^2 - d_s^2) dp_b",
      .source = rotor::core_source,
+     .scatter = {plus_minus("force", 0.3)},
      .cautions = {rotor::side_scatter},
      .example = {"3.6775, 1000, 2900, 200, 100, 40, 0.2", "7778.2", "hand calculation"}},
     relation<"ring_diameter", "impeller_diameter">([](Length ring, Length outer) { return ring <= outer; },
@@ -191,6 +192,7 @@ inline constexpr auto back_force_with_vanes_record = record<&back_force_with_van
          "three rings in a row, each F = pi/4 (D_o^2 - D_i^2) [dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/16] and dp_i = "
          "dp_o - rho (k omega)^2 (D_o^2 - D_i^2)/8: smooth with k, vanes with k_v = k + (1 - k) t/s, smooth with k",
      .source = rotor::vane_source,
+     .scatter = {plus_minus("force", 0.3)},
      .cautions = {"A pressure at the sleeve below the vapour pressure lets the liquid boil there and the shaft seal "
                   "run dry: compare absolute pressures at the liquid's temperature.",
                   rotor::vane_gap, rotor::side_scatter},

@@ -75,6 +75,7 @@ inline constexpr auto first_critical_speed_record = record<&first_critical_speed
                  "Integral mu a(x, x_j)^2 dx]}^0.5; a: deflection by a force of 1, j: the mass with the greatest m a",
      .source = "S. Dunkerley, Phil. Trans. Royal Society A 185 (1894); Lord Rayleigh, The Theory of Sound; S. P. "
                "Timoshenko, Vibration Problems in Engineering (all from memory); deflections by virtual work",
+     .scatter = {plus_minus("lower_bound", 0.1), plus_minus("upper_bound", 0.1)},
      .cautions = {"Bounds of a model of point masses: the disc's own inertia lowers the frequency at rest and the "
                   "gyroscopic effect raises it when turning, each by some per cent; wear rings wetted by the liquid "
                   "raise it. Take plus or minus 10 %.",

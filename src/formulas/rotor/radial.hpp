@@ -77,6 +77,7 @@ inline constexpr auto radial_thrust_coefficient_record = record<&radial_thrust_c
          "0.38 and x from 0.7 to 3.3 between US specific speeds of 500 and 3500; the residue: B. Abulnaga, Slurry "
          "Systems Handbook, on radial thrust (excerpt read); a concentric casing's force rises with flow: V. S. "
          "Lobanoff, R. R. Ross, Centrifugal Pumps, 2nd edition, p. 193 (read), taken linear here",
+     .scatter = {plus_minus("coefficient", 0.3)},
      .cautions = {"No chart of double volutes, concentric casings and diffusers could be read: K_0 is the user's "
                   "there. Guidance, from memory of J. F. Guelich, Centrifugal Pumps: a double volute with a rib over "
                   "180 degrees about a quarter of the single volute's value at closed valve, a diffuser 0.02 to 0.09.",

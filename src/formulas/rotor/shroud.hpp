@@ -112,6 +112,7 @@ inline constexpr auto shroud_force_record = record<&shroud_force>(
      .results = {output("force", "F", units::newton, "axial force, pressing on the shroud")},
      .equation = "F = pi/4 (D_2^2 - D_i^2) [dp_2 - rho (k omega)^2 (D_2^2 - D_i^2)/16]",
      .source = rotor::core_source,
+     .scatter = {plus_minus("force", 0.3)},
      .cautions = {rotor::side_scatter},
      .example = {"3.6775, 1000, 2900, 200, 60", "9014", "hand calculation: 0.0285885 m2 (3.6775 - 0.52456) bar"}},
     relation<"inner_diameter", "impeller_diameter">([](Length inner, Length outer) { return inner <= outer; },

@@ -108,6 +108,7 @@ inline constexpr Record<&shaft_endurance_limit> shaft_endurance_limit_record{
     .source =
         "J. E. Shigley, Mechanical Engineering Design (from memory of it): half the tensile strength, at most 700 MPa, "
         "times Marin's factors; T. H. Wentzell, Machine Design, ex. 17.4, in a published companion (read)",
+    .scatter = {plus_minus("endurance_limit", 0.2)},
     .cautions = {"For steels in air. In seawater, acids and chlorides there is no endurance limit at all, and "
                  "stainless steels lose most of it: take the maker's data for the liquid, or keep it off the shaft.",
                  "An estimate to about plus or minus 20 %; tested strength of the bar goes before it."},

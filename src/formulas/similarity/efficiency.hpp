@@ -175,6 +175,7 @@ inline constexpr auto attainable_efficiency_record = record<&attainable_efficien
      .source = "J. F. Guelich, Centrifugal Pumps, 3rd edition, Springer 2014, table 3.8, single-stage radial pumps "
                "(from memory of it); "
                "limits of flow and specific speed: set here",
+     .scatter = {plus_minus_in_unit("efficiency", 0.05)},
      .cautions = {"A guide to what good pumps attain: single pumps scatter by 3 to 5 points, more below a specific "
                   "speed of 15.",
                   "Below 18 m3/h it is not used: usual_efficiency reaches down to 11.4 m3/h, what law asks at least "

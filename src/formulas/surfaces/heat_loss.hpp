@@ -169,6 +169,7 @@ inline constexpr Record<&surface_coefficient> surface_coefficient_record{
         "S. W. Churchill and H. H. S. Chu, Int. J. Heat Mass Transfer 18 (1975) 1049 and 1323; S. W. Churchill 1983 "
         "(the three as in the open library ht 1.0.7, read and run); "
         "air: U.S. Standard Atmosphere 1976, equations 51 and 53 (as in python3-fluids 1.0.22)",
+    .scatter = {plus_minus("surface_coefficient", 0.25)},
     .cautions = {heat::still_air, heat::burns},
     .example = {"165, 23, 100, \"horizontal cylinder\", 0.85", "17.184, 7.2852, 9.8984",
                 "independent computation with the open libraries ht 1.0.7 and fluids 1.0.22"}};
