@@ -113,7 +113,8 @@ bool read_relation(PyObject* object, cutwater_value& value)
     return !PyErr_Occurred();
 }
 
-/// Standard uncertainties, one an input and the relation's own. Texts are differences here, so that no element of a series may be one.
+/// Standard uncertainties, one an input and the relation's own. Texts are differences here, so that no element of a
+/// series may be one.
 bool read_standard(const Function& f, PyObject* tuple, Argument* held, cutwater_value* values)
 {
     for (std::size_t i = 0; i < f.inputs.size(); ++i) {
@@ -176,7 +177,8 @@ Answer uncertainty_answer(const Function& f, Given arguments, Given standard, Gi
     return {Py_BuildValue("(ddddOOdNsnndddddd)", report.value, report.standard, report.low, report.high, share.get(),
                           slope.get(), report.second_order, PyBool_FromLong(report.trusted), report.remark,
                           static_cast<Py_ssize_t>(report.trials), static_cast<Py_ssize_t>(report.refused), report.mean,
-                          report.deviation, report.trial_low, report.trial_high, report.relation, report.relation_share)};
+                          report.deviation, report.trial_low, report.trial_high, report.relation,
+                          report.relation_share)};
 }
 
 Answer sensitivity_answer(const Function& f, const Inputs& inputs, const char* result)

@@ -51,7 +51,8 @@ constexpr QuestionResult spread_of[] = {
     {"high", false, "upper end of the 95 % interval"},
     {"remark", true, "how they were found, and why"}};
 constexpr QuestionResult shares[] = {
-    {"shares", false, "part of the result's variance that comes from each argument, to first order, and last from the relation's own "
+    {"shares", false,
+     "part of the result's variance that comes from each argument, to first order, and last from the relation's own "
      "scatter where it has one; they add up to 1"}};
 constexpr QuestionResult sensitivities[] = {
     {"input", true, "name of an input that is a number or a series, what matters most first"},

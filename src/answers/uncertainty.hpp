@@ -37,7 +37,7 @@ struct UncertainCall {
     std::vector<std::size_t> numbers;  // the variables that are inputs of their own: only they can be correlated
     std::vector<double> correlation;   // square, by numbers; empty when there is none
     std::vector<double> factor;        // lower triangle L with L Lᵀ the correlation, likewise
-    Scatter relation;  // its own standard uncertainty: a part of the result, or in its unit; normal
+    Scatter relation;                  // its own standard uncertainty: a part of the result, or in its unit; normal
 
     double& place(GivenInputs& inputs, std::size_t variable);
     bool correlated() const { return !correlation.empty(); }

@@ -150,7 +150,8 @@ cutwater_status read_relation(UncertainCall& call, const cutwater_value& u, cutw
             if (read_quantity(fractions, fractions.units[0], text, call.relation.amount, nullptr) != CUTWATER_OK)
                 return fail(CUTWATER_BAD_TEXT, "cannot be read.");
         } else if (read_quantity(*out.quantity, *out.unit, text, call.relation.amount, nullptr) != CUTWATER_OK) {
-            return fail(CUTWATER_BAD_TEXT, "must be a number in the result's unit, or a text with such a unit or in %.");
+            return fail(CUTWATER_BAD_TEXT,
+                        "must be a number in the result's unit, or a text with such a unit or in %.");
         } else if (unit != std::string_view::npos &&
                    read_quantity(*out.quantity, *out.unit, "0 " + std::string(text.substr(unit)), zero, nullptr) ==
                        CUTWATER_OK) {
@@ -299,7 +300,8 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     const std::size_t trials = o.trials ? o.trials : usual_trials;
     if (trials < 1000 || trials > most_trials)
         return refuse(CUTWATER_OUT_OF_INTERVAL, "trials must lie from 1000 to 100 000 000.", refusal);
-    if (const auto status = make_ready(call, values, uncertainties, o, stated, refusal); status != CUTWATER_OK) return status;
+    if (const auto status = make_ready(call, values, uncertainties, o, stated, refusal); status != CUTWATER_OK)
+        return status;
     const double factor = std::sqrt(2.0) * boost::math::erf_inv(coverage);
     FirstOrder first;
     if (const auto status = first_order(call, std::max(2.0, factor), first, refusal); status != CUTWATER_OK)
@@ -317,8 +319,8 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     say(report, doubted.empty() ? "The first order will do: the next terms change it by less than 5 %."
                                 : "The first order is not to be trusted: " + doubted + ".");
     if (call.variables.empty())
-        say(report, first.by_relation > 0 ? "All inputs are exact; the relation itself scatters."
-                                          : "All inputs are exact.");
+        say(report,
+            first.by_relation > 0 ? "All inputs are exact; the relation itself scatters." : "All inputs are exact.");
     if (call.variables.empty() || o.monte_carlo == CUTWATER_NEVER ||
         (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
         return CUTWATER_OK;

@@ -36,7 +36,7 @@ struct InputInfo {
 
 /// How far a relation itself may be off, by its literature: about 95 of 100 cases lie within plus or minus so much.
 struct Scatter {
-    double amount = 0;      // a part of the result, or in its unit; 0 where nothing is stated
+    double amount = 0;  // a part of the result, or in its unit; 0 where nothing is stated
     bool in_unit = false;
 };
 

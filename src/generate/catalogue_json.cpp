@@ -59,8 +59,7 @@ std::string result_json(const ResultInfo& out)
         .text("kind", out.kind == Kind::choice ? "word" : kind_name(out.kind, false));
     if (out.quantity) json.text("quantity", out.quantity->name).text("unit", out.unit->symbol);
     if (out.kind == Kind::choice) json.raw("choices", words(out.words));
-    if (out.scatter.amount > 0)
-        json.number("scatter", out.scatter.amount).flag("scatter_in_unit", out.scatter.in_unit);
+    if (out.scatter.amount > 0) json.number("scatter", out.scatter.amount).flag("scatter_in_unit", out.scatter.in_unit);
     return json.text("meaning", out.meaning).done();
 }
 

@@ -1,5 +1,5 @@
-// What a relation's own scatter adds to the uncertainty, against the closed form for a product: with e independent of y,
-// Var(y (1 + e)) = Var(y) (1 + Var(e)) + y^2 Var(e); the normal 95 % point 1.959964 is any table's.
+// What a relation's own scatter adds to the uncertainty, against the closed form for a product: with e independent of
+// y, Var(y (1 + e)) = Var(y) (1 + Var(e)) + y^2 Var(e); the normal 95 % point 1.959964 is any table's.
 #include <cutwater/answers.h>
 #include <cutwater/library.h>
 
