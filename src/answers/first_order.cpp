@@ -209,8 +209,10 @@ void join_relation(const Scatter& relation, FirstOrder& made)
     made.standard = std::sqrt(variance);
     made.relation_share = own / variance;
     for (double& share : made.shares) share *= inputs / variance;
-    const double second = inputs * std::pow(1 + made.second_order, 2) + mixed * inputs + own;
-    made.second_order = std::sqrt(second / variance) - 1;
+    if (inputs > 0) {
+        const double second = inputs * std::pow(1 + made.second_order, 2) + mixed * inputs + own;
+        made.second_order = std::sqrt(second / variance) - 1;
+    }
     made.shift *= made.by_inputs / made.standard;
     made.skew += 2 * made.value * mixed * inputs;
     made.bend = made.shift + 1.42 * made.skew / (variance * made.standard);
