@@ -160,6 +160,20 @@ TEST_CASE("uncertainty by the header", "[answers.hpp]")
           Approx(0.95 * 2 * std::sqrt(3) * m.standard).epsilon(0.01));  // a rectangle's, not a bell's
     CHECK(uncertainty("pump_power_input", power, flat, options).mean == m.mean);
 
+    // A guide to plus or minus 15 K, which the caller can leave out or put in its own words.
+    const Arguments housing{90, 0.25, 12, 30};
+    const UncertaintyAnswer warm = uncertainty("bearing_housing_temperature", housing, {{"heat", 9}});
+    CHECK(warm.relation == Approx(15 / 1.959963984540054));
+    CHECK(warm.standard == Approx(std::hypot(3, warm.relation)).epsilon(1e-6));
+    CHECK(warm.shares[0] + warm.relation_share == Approx(1));
+    options = {};
+    options.relation = 0;
+    CHECK(uncertainty("bearing_housing_temperature", housing, {{"heat", 9}}, options).standard ==
+          Approx(3).epsilon(1e-6));
+    options.relation = "4 K";
+    CHECK(uncertainty("bearing_housing_temperature", housing, {{"heat", 9}}, options).standard ==
+          Approx(5).epsilon(1e-6));
+
     CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"no_such", 1}}); }).status == CUTWATER_WRONG_KIND);
     CHECK(refusal_of([&] { uncertainty("pump_power_input", power, {{"flow", 1}, {"flow_m3h", 1}}); }).status ==
           CUTWATER_CONTRADICTION);

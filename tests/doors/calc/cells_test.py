@@ -144,6 +144,10 @@ class Cells(unittest.TestCase):
             [Formula(call("uncertainty_shares", quoted("npsh_available"), "", "{0.01;0;0;0.2;0}", *GOOD), 5, 1)], *[[]] * 4,
             [Formula(call("solutions", quoted("velocity_head"), quoted("flow_m3h"), "", "1", "", "100"), 1, 1)],
             [Formula(f"IFERROR({call('sensitivity', quoted('npsh_available'), '', '-1', *GOOD[1:])};7)", 1, 2)],
+            [Formula(call("uncertainty", quoted("bearing_housing_temperature"), "", "", "90", "0.25", "12", "30"), 1, 5)],
+            [Formula(call("uncertainty_shares", quoted("bearing_housing_temperature"), "", "{9}", "90", "0.25", "12", "30"), 5, 1)],
+            *[[]] * 4,
+            [Formula(call("uncertainty", quoted("bearing_housing_temperature"), "", "{9;0;0;0;0}", "90", "0.25", "12", "30"), 1, 5)],
         ]
         cls.sheets = computed(os.environ["CUTWATER_WORK"] + "/cells", {
             "Inputs": list(ROWS.values()), "Bad": bad, "Equal": equal, "Errors": errors, "Answers": answers})
@@ -211,6 +215,19 @@ class Cells(unittest.TestCase):
         self.assertAlmostEqual(shares[0], by_pressure / (by_pressure + by_level), 6)
         self.assertAlmostEqual(rows[16][0].number, (2 * 9.80665) ** 0.5 * math.pi / 4 * 0.01 * 3600, 6)
         self.assertEqual([c.number for c in rows[17][:2]], [7, 7])
+
+    def test_scatter_of_the_relation(self):
+        """A guide to plus or minus 15 K: alone, beside 9 W over 3 W/K, and left out by the entry after the arguments'."""
+        rows = self.sheets["Answers"]
+        value, _, low, high = [cell.number for cell in rows[18][:4]]
+        self.assertAlmostEqual(value, 60, 9)
+        self.assertAlmostEqual(low, 45, 9)
+        self.assertAlmostEqual(high, 75, 9)
+        shares = [rows[i][0].number for i in range(19, 24)]
+        own = (15 / 1.959963984540054) ** 2
+        for found, wanted in zip(shares, [9 / (9 + own), 0, 0, 0, own / (9 + own)]):
+            self.assertAlmostEqual(found, wanted, 6)
+        self.assertAlmostEqual(rows[24][1].number, 3, 6)
 
 
 if __name__ == "__main__":

@@ -221,6 +221,27 @@ class Uncertainty(unittest.TestCase):
         self.assertRaises(Refused, cutwater.uncertainty, "curve_head", flow_m3h=60, **CURVE, standard={"heads": [0.3, 0.3]})
         self.assertRaises(TypeError, cutwater.uncertainty, "curve_head", flow_m3h=60, **CURVE, standard={"heads": ["1 ft", 1, 1]})
 
+    def test_scatter_of_the_relation(self):
+        """With exact inputs the 95 % interval is the scatter that the page states: 30 %, 15 K."""
+        shroud = (3.6775, 1000, 2900, 200, 60)
+        force = cutwater.uncertainty("shroud_force", *shroud, standard={})
+        self.assertAlmostEqual(force.high / force.value, 1.3, places=12)
+        self.assertEqual(force.shares["relation"], 1)
+        self.assertEqual(force.relation, force.standard)
+        housing = cutwater.uncertainty("bearing_housing_temperature", 90, 0.25, 12, 30, standard={})
+        self.assertAlmostEqual(housing.high - housing.low, 30, places=9)
+        given = {"standard": {"rim_pressure": 0.2}}
+        joined = cutwater.uncertainty("shroud_force", *shroud, **given)
+        off = cutwater.uncertainty("shroud_force", *shroud, **given, relation=0)
+        self.assertNotIn("relation", off.shares)
+        self.assertAlmostEqual(joined.standard, math.hypot(off.standard, joined.relation), places=6)
+        self.assertAlmostEqual(sum(joined.shares.values()), 1, places=12)
+        self.assertEqual(cutwater.uncertainty_shares("shroud_force", *shroud, **given), joined.shares)
+        own = cutwater.uncertainty("pressure_from_head", 100, 998, standard={}, relation="2 %")
+        self.assertAlmostEqual(own.standard / own.value, 0.02, places=12)
+        self.assertRaises(Refused, cutwater.uncertainty, "shroud_force", *shroud, standard={}, relation="3 K")
+        self.assertRaises(TypeError, cutwater.uncertainty, "shroud_force", *shroud, standard={}, relation=[1])
+
     def test_is_a_plain_record(self):
         answer = cutwater.uncertainty("water_vapour_pressure", 60, standard={"temperature": 0.5})
         self.assertEqual(repr(pickle.loads(pickle.dumps(answer))), repr(answer))
