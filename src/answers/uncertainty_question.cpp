@@ -321,8 +321,8 @@ cutwater_status uncertainty(const FunctionInfo& f, std::span<const cutwater_valu
     if (call.variables.empty())
         say(report,
             first.by_relation > 0 ? "All inputs are exact; the relation itself scatters." : "All inputs are exact.");
-    if (call.variables.empty() || o.monte_carlo == CUTWATER_NEVER ||
-        (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
+    const bool nothing_moves = call.variables.empty() && first.by_relation == 0;
+    if (nothing_moves || o.monte_carlo == CUTWATER_NEVER || (o.monte_carlo == CUTWATER_WHEN_NEEDED && doubted.empty()))
         return CUTWATER_OK;
     Trials made;
     if (const auto status = monte_carlo(call, trials, o.seed, coverage, made, refusal); status != CUTWATER_OK) {

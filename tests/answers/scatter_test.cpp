@@ -104,6 +104,11 @@ TEST_CASE("trials draw it too", "[answers]")
     CHECK(tried.report.trials == 400000);
     CHECK(tried.report.deviation == Approx(deviation).epsilon(4e-3));
     CHECK(tried.report.mean == Approx(y).epsilon(1e-3));
+
+    const Asked alone = ask("bearing_housing_temperature", housing, {}, CUTWATER_ALWAYS);
+    CHECK(alone.report.deviation == Approx(15 / normal_95).epsilon(5e-3));
+    CHECK(alone.report.trial_low == Approx(45).margin(0.3));
+    CHECK(alone.report.trial_high == Approx(75).margin(0.3));
 }
 
 TEST_CASE("one entry more than inputs says otherwise", "[answers]")

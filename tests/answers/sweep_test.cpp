@@ -271,7 +271,7 @@ TEST_CASE("first order and Monte Carlo agree where the first is trusted", "[swee
             continue;
         }
         ++trusted;
-        double sum = 0;
+        double sum = report.relation_share;
         for (const double share : shares) sum += share;
         CHECK(sum == Approx(1).epsilon(1e-9));
         REQUIRE(cutwater_uncertainty(s.f->name, values.data(), values.size(), standards.data(), standards.size(),
