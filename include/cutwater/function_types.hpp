@@ -43,6 +43,7 @@ inline constexpr FunctionTypes function_types[] = {
     {"solution_density", "- Fraction Temperature", "Density"},
     {"solution_dynamic_viscosity", "- Fraction Temperature", "DynamicViscosity"},
     {"strong_sulphuric_acid_density", "Fraction Temperature", "Density"},
+    {"strong_caustic_soda_density", "Fraction Temperature", "Density"},
     {"caustic_soda_vapour_pressure", "Fraction Temperature", "AbsolutePressure"},
     {"sea_water_density", "Fraction Temperature", "Density"},
     {"sea_water_dynamic_viscosity", "Fraction Temperature", "DynamicViscosity"},

@@ -103,7 +103,7 @@ typedef struct cutwater_result_info {
     const char *unit;
     int32_t kind;
     int32_t words;
-    double scatter;          /* about 95 of 100 cases lie within plus or minus so much, by the literature; 0: not stated */
+    double scatter;          /* 95 of 100 cases lie within plus or minus so much, by the literature; 0: not stated */
     int32_t scatter_in_unit; /* 1: scatter is in the result's unit; 0: a part of the result */
 } cutwater_result_info;
 

@@ -38,6 +38,15 @@ inline Density strong_sulphuric_acid_density(Fraction mass_fraction, Temperature
     return detail::quantity_of(unit<Density>("kg/m3"), density_out);
 }
 
+/// Density of strong caustic soda solution, 20 to 50 % by mass, warm and hot: rho = b_1 + b_2 t + b_3 t^2; b: polynomials in (1 - w)^0.5 with the constants of the source. Source: J. Olsson, A. Jernqvist and G. Aly, Int. J. Thermophysics 18 (1997) 779 (as an open package prints it, read; the paper not read); interval of its use: set here, where it could be checked.
+inline Density strong_caustic_soda_density(Fraction mass_fraction, Temperature temperature)
+{
+    cutwater_refusal refusal;
+    double density_out;
+    detail::check(cutwater_strong_caustic_soda_density(detail::number_in(unit<Fraction>(""), mass_fraction), detail::number_in(unit<Temperature>("degC"), temperature), &density_out, &refusal), refusal);
+    return detail::quantity_of(unit<Density>("kg/m3"), density_out);
+}
+
 /// Vapour pressure of caustic soda solution by its concentration and temperature: ln p_v = (a + b t)/(t - c), in kPa and degC; a, b, c: polynomials in ln(1 - w) with the constants of the source. Source: J. Olsson, A. Jernqvist and G. Aly, Int. J. Thermophysics 18 (1997) 779 (as two open codes print it, read; the paper not read).
 inline AbsolutePressure caustic_soda_vapour_pressure(Fraction mass_fraction, Temperature temperature)
 {

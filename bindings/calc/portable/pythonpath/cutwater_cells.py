@@ -322,8 +322,9 @@ class Asking:
                  shown(r.trial_high if tried else r.high), r.remark.decode("utf-8")),)
 
     def uncertainty_shares(self):
-        _, shares = self.uncertainty_report(2)
-        return tuple((shown(share),) for share in shares)
+        report, shares = self.uncertainty_report(2)
+        shown_shares = [*shares, report.relation_share] if report.relation > 0 else shares
+        return tuple((shown(share),) for share in shown_shares)
 
 
 def ask(name, given):

@@ -67,7 +67,8 @@ class UncertaintyReport(ctypes.Structure):
                 ("low", ctypes.c_double), ("high", ctypes.c_double), ("second_order", ctypes.c_double),
                 ("trusted", ctypes.c_int32), ("trials", ctypes.c_size_t), ("refused", ctypes.c_size_t),
                 ("mean", ctypes.c_double), ("deviation", ctypes.c_double), ("trial_low", ctypes.c_double),
-                ("trial_high", ctypes.c_double), ("remark", ctypes.c_char * 384)]
+                ("trial_high", ctypes.c_double), ("remark", ctypes.c_char * 384), ("relation", ctypes.c_double),
+                ("relation_share", ctypes.c_double)]
 
 
 def _loaded():
