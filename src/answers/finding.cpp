@@ -1,10 +1,10 @@
 #include "answers/finding.hpp"
 
 #include "catalogue/families.hpp"
+#include "elementary/elementary.hpp"
 
 #include <algorithm>
 #include <cctype>
-#include <cmath>
 #include <string>
 #include <tuple>
 #include <unordered_map>
@@ -76,7 +76,7 @@ struct Index {
         for (const Card& card : cards)
             for (const auto& [word, weight] : card.weight) ++seen[word];
         for (const auto& [word, count] : seen)
-            rarity[word] = std::log(1 + static_cast<double>(cards.size()) / static_cast<double>(count));
+            rarity[word] = elementary::log(1 + static_cast<double>(cards.size()) / static_cast<double>(count));
     }
 
     static void fill(Card& card, const FunctionInfo& f, const Family& family)

@@ -179,12 +179,14 @@ void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& m
     }
 }
 
+double square(double x) { return x * x; }
+
 /// Each variable's part of the variance, with what it has in common with others; the sum of them.
 double share_out(const UncertainCall& call, FirstOrder& made)
 {
     const std::size_t n = call.variables.size(), count = call.numbers.size();
     made.shares.resize(n);
-    for (std::size_t v = 0; v < n; ++v) made.shares[v] = std::pow(part(call, made, v), 2);
+    for (std::size_t v = 0; v < n; ++v) made.shares[v] = square(part(call, made, v));
     for (std::size_t i = 0; i < count && call.correlated(); ++i)
         for (std::size_t k = 0; k < count; ++k)
             if (i != k)
@@ -244,14 +246,13 @@ cutwater_status first_order(UncertainCall& call, double reach, FirstOrder& made,
     }
     double variance = share_out(call, made);
     double largest = 0;
-    for (std::size_t i = 0; i < n; ++i) largest += std::pow(part(call, made, i), 2);
+    for (std::size_t i = 0; i < n; ++i) largest += square(part(call, made, i));
     if (variance <= 1e-15 * largest) variance = 0;  // full correlation that cancels
     made.standard = std::sqrt(variance);
     for (std::size_t i = 0; i < n; ++i) {
         made.shares[i] = variance > 0 ? made.shares[i] / variance : 0;
         if (variance > 0)
-            made.flattening += flatness(call.variables[i].spread) *
-                               std::pow(std::pow(part(call, made, i), 2) / variance, 2);
+            made.flattening += flatness(call.variables[i].spread) * square(square(part(call, made, i)) / variance);
     }
     if (n) second_order(call, reach, probe, made);
     join_relation(call.relation, made);

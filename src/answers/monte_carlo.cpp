@@ -2,6 +2,7 @@
 #include "answers/philox.hpp"
 #include "answers/uncertainty.hpp"
 #include "catalogue/refusal.hpp"
+#include "elementary/elementary.hpp"
 
 #include <boost/random/normal_distribution.hpp>
 
@@ -42,7 +43,7 @@ void draw(Philox& random, cutwater_spread spread, double* to, std::size_t count)
         break;
     case CUTWATER_ARCSINE:
         for (std::size_t r = 0; r < count; ++r)
-            to[r] = std::sqrt(2.0) * std::sin(2 * 3.14159265358979323846 * unit(random));
+            to[r] = std::sqrt(2.0) * elementary::sin(2 * 3.14159265358979323846 * unit(random));
         break;
     }
 }

@@ -1,5 +1,7 @@
 #include "answers/search_points.hpp"
 
+#include "elementary/elementary.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -13,9 +15,9 @@ const std::vector<double>& ladder()
 {
     static const std::vector<double> rungs = [] {
         std::vector<double> made;
-        for (int e = -9; e < -2; ++e) made.push_back(std::pow(10.0, e));
-        for (int q = -8; q < 24; ++q) made.push_back(std::pow(10.0, q / 4.0));
-        for (int e = 6; e <= 12; ++e) made.push_back(std::pow(10.0, e));
+        for (int e = -9; e < -2; ++e) made.push_back(elementary::exp10(e));
+        for (int q = -8; q < 24; ++q) made.push_back(elementary::exp10(q / 4.0));
+        for (int e = 6; e <= 12; ++e) made.push_back(elementary::exp10(e));
         return made;
     }();
     return rungs;
@@ -89,7 +91,7 @@ std::vector<double> beside_ends(const Interval& where)
     const auto beside = [&](double end, double sign) {
         if (!std::isfinite(end)) return;
         for (int e = -2; e >= -12; --e)
-            points.push_back(end + sign * (std::isfinite(width) ? width : 1) * std::pow(10.0, e));
+            points.push_back(end + sign * (std::isfinite(width) ? width : 1) * elementary::exp10(e));
     };
     beside(where.low, 1);
     beside(where.high, -1);

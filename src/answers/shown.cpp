@@ -1,5 +1,6 @@
 #include "answers/shown.hpp"
 
+#include "elementary/elementary.hpp"
 #include "units/format.hpp"
 #include "units/utf8.hpp"
 
@@ -48,7 +49,7 @@ char32_t take_character(std::string_view& rest)
 void add_number(std::string& to, double value, int digits)
 {
     const double size = std::abs(value);
-    const double whole = digits >= 9 ? 1e9 : digits == result_digits ? 1e6 : std::pow(10.0, digits);
+    const double whole = digits >= 9 ? 1e9 : digits == result_digits ? 1e6 : elementary::exp10(digits);
     char text[40];
     const std::size_t length = size >= whole && size < 1e9
                                    ? format_into(text, sizeof text, "{:.0f}", value)

@@ -1,6 +1,8 @@
 // The slope of a result along one number, by differences of the record's own call.
 #pragma once
 
+#include "elementary/elementary.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -20,7 +22,7 @@ template <class Ask>
 Slope slope_at(Ask&& ask, double x, double centre, double reach, bool whole)
 {
     constexpr double part = 2e-3;
-    const double root = std::cbrt(std::numeric_limits<double>::epsilon());
+    const double root = elementary::cbrt(std::numeric_limits<double>::epsilon());
     const double wish = whole ? 1 : x == 0 && reach == 0 ? root : std::max(root * std::abs(x), part * reach);
     const double h = (x + wish) - x;  // a step that the number can take
     const double above = ask(x + h);

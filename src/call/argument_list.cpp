@@ -1,7 +1,8 @@
 #include "call/argument_list.hpp"
 
+#include "elementary/elementary.hpp"
+
 #include <charconv>
-#include <cmath>
 #include <limits>
 
 namespace cutwater {
@@ -117,7 +118,7 @@ double written_precision(std::string_view number)
     }
     const std::size_t point = digits.find('.');
     if (point != std::string_view::npos) exponent -= static_cast<int>(digits.size() - point - 1);
-    return 0.5 * std::pow(10.0, exponent);
+    return 0.5 * elementary::exp10(exponent);
 }
 
 }  // namespace cutwater

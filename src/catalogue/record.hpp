@@ -3,6 +3,7 @@
 #pragma once
 
 #include "catalogue/cautions.hpp"
+#include "catalogue/choosing.hpp"
 #include "catalogue/info.hpp"
 #include "catalogue/outcome.hpp"
 #include "catalogue/series.hpp"
@@ -257,6 +258,9 @@ struct Record {
     /// Inputs, by their names here, that callers of the array form usually give once for all rows: a loop of its own
     /// then computes once what depends on them alone.
     const char* given_once[most_given_once]{};
+    /// The formula does no harm with inputs within their intervals that break a relation: then a row's relations and
+    /// its formula share what both compute. Not for a formula that would loop long or convert what C++ does not define.
+    bool sound_within_intervals = false;
     Example example;
     bool turns =
         false;  // turns its first input into its result: what refuses the one where the other is wanted names it

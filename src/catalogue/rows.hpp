@@ -112,6 +112,13 @@ constexpr bool permitted_at(double x)
         return true;  // words are judged once for the call
 }
 
+/// Whether a row's formula may leave it to a call of its own: only one that takes Steps can know that it is in a row.
+template <const auto& R>
+inline constexpr bool may_be_unsettled = TraitsOf<R>::may_fail && TraitsOf<R>::shows_steps;
+
+/// What the loop leaves in the first result of such a row: no number that arithmetic makes.
+inline constexpr double unsettled_mark = std::bit_cast<double>(std::uint64_t{0x7ff8'756e'7365'7474});
+
 /// A row's verdict as the loop stores it. Narrower than a double, it makes the compiler take several vectors of rows
 /// abreast, so that their long chains of operations overlap; vectors of two have no instructions to narrow it with.
 using WideFlag = std::uint16_t;
@@ -141,16 +148,20 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
     for (std::size_t r = 0; r < rows; ++r) {
         // A formula sees permitted inputs only: with others it could take for ever, or do what C++ does not define.
         // Relations compare numbers, and may see any.
+        using Parameters = typename TraitsOf<R>::Parameters;
         const double given[] = {(once[I] ? instead[I] : in[I][r])...};
         bool ok = ((once[I] || permitted_at<R, I>(given[I])) & ...);
-        ok = ok & relations_hold<R>(typename TraitsOf<R>::Parameters(typed_at<R, I>(given[I], words[I])...));
-        const typename TraitsOf<R>::Parameters parameters(
-            typed_at<R, I>(once[I] ? given[I] : chosen(ok, given[I], instead[I]), words[I])...);
-        const auto returned = run<R>(parameters, Steps{});
+        if constexpr (!R.sound_within_intervals)
+            ok = ok & relations_hold<R>(Parameters(typed_at<R, I>(given[I], words[I])...));
+        const Parameters parameters(typed_at<R, I>(once[I] ? given[I] : chosen(ok, given[I], instead[I]), words[I])...);
+        if constexpr (R.sound_within_intervals) ok = ok & relations_hold<R>(parameters);
+        const auto returned = run<R>(parameters, Steps::of_a_row());
+        double otherwise = nan;
+        if constexpr (may_be_unsettled<R>) otherwise = chosen(ok & returned.is_unsettled(), unsettled_mark, nan);
         if constexpr (TraitsOf<R>::may_fail) ok = ok & static_cast<bool>(returned);
         const double numbers[] = {returned_number<R, J>(returned)...};
         ok = ok & ((numbers[J] - numbers[J] == 0) & ...);
-        ((out[J][r] = chosen(ok, numbers[J], nan)), ...);
+        ((out[J][r] = chosen(ok, numbers[J], otherwise)), ...);
         verdict[r] = ok ? Flag{1} : Flag{0};
     }
     Flag good{0};  // exact in either type: there are few rows in a block
@@ -206,30 +217,48 @@ auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
 }
 #endif
 
+/// A row by the single call's way; whether it was answered.
 template <const auto& R, std::size_t... I, std::size_t... J>
-void branching_block(Block<R>& block, std::size_t rows, const Given* shared, std::index_sequence<I...>,
-                     std::index_sequence<J...>)
+bool branching_row(Block<R>& block, std::size_t r, const Given* shared, std::index_sequence<I...>,
+                   std::index_sequence<J...>)
+{
+    const auto raw = [&]<std::size_t K>(std::integral_constant<std::size_t, K>) {
+        using Raw = std::tuple_element_t<K, Raws<R>>;
+        if constexpr (std::is_same_v<Raw, double>)
+            return block.in[K][r];
+        else if constexpr (std::is_same_v<Raw, RawSeries>)
+            return shared[K].series;
+        else
+            return shared[K].word;
+    };
+    const Raws<R> raws(raw(std::integral_constant<std::size_t, I>())...);
+    double numbers[] = {(static_cast<void>(J), std::numeric_limits<double>::quiet_NaN())...};
+    const cutwater_status status = evaluate<R>(raws, Steps{}, nullptr, [&](const Values<R>& values) {
+        ((numbers[J] = column_number<R, J>(values)), ...);
+        return CUTWATER_OK;
+    });
+    ((block.out[J][r] = numbers[J]), ...);
+    return status == CUTWATER_OK;
+}
+
+template <const auto& R>
+void branching_block(Block<R>& block, std::size_t rows, const Given* shared)
 {
     block.refused = 0;
-    for (std::size_t r = 0; r < rows; ++r) {
-        const auto raw = [&]<std::size_t K>(std::integral_constant<std::size_t, K>) {
-            using Raw = std::tuple_element_t<K, Raws<R>>;
-            if constexpr (std::is_same_v<Raw, double>)
-                return block.in[K][r];
-            else if constexpr (std::is_same_v<Raw, RawSeries>)
-                return shared[K].series;
-            else
-                return shared[K].word;
-        };
-        const Raws<R> raws(raw(std::integral_constant<std::size_t, I>())...);
-        double numbers[] = {(static_cast<void>(J), std::numeric_limits<double>::quiet_NaN())...};
-        const cutwater_status status = evaluate<R>(raws, Steps{}, nullptr, [&](const Values<R>& values) {
-            ((numbers[J] = column_number<R, J>(values)), ...);
-            return CUTWATER_OK;
-        });
-        ((block.out[J][r] = numbers[J]), ...);
-        block.refused += status != CUTWATER_OK;
-    }
+    for (std::size_t r = 0; r < rows; ++r)
+        block.refused += !branching_row<R>(block, r, shared, std::make_index_sequence<input_count<R>>(),
+                                           std::make_index_sequence<result_count<R>>());
+}
+
+/// The rows that the loop has left unsettled.
+template <const auto& R>
+void settle(Block<R>& block, std::size_t rows, const Given* shared)
+{
+    if (!block.refused) return;
+    for (std::size_t r = 0; r < rows; ++r)
+        if (std::bit_cast<std::uint64_t>(block.out[0][r]) == std::bit_cast<std::uint64_t>(unsettled_mark))
+            block.refused -= branching_row<R>(block, r, shared, std::make_index_sequence<input_count<R>>(),
+                                              std::make_index_sequence<result_count<R>>());
 }
 
 inline void stage(double* to, cutwater_column column, std::size_t begin, std::size_t rows)
@@ -341,8 +370,8 @@ void erased_rows(RowsJob& job)
         else if constexpr (straight<R>)
             straight_rows(block, rows);
         else
-            branching_block<R>(block, rows, job.shared, std::make_index_sequence<input_count<R>>(),
-                               std::make_index_sequence<result_count<R>>());
+            branching_block<R>(block, rows, job.shared);
+        if constexpr (straight<R> && may_be_unsettled<R>) settle<R>(block, rows, job.shared);
         count_refused<R>(job, block, begin, rows);
         for (std::size_t j = 0; j < result_count<R>; ++j) {
             const cutwater_result_column column = job.results[j];

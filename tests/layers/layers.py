@@ -18,7 +18,7 @@ LAYERS = {
     "src/units": {"units", "public"},
     "src/catalogue": {"catalogue", "units", "elementary", "public"},
     "src/formulas": {"formulas", "catalogue", "elementary", "public"},
-    "src/call": {"call", "catalogue", "units", "public"},
+    "src/call": {"call", "catalogue", "units", "elementary", "public"},
     "src/answers": {"answers", "call", "catalogue", "units", "elementary", "public"},
     "src/capi": {"capi", "answers", "call", "catalogue", "units", "public"},
     "src/generate": {"generate", "answers", "call", "catalogue", "units", "public"},

@@ -8,7 +8,7 @@ namespace cutwater::formulas {
 namespace acceptance {
 
 /// A value on its limit has no margin; rounding must not make that a failure.
-inline double unrounded(double margin) { return std::abs(margin) < 1e-12 ? 0 : margin; }
+inline double unrounded(double margin) { return elementary::select(std::abs(margin) < 1e-12, 0, margin); }
 
 inline double margin_between(double deviation, double low, double high)
 {
@@ -17,18 +17,14 @@ inline double margin_between(double deviation, double low, double high)
 
 inline double margin_of(const Tolerances& t, GuaranteedQuantity quantity, double deviation)
 {
-    switch (quantity) {
-    case GuaranteedQuantity::flow: return margin_between(deviation, t.flow_low, t.flow_high);
-    case GuaranteedQuantity::head: return margin_between(deviation, t.head_low, t.head_high);
-    case GuaranteedQuantity::power: return unrounded(t.power - deviation);
-    case GuaranteedQuantity::efficiency: break;
-    }
-    return unrounded(deviation - t.efficiency);
+    return of_quantity(quantity, margin_between(deviation, t.flow_low, t.flow_high),
+                       margin_between(deviation, t.head_low, t.head_high), unrounded(t.power - deviation),
+                       unrounded(deviation - t.efficiency));
 }
 
 inline bool efficiencies_are_fractions(Ratio measured, Ratio guaranteed, GuaranteedQuantity q)
 {
-    return q != GuaranteedQuantity::efficiency || (guaranteed.value() <= 1 && measured.value() <= 1);
+    return (q != GuaranteedQuantity::efficiency) | ((guaranteed.value() <= 1) & (measured.value() <= 1));
 }
 
 inline constexpr const char* margin_meaning = "distance to the nearer limit; negative when outside its tolerance";

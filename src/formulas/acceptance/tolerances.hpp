@@ -49,9 +49,24 @@ inline bool is_small(Power greatest) { return units::kW.in(greatest) <= 10 * (1 
 /// Up to 10 kW the standard has a rule of its own, which takes the grade's place unless something else was agreed.
 inline Tolerances tolerances(AcceptanceGrade grade, Power greatest, SmallPumpRule rule)
 {
-    if (rule == SmallPumpRule::grade || !is_small(greatest)) return by_grade[static_cast<std::size_t>(grade)];
+    const Tolerances& of_grade = by_grade[static_cast<std::size_t>(grade)];
+    const bool small = (rule == SmallPumpRule::standard) & is_small(greatest);
     const double efficiency = -(10 * (1 - units::kW.in(greatest) / 10) + 7) / 100;
-    return {-0.10, 0.10, -0.08, 0.08, std::sqrt(0.07 * 0.07 + efficiency * efficiency), efficiency};
+    const double power = std::sqrt(0.07 * 0.07 + efficiency * efficiency);
+    return {elementary::select(small, -0.10, of_grade.flow_low),
+            elementary::select(small, 0.10, of_grade.flow_high),
+            elementary::select(small, -0.08, of_grade.head_low),
+            elementary::select(small, 0.08, of_grade.head_high),
+            elementary::select(small, power, of_grade.power),
+            elementary::select(small, efficiency, of_grade.efficiency)};
+}
+
+inline double of_quantity(GuaranteedQuantity quantity, double flow, double head, double power, double efficiency)
+{
+    using elementary::select;
+    return select(quantity == GuaranteedQuantity::flow, flow,
+                  select(quantity == GuaranteedQuantity::head, head,
+                         select(quantity == GuaranteedQuantity::power, power, efficiency)));
 }
 
 constexpr auto grade()
@@ -73,7 +88,7 @@ constexpr auto small_pump_rule()
 }
 
 inline constexpr auto not_too_small = relation<"power_input", "small_pump_rule">(
-    [](Power p, SmallPumpRule rule) { return rule == SmallPumpRule::grade || units::kW.in(p) >= 1; },
+    [](Power p, SmallPumpRule rule) { return (rule == SmallPumpRule::grade) | (units::kW.in(p) >= 1); },
     "the standard's rule for small pumps begins at 1 kW: below, the tolerances are a matter of agreement; give "
     "small_pump_rule as grade where a grade was agreed");
 
@@ -129,13 +144,10 @@ inline std::tuple<Ratio, Ratio> acceptance_limits(AcceptanceGrade grade, Guarant
 {
     const acceptance::Tolerances t = acceptance::tolerances(grade, greatest, rule);
     const double g = guaranteed.value();
-    switch (quantity) {
-    case GuaranteedQuantity::flow: return {Ratio(g * (1 + t.flow_low)), Ratio(g * (1 + t.flow_high))};
-    case GuaranteedQuantity::head: return {Ratio(g * (1 + t.head_low)), Ratio(g * (1 + t.head_high))};
-    case GuaranteedQuantity::power: return {Ratio(0.0), Ratio(g * (1 + t.power))};
-    case GuaranteedQuantity::efficiency: break;
-    }
-    return {Ratio(g * (1 + t.efficiency)), Ratio(1.0)};
+    const double low = acceptance::of_quantity(quantity, t.flow_low, t.head_low, -1, t.efficiency);
+    const double high = acceptance::of_quantity(quantity, t.flow_high, t.head_high, t.power, 0);
+    const bool efficiency = quantity == GuaranteedQuantity::efficiency;
+    return {Ratio(g * (1 + low)), Ratio(elementary::select(efficiency, 1, g * (1 + high)))};
 }
 
 inline constexpr auto acceptance_limits_record = record<&acceptance_limits>(
@@ -154,7 +166,7 @@ inline constexpr auto acceptance_limits_record = record<&acceptance_limits>(
      .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
      .example = {"\"1B\", \"head\", 50, 30", "48.5, 51.5", "hand calculation"}},
     relation<"guaranteed_value", "quantity">(
-        [](Ratio g, GuaranteedQuantity q) { return q != GuaranteedQuantity::efficiency || g.value() <= 1; },
+        [](Ratio g, GuaranteedQuantity q) { return (q != GuaranteedQuantity::efficiency) | (g.value() <= 1); },
         "an efficiency must be given as a fraction, up to 1"),
     acceptance::not_too_small);
 

@@ -43,8 +43,7 @@ inline Outcome<Force> deep_groove_equivalent_load(Force radial, Force axial, For
     steps("f0 Fa/C0", "relative axial load", Ratio(relative), units::number);
     steps("e", "Table 3", Ratio(e), units::number);
     steps("Y", "Table 3, where Fa/Fr > e", Ratio(y), units::number);
-    if (axial <= e * radial) return radial;
-    return std::max(radial, 0.56 * radial + y * axial);
+    return either(axial <= e * radial, radial, greater(radial, Force(0.56 * radial + y * axial)));
 }
 
 inline constexpr Record<&deep_groove_equivalent_load> deep_groove_equivalent_load_record{
@@ -68,16 +67,20 @@ inline Force angular_contact_equivalent_load(Force radial, Force axial, Angle an
 {
     using namespace bearings;
     const double degrees = units::deg.in(angle);
-    const auto factor = [&](const auto& values) { return interpolated(contact, values, degrees); };
     const bool pair = rows == BearingSet::pair;
-    const double e = factor(contact_e);
+    const auto factor = [&](const auto& of_pair, const auto& of_single) {
+        return interpolated(
+            contact, [&](std::size_t i) { return elementary::select(pair, of_pair[i], of_single[i]); }, degrees);
+    };
+    constexpr std::array<double, 6> none{};
+    const double e = factor(contact_e, contact_e);
     const bool light = axial <= e * radial;
-    const double x = light ? 1 : factor(pair ? pair_x : single_x);
-    const double y = light ? (pair ? factor(pair_y_low) : 0) : factor(pair ? pair_y : single_y);
+    const double x = elementary::select(light, 1, factor(pair_x, single_x));
+    const double y = elementary::select(light, factor(pair_y_low, none), factor(pair_y, single_y));
     steps("e", "Table 3", Ratio(e), units::number);
     steps("X", "Table 3", Ratio(x), units::number);
     steps("Y", "Table 3", Ratio(y), units::number);
-    return std::max(radial, x * radial + y * axial);
+    return greater(radial, Force(x * radial + y * axial));
 }
 
 inline constexpr Record<&angular_contact_equivalent_load> angular_contact_equivalent_load_record{
@@ -102,7 +105,7 @@ inline constexpr Record<&angular_contact_equivalent_load> angular_contact_equiva
 
 inline std::tuple<Force, Force> bearing_set_rating(Force dynamic, Force stationary, Count count)
 {
-    return {elementary::pow(count.value, 0.7) * dynamic, count.value * stationary};
+    return {elementary::positive_pow(count.value, 0.7) * dynamic, count.value * stationary};
 }
 
 inline constexpr Record<&bearing_set_rating> bearing_set_rating_record{

@@ -31,7 +31,7 @@ inline double rating_life(Force rating, Force load, RollingElement element)
 {
     const double ratio = rating / load;
     const double cube = ratio * ratio * ratio;
-    return millions * (element == RollingElement::ball ? cube : cube * elementary::pow(ratio, 1.0 / 3));
+    return millions * (element == RollingElement::ball ? cube : cube * elementary::cbrt(ratio));
 }
 
 inline Time running(double revolutions, RotationalSpeed speed)
@@ -75,8 +75,8 @@ inline Time bearing_pair_life(Time first, Time second, Ratio exponent)
 {
     // Written from the shorter life, so that nothing overflows on the way.
     const double shorter = std::min(first.value(), second.value()), longer = std::max(first.value(), second.value());
-    const double part = elementary::pow(shorter / longer, exponent);
-    return Time::from_value(shorter / elementary::pow(1 + part, 1 / exponent.value()));
+    const double part = elementary::positive_pow(shorter / longer, exponent);
+    return Time::from_value(shorter / elementary::positive_pow(1 + part, 1 / exponent.value()));
 }
 
 namespace bearings {
@@ -115,8 +115,9 @@ inline Time bearing_system_life(Series<Time> lives, Ratio exponent)
     double shortest = lives[0].value();
     for (std::size_t i = 1; i < lives.size(); ++i) shortest = std::min(shortest, lives[i].value());
     double sum = 0;
-    for (std::size_t i = 0; i < lives.size(); ++i) sum += elementary::pow(shortest / lives[i].value(), exponent);
-    return Time::from_value(shortest / elementary::pow(sum, 1 / exponent.value()));
+    for (std::size_t i = 0; i < lives.size(); ++i)
+        sum += elementary::positive_pow(shortest / lives[i].value(), exponent);
+    return Time::from_value(shortest / elementary::positive_pow(sum, 1 / exponent.value()));
 }
 
 inline constexpr Record<&bearing_system_life> bearing_system_life_record{

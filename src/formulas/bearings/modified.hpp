@@ -32,10 +32,10 @@ namespace cutwater::formulas {
 
 namespace bearings {
 
+inline constexpr double reliability_factors[] = {1, 0.64, 0.55, 0.47, 0.37, 0.25, 0.175, 0.093};
 constexpr double reliability_factor(Reliability reliability)
 {
-    constexpr double factors[] = {1, 0.64, 0.55, 0.47, 0.37, 0.25, 0.175, 0.093};
-    return factors[static_cast<int>(reliability)];
+    return reliability_factors[static_cast<int>(reliability)];
 }
 
 inline constexpr Interval kappas = from(0.1);
@@ -44,11 +44,11 @@ inline constexpr Interval kappas = from(0.1);
 inline double life_modification(double kappa, double x)
 {
     const double k = std::min(kappa, 4.0);
-    const double c = k < 0.4 ? 2.2649 : 1.9987;
-    const double p = k < 0.4 ? 0.054381 : k < 1 ? 0.19087 : 0.071739;
-    const double bracket = 1 - elementary::pow(2.5671 - c / elementary::pow(k, p), 0.83) * elementary::cbrt(x);
-    if (!(bracket > 0)) return 50;
-    return std::min(50.0, 0.1 * elementary::pow(bracket, -9.3));
+    const double c = elementary::select(k < 0.4, 2.2649, 1.9987);
+    const double p = elementary::select(k < 0.4, 0.054381, elementary::select(k < 1, 0.19087, 0.071739));
+    const double of_kappa = elementary::positive_pow(2.5671 - c / elementary::positive_pow(k, p), 0.83);
+    const double bracket = 1 - of_kappa * elementary::cbrt(x);
+    return elementary::select(bracket > 0, std::min(50.0, 0.1 * elementary::positive_pow(bracket, -9.3)), 50);
 }
 
 constexpr auto kappa()
@@ -81,7 +81,8 @@ inline std::tuple<KinematicViscosity, KinematicViscosity> reference_viscosity(Ro
 {
     const double n = units::rpm.in(speed), root = std::sqrt(units::mm.in(pitch));
     // The two branches of the standard do not meet at 1000 1/min: 2.3 % apart, as printed.
-    const double nu = n < 1000 ? 45000 * elementary::pow(n, -0.83) / root : 4500 / std::sqrt(n) / root;
+    const double nu = elementary::select(n < 1000, 45000 * elementary::positive_pow(n, -0.83), 4500 / std::sqrt(n)) /
+                      root;
     return {units::mm2s(nu), units::mm2s(wanted * nu)};
 }
 

@@ -138,7 +138,7 @@ inline Outcome<Time> relubrication_interval(GreasedBearing type, RotationalSpeed
                        "at {0} and a bore of {1} the rule gives no interval: too fast for relubrication by it",
                        {number_in(speed, units::rpm), number_in(bore, units::mm)}};
     const double warm = std::max(0.0, units::degC.in(temperature)-70);
-    return units::hour(hours * elementary::pow(2, -warm / 15) * other.value);
+    return units::hour(hours * elementary::positive_pow(2, -warm / 15) * other.value);
 }
 
 inline constexpr Record<&relubrication_interval> relubrication_interval_record{

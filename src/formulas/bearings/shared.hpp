@@ -65,13 +65,29 @@ constexpr auto bearing_set()
 }
 
 /// A value of a printed table, linear between its lines; the ends are kept outside of it.
+template <std::size_t N, class Value>
+double interpolated(const std::array<double, N>& at, Value value, double x)
+{
+    // The line that holds x is chosen without a branch, and interpolated on once.
+    struct {
+        double from, to, low, high;
+    } line{at[0], at[1], value(0), value(1)};
+    [&]<std::size_t... I>(std::index_sequence<I...>) {
+        const auto take = [&](bool beyond, std::size_t i) {
+            line.from = elementary::select(beyond, at[i], line.from);
+            line.to = elementary::select(beyond, at[i + 1], line.to);
+            line.low = elementary::select(beyond, value(i), line.low);
+            line.high = elementary::select(beyond, value(i + 1), line.high);
+        };
+        (take(x > at[I + 1], I + 1), ...);
+    }(std::make_index_sequence<N - 2>());
+    const double on_line = line.low + (line.high - line.low) * ((x - line.from) / (line.to - line.from));
+    return elementary::select(x > at[N - 1], value(N - 1), elementary::select(x > at[0], on_line, value(0)));
+}
 template <std::size_t N>
 double interpolated(const std::array<double, N>& at, const std::array<double, N>& values, double x)
 {
-    if (!(x > at[0])) return values[0];
-    for (std::size_t i = 1; i < N; ++i)
-        if (x <= at[i]) return values[i - 1] + (values[i] - values[i - 1]) * ((x - at[i - 1]) / (at[i] - at[i - 1]));
-    return values[N - 1];
+    return interpolated(at, [&](std::size_t i) { return values[i]; }, x);
 }
 
 inline constexpr const char* life_guide =

@@ -31,16 +31,16 @@ inline constexpr std::array<double, 7> static_y_pair{0.92, 0.84, 0.76, 0.66, 0.5
 inline Force static_equivalent_load(BallBearing type, Force radial, Force axial, Angle angle)
 {
     const double degrees = units::deg.in(angle);
-    double x = 0.6, y = 0.5;
-    if (type == BallBearing::angular_single) {
-        x = 0.5;
-        y = bearings::interpolated(bearings::static_contact, bearings::static_y_single, degrees);
-    }
-    if (type == BallBearing::angular_pair) {
-        x = 1;
-        y = bearings::interpolated(bearings::static_contact, bearings::static_y_pair, degrees);
-    }
-    return std::max(radial, x * radial + y * axial);
+    const bool groove = type == BallBearing::deep_groove, pair = type == BallBearing::angular_pair;
+    const double angular_y = bearings::interpolated(
+        bearings::static_contact,
+        [&](std::size_t i) {
+            return elementary::select(pair, bearings::static_y_pair[i], bearings::static_y_single[i]);
+        },
+        degrees);
+    const double x = elementary::select(groove, 0.6, elementary::select(pair, 1, 0.5));
+    const double y = elementary::select(groove, 0.5, angular_y);
+    return greater(radial, Force(x * radial + y * axial));
 }
 
 inline constexpr Record<&static_equivalent_load> static_equivalent_load_record{

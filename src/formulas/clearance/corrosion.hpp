@@ -74,7 +74,7 @@ inline Outcome<std::tuple<Length, Length>> wall_needed(PressureDifference pressu
     const double d = outside.value();
     const Length for_pressure = Length::from_value(
         pressure.value() * d / (2 * (allowable.value() * joint.value + pressure.value() * coefficient.value())));
-    if (!(for_pressure < outside / 6.0) || pressure.value() > 0.385 * allowable.value() * joint.value)
+    if (!(for_pressure < outside / 6.0) | (pressure.value() > 0.385 * allowable.value() * joint.value))
         return NoValue{
             CUTWATER_NO_ANSWER,
             "pressure",

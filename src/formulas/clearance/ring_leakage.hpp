@@ -26,8 +26,8 @@ struct Gap {
     double friction(double v) const
     {
         const double turning = 7.0 / 8 * rim / (2 * v);
-        return 0.316 / elementary::pow(2 * clearance * v / viscosity, 0.25) *
-               elementary::pow(1 + turning * turning, 0.375);
+        return 0.316 / std::sqrt(std::sqrt(2 * clearance * v / viscosity)) *
+               elementary::positive_pow(1 + turning * turning, 0.375);
     }
     /// Reynolds number of the velocity that the walls feel, on twice the clearance.
     double felt_reynolds(double v) const { return 2 * clearance * std::sqrt(v * v + rim * rim / 4) / viscosity; }

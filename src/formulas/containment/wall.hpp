@@ -80,7 +80,6 @@ inline Outcome<wall::Walls> wall_needed_from_bore(GaugePressure pressure, Length
 {
     const Stress p = pressure.above_zero();
     const Stress strength = stress * quality;
-    if (p > 0.385 * strength) return wall::thin(Length{}, bore, p, strength, allowance, undertolerance);
     const Length corroded_bore = bore + 2.0 * allowance;
     const Length t = p * corroded_bore / (2.0 * (strength - p * (1.0 - y)));
     return wall::thin(t, corroded_bore + 2.0 * t, p, strength, allowance, undertolerance);

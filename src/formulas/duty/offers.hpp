@@ -32,9 +32,9 @@ inline std::tuple<BetterOffer, Money, Money, Money> two_offers(Money purchase_1,
                                                                Money price_per_kWh, Fraction interest, Count years,
                                                                Fraction inflation, Fraction energy_rise, Steps steps)
 {
-    const double factor = money::annuity(inflation.value, interest.value, years);
-    const double energy_factor = money::annuity((1 + inflation.value) * (1 + energy_rise.value) - 1, interest.value,
-                                                years);
+    const double factor = money::annuity(inflation.value, interest.value, years).sum;
+    const double energy_growth = (1 + inflation.value) * (1 + energy_rise.value) - 1;
+    const double energy_factor = money::annuity(energy_growth, interest.value, years).sum;
     steps("F", "present value factor of the yearly upkeep", Ratio(factor), units::number);
     steps("F_e", "present value factor of the energy", Ratio(energy_factor), units::number);
     const auto life = [&](Money purchase, Energy energy, Money upkeep) {

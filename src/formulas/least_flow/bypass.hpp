@@ -85,7 +85,7 @@ inline NoValue too_viscous(double bore_reynolds)
 }
 
 inline bool fits(Length bore, Length pipe) { return bore <= 0.75 * (1 + 1e-9) * pipe; }
-inline bool known(Ratio coefficient) { return coefficient.value() == 0 || coefficient.value() >= 0.5; }
+inline bool known(Ratio coefficient) { return (coefficient.value() == 0) | (coefficient.value() >= 0.5); }
 inline constexpr const char* fits_sentence = "it must not exceed 0.75 of the pipe bore";
 
 inline bool below(AbsolutePressure lower, AbsolutePressure higher) { return lower < higher; }

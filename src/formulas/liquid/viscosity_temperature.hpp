@@ -48,14 +48,66 @@ inline constexpr double most = 2e7;
 
 inline double viscosity_of(double z)
 {
-    // The terms never add up to less than nothing, so that nu is at most z - 0.7.
+    // The terms never add up to less than nothing, so that nu is at most z - 0.7. The standard's own way back is a
+    // start good to a per cent where the liquid is not very thin.
+    const double w = std::max(z - offset, least);
+    const double rough = w - elementary::exp(-0.7487 - w * (3.295 - w * (0.6119 - w * 0.3193)));
     return rising_root(
         [z](double nu) {
             const Z at = z_of(nu);
             return Z{at.value - z, at.slope};
         },
-        least, std::max(z - offset, least));
+        least, w, std::clamp(rough, least, w));
 }
+
+// From here on all terms but the first vanish in rounding, and Z is undone without steps.
+inline constexpr double thick = 3;             // mm2/s
+inline constexpr double z_of_thick = 3.70011;  // Z there, rounded up
+
+inline double thick_z(double nu) { return nu + offset + elementary::exp(terms[0].p - terms[0].q * nu); }
+
+/// By Lambert's function, W(u) = u - u^2 + 3/2 u^3 - 8/3 u^4 + …, whose argument is below 3e-4 here.
+inline double thick_viscosity_of(double z)
+{
+    const double w = z - offset;
+    const double u = terms[0].q * elementary::exp(terms[0].p - terms[0].q * w);
+    return w - u * (1 - u * (1 - u * (1.5 - u * (8.0 / 3)))) / terms[0].q;
+}
+
+struct Point {
+    Temperature temperature;
+    KinematicViscosity viscosity;
+};
+struct Line {
+    double constant, slope, z;
+};
+
+template <class ZOf>
+Line line(const Point& first, const Point& second, Temperature temperature, ZOf z)
+{
+    const auto height = [&](const Point& p) {
+        return elementary::log10(elementary::log10(z(units::mm2s.in(p.viscosity))));
+    };
+    const auto across = [](Temperature t) { return elementary::log10(units::kelvin.in(t)); };
+    const double at_first = height(first);
+    const double slope = (at_first - height(second)) / (across(second.temperature) - across(first.temperature));
+    const double constant = at_first + slope * across(first.temperature);
+    return {constant, slope, elementary::exp10(elementary::exp10(constant - slope * across(temperature)))};
+}
+
+inline bool is_thick(const Point& p) { return units::mm2s.in(p.viscosity) >= thick; }
+
+inline NoValue beyond(Temperature temperature, const char* sentence, double end)
+{
+    return {.status = CUTWATER_NO_ANSWER,
+            .argument = "temperature",
+            .sentence = sentence,
+            .numbers = {number_in(temperature, units::degC), {end, units::mm2s.info->symbol}}};
+}
+inline constexpr const char* too_thin =
+    "temperature_degC is {0}, but there the liquid would be thinner than {1}, where the relation ends";
+inline constexpr const char* too_thick =
+    "temperature_degC is {0}, but there the liquid would be thicker than {1}, where the relation ends";
 
 }  // namespace walther
 
@@ -65,32 +117,19 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
                                                             KinematicViscosity second_viscosity,
                                                             Temperature temperature, Steps steps)
 {
-    const auto height = [](KinematicViscosity nu) {
-        return elementary::log10(elementary::log10(walther::z_of(units::mm2s.in(nu)).value));
-    };
-    const auto across = [](Temperature t) { return elementary::log10(units::kelvin.in(t)); };
-    const double first = height(first_viscosity);
-    const double slope = (first - height(second_viscosity)) / (across(second_temperature) - across(first_temperature));
-    const double constant = first + slope * across(first_temperature);
-    const double z = elementary::exp10(elementary::exp10(constant - slope * across(temperature)));
-    steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(constant), units::number);
-    steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(slope), units::number);
-    steps("Z", "10^(10^(A - B log10 T))", Ratio(z), units::number);
-    if (!(z >= walther::z_of(walther::least).value))
-        return NoValue{
-            .status = CUTWATER_NO_ANSWER,
-            .argument = "temperature",
-            .sentence =
-                "temperature_degC is {0}, but there the liquid would be thinner than {1}, where the relation ends",
-            .numbers = {number_in(temperature, units::degC), {walther::least, units::mm2s.info->symbol}}};
-    if (!(z <= walther::most))
-        return NoValue{
-            .status = CUTWATER_NO_ANSWER,
-            .argument = "temperature",
-            .sentence =
-                "temperature_degC is {0}, but there the liquid would be thicker than {1}, where the relation ends",
-            .numbers = {number_in(temperature, units::degC), {walther::most, units::mm2s.info->symbol}}};
-    return units::mm2s(walther::viscosity_of(z));
+    const walther::Point first{first_temperature, first_viscosity}, second{second_temperature, second_viscosity};
+    walther::Line line = walther::line(first, second, temperature, [](double x) { return walther::thick_z(x); });
+    const bool thick = walther::is_thick(first) & walther::is_thick(second) & (line.z >= walther::z_of_thick);
+    const double nu = walther::thick_viscosity_of(line.z);
+    if (steps.in_rows()) return {units::mm2s(nu), thick & (line.z <= walther::most), NoValue{}, !thick};
+    if (!thick) line = walther::line(first, second, temperature, [](double x) { return walther::z_of(x).value; });
+    steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(line.constant), units::number);
+    steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(line.slope), units::number);
+    steps("Z", "10^(10^(A - B log10 T))", Ratio(line.z), units::number);
+    if (!(line.z >= walther::z_of(walther::least).value))
+        return walther::beyond(temperature, walther::too_thin, walther::least);
+    if (!(line.z <= walther::most)) return walther::beyond(temperature, walther::too_thick, walther::most);
+    return units::mm2s(thick ? nu : walther::viscosity_of(line.z));
 }
 
 inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_temperature>(
@@ -122,7 +161,7 @@ inline constexpr auto viscosity_at_temperature_record = record<&viscosity_at_tem
         "the two points must lie at least 5 K apart"),
     relation<"second_viscosity", "first_temperature", "first_viscosity", "second_temperature">(
         [](KinematicViscosity nu2, Temperature t1, KinematicViscosity nu1, Temperature t2) {
-            return ((t2 > t1) == (nu2 < nu1)) & !(nu1 == nu2);
+            return (((t2 > t1) & (nu2 < nu1)) | ((t2 < t1) & (nu2 > nu1)));
         },
         "the warmer point must have the lower viscosity"));
 

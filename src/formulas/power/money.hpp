@@ -22,12 +22,16 @@ inline constexpr const char* source =
 
 /// Sum of q + q^2 + … + q^years: no difference of near numbers. By doubling the years, at most 63, and the same steps
 /// for any.
-inline double annuity(double growth, double interest, Count years)
+struct Annuity {
+    double sum, last;  // q + … + q^m, and q^m, q the growth over the interest
+};
+
+inline Annuity annuity(double growth, double interest, Count years)
 {
     const double q = (1 + growth) / (1 + interest);
     const auto all = static_cast<std::uint64_t>(static_cast<std::int32_t>(years.value));
-    double power = 1;  // q^m
-    double sum = 0;    // q + … + q^m
+    double power = 1;
+    double sum = 0;
     for (int bit = 5; bit >= 0; --bit) {
         sum += power * sum;
         power *= power;
@@ -35,7 +39,7 @@ inline double annuity(double growth, double interest, Count years)
         power = elementary::select(one_more, power * q, power);
         sum = elementary::select(one_more, sum + power, sum);
     }
-    return sum;
+    return {sum, power};
 }
 
 constexpr auto interest() { return input("interest_rate", "i", units::fraction, rate, "interest a year"); }
@@ -64,7 +68,7 @@ inline constexpr Record<&annual_energy_cost> annual_energy_cost_record{
 
 inline Ratio present_value_factor(Fraction interest, Count years, Fraction inflation)
 {
-    return Ratio(money::annuity(inflation.value, interest.value, years));
+    return Ratio(money::annuity(inflation.value, interest.value, years).sum);
 }
 
 inline constexpr Record<&present_value_factor> present_value_factor_record{
@@ -83,11 +87,9 @@ inline std::tuple<Money, Money> life_cycle_cost(Money purchase, Money installati
                                                 Fraction interest, Count years, Fraction inflation,
                                                 Fraction energy_rise, Steps steps)
 {
-    const double factor = money::annuity(inflation.value, interest.value, years);
+    const auto [factor, end] = money::annuity(inflation.value, interest.value, years);
     const double energy_growth = (1 + inflation.value) * (1 + energy_rise.value) - 1;
-    const double energy_factor = money::annuity(energy_growth, interest.value, years);
-    double end = 1;
-    for (int k = 0; k < static_cast<int>(years.value); ++k) end *= (1 + inflation.value) / (1 + interest.value);
+    const double energy_factor = money::annuity(energy_growth, interest.value, years).sum;
     const double energy_value = energy_factor * energy.value;
     steps("F", "present value factor of the yearly costs", Ratio(factor), units::number);
     steps("F_e", "present value factor of the energy", Ratio(energy_factor), units::number);

@@ -32,10 +32,13 @@ inline LeastClass motor_class_required_eu(Power rated_power, Count poles, MotorK
 {
     const double kw = units::kW.in(rated_power);
     const bool later = step == LawStep::july_2023;
-    if (kind == MotorKind::ex_eb || kind == MotorKind::single_phase) return later ? LeastClass::ie2 : LeastClass::none;
-    if (kw < 0.75) return LeastClass::ie2;
-    const bool middle = kw >= 75 && kw <= 200 && poles.value <= 6;
-    return later && middle && kind == MotorKind::three_phase ? LeastClass::ie4 : LeastClass::ie3;
+    const bool apart = (kind == MotorKind::ex_eb) | (kind == MotorKind::single_phase);
+    const bool middle = (kw >= 75) & (kw <= 200) & (poles.value <= 6);
+    const bool highest = later & middle & (kind == MotorKind::three_phase);
+    return apart       ? (later ? LeastClass::ie2 : LeastClass::none)
+           : kw < 0.75 ? LeastClass::ie2
+           : highest   ? LeastClass::ie4
+                       : LeastClass::ie3;
 }
 
 inline constexpr auto motor_class_required_eu_record = record<&motor_class_required_eu>(

@@ -54,16 +54,10 @@ inline const Constants& constants(Glycol glycol) { return table[static_cast<int>
 
 inline double polynomial(const Coefficients& c, double x, double y)
 {
-    constexpr int powers_of_y[] = {4, 4, 4, 3, 2, 1};
-    double sum = 0;
-    double x_power = 1;
-    int next = 0;
-    for (const int count : powers_of_y) {
-        double y_power = 1;
-        for (int j = 0; j < count; ++j, y_power *= y) sum += c[next++] * x_power * y_power;
-        x_power *= x;
-    }
-    return sum;
+    const auto cubic = [&](int i) { return c[i] + y * (c[i + 1] + y * (c[i + 2] + y * c[i + 3])); };
+    const double square = c[12] + y * (c[13] + y * c[14]);
+    const double linear = c[15] + y * c[16];
+    return cubic(0) + x * (cubic(4) + x * (cubic(8) + x * (square + x * (linear + x * c[17]))));
 }
 
 /// Melinder's terms in t are nearly nothing here; they are taken at t_m, as the library read does.
@@ -79,7 +73,7 @@ inline double property(const Constants& of, const Coefficients& c, double share,
 
 inline bool liquid(const Constants& of, double share, double celsius) { return celsius >= freezing_celsius(of, share); }
 
-[[gnu::cold]] inline NoValue frozen(const Constants& of, Fraction share, Temperature t)
+inline NoValue frozen(const Constants& of, Fraction share, Temperature t)
 {
     return {CUTWATER_OUT_OF_INTERVAL,
             "temperature",
@@ -132,8 +126,9 @@ inline Outcome<Density> glycol_density(Glycol glycol, Fraction mass_fraction, Te
 {
     const glycols::Constants& of = glycols::constants(glycol);
     const double t = units::degC.in(temperature);
-    if (!glycols::liquid(of, mass_fraction.value, t)) return glycols::frozen(of, mass_fraction, temperature);
-    return glycols::property(of, of.density, mass_fraction.value, t) * units::kgm3;
+    const bool liquid = glycols::liquid(of, mass_fraction.value, t);
+    return {glycols::property(of, of.density, mass_fraction.value, t) * units::kgm3, liquid,
+            liquid ? NoValue{} : glycols::frozen(of, mass_fraction, temperature)};
 }
 
 inline constexpr Record<&glycol_density> glycol_density_record{
@@ -152,8 +147,9 @@ inline Outcome<DynamicViscosity> glycol_dynamic_viscosity(Glycol glycol, Fractio
 {
     const glycols::Constants& of = glycols::constants(glycol);
     const double t = units::degC.in(temperature);
-    if (!glycols::liquid(of, mass_fraction.value, t)) return glycols::frozen(of, mass_fraction, temperature);
-    return elementary::exp(glycols::property(of, of.viscosity, mass_fraction.value, t)) * units::mPas;
+    const bool liquid = glycols::liquid(of, mass_fraction.value, t);
+    return {elementary::exp(glycols::property(of, of.viscosity, mass_fraction.value, t)) * units::mPas, liquid,
+            liquid ? NoValue{} : glycols::frozen(of, mass_fraction, temperature)};
 }
 
 inline constexpr Record<&glycol_dynamic_viscosity> glycol_dynamic_viscosity_record{
@@ -171,8 +167,9 @@ inline Outcome<SpecificHeat> glycol_specific_heat(Glycol glycol, Fraction mass_f
 {
     const glycols::Constants& of = glycols::constants(glycol);
     const double t = units::degC.in(temperature);
-    if (!glycols::liquid(of, mass_fraction.value, t)) return glycols::frozen(of, mass_fraction, temperature);
-    return 1e-3 * glycols::property(of, of.specific_heat, mass_fraction.value, t) * units::kJkgK;
+    const bool liquid = glycols::liquid(of, mass_fraction.value, t);
+    return {1e-3 * glycols::property(of, of.specific_heat, mass_fraction.value, t) * units::kJkgK, liquid,
+            liquid ? NoValue{} : glycols::frozen(of, mass_fraction, temperature)};
 }
 
 inline constexpr Record<&glycol_specific_heat> glycol_specific_heat_record{

@@ -97,12 +97,12 @@ inline double celsius(Temperature t) { return units::degC.in(t); }
 inline bool holds(const Fitted& range, double celsius, double share)
 {
     constexpr double rounding = 1e-9;  // a limit that went through kelvins and back is still the limit
-    return celsius >= range.coldest - rounding && celsius <= range.warmest + rounding &&
-           share <= range.strongest + rounding;
+    return (celsius >= range.coldest - rounding) & (celsius <= range.warmest + rounding) &
+           (share <= range.strongest + rounding);
 }
 
 /// Refuses what lies outside the measurements behind the correlation.
-[[gnu::cold]] inline NoValue outside(const Fitted& range, Temperature t, Fraction share)
+inline NoValue outside(const Fitted& range, Temperature t, Fraction share)
 {
     if (share.value > range.strongest)
         return {CUTWATER_OUT_OF_INTERVAL,
@@ -127,9 +127,8 @@ inline double water_density(double t)
 /// In kg/m3; w the solute's share by mass.
 inline double density(const double (&c)[5], double t, double w)
 {
-    if (w == 0) return water_density(t);
     const double apparent = (c[0] * w + c[1]) * elementary::exp(1e-6 * (t + c[4]) * (t + c[4])) / (w + c[2] + c[3] * t);
-    return 1 / ((1 - w) / water_density(t) + w / apparent);
+    return elementary::select(w == 0, water_density(t), 1 / ((1 - w) / water_density(t) + w / apparent));
 }
 
 inline double water_viscosity(double t) { return (t + 246) / ((0.05594 * t + 5.2842) * t + 137.37); }
@@ -138,11 +137,10 @@ inline double water_viscosity(double t) { return (t + 246) / ((0.05594 * t + 5.2
 inline double viscosity(const double (&v)[6], double t, double w)
 {
     const double of_water = elementary::log(water_viscosity(t));
-    if (w == 0) return water_viscosity(t);
     const double sound = std::max(w, 1e-3);
     const double of_solute = (v[0] * elementary::positive_pow(sound, v[1]) + v[2]) / (v[3] * t + 1) -
                              elementary::log(v[4] * elementary::positive_pow(sound, v[5]) + 1);
-    return elementary::exp((1 - w) * of_water + w * of_solute);
+    return elementary::select(w == 0, water_viscosity(t), elementary::exp((1 - w) * of_water + w * of_solute));
 }
 
 constexpr auto solute() { return choice<Solute>("solute", "solute", "what is dissolved in the water"); }
@@ -173,9 +171,9 @@ inline Outcome<Density> solution_density(Solute solute, Fraction mass_fraction, 
 {
     const solutions::Constants& c = solutions::constants(solute);
     const double t = solutions::celsius(temperature);
-    if (!solutions::holds(c.density_range, t, mass_fraction.value))
-        return solutions::outside(c.density_range, temperature, mass_fraction);
-    return solutions::density(c.density, t, mass_fraction.value) * units::kgm3;
+    const bool holds = solutions::holds(c.density_range, t, mass_fraction.value);
+    return {solutions::density(c.density, t, mass_fraction.value) * units::kgm3, holds,
+            holds ? NoValue{} : solutions::outside(c.density_range, temperature, mass_fraction)};
 }
 
 inline constexpr Record<&solution_density> solution_density_record{
@@ -205,9 +203,9 @@ inline Outcome<DynamicViscosity> solution_dynamic_viscosity(Solute solute, Fract
 {
     const solutions::Constants& c = solutions::constants(solute);
     const double t = solutions::celsius(temperature);
-    if (!solutions::holds(c.viscosity_range, t, mass_fraction.value))
-        return solutions::outside(c.viscosity_range, temperature, mass_fraction);
-    return solutions::viscosity(c.viscosity, t, mass_fraction.value) * units::mPas;
+    const bool holds = solutions::holds(c.viscosity_range, t, mass_fraction.value);
+    return {solutions::viscosity(c.viscosity, t, mass_fraction.value) * units::mPas, holds,
+            holds ? NoValue{} : solutions::outside(c.viscosity_range, temperature, mass_fraction)};
 }
 
 inline constexpr Record<&solution_dynamic_viscosity> solution_dynamic_viscosity_record{

@@ -117,7 +117,7 @@ inline constexpr auto balance_hole_pressure_record = record<&balance_hole_pressu
      .example = {"3, 100, 0.4, 8, 5", "0.17647", "hand calculation: areas 251.33 and 62.83 mm2, 3/17"}},
     relation<"hole_diameter", "diametral_clearance", "holes">(
         [](Length hole, Length clearance, Count holes) {
-            return (hole > Length{} && holes.value > 0) || clearance > Length{};
+            return ((hole > Length{}) & (holes.value > 0)) | (clearance > Length{});
         },
         "there must be holes or a clearance: with neither the pressure is not determined"));
 

@@ -41,14 +41,12 @@ inline Ratio radial_thrust_coefficient(Casing casing, Flow flow, Flow best, Rati
                                        Ratio least, Steps steps)
 {
     const double q = flow / best;
-    double shape = 1;
-    if (casing == Casing::single_volute) {
-        const double x = rotor::radial_exponent(n_s);
-        shape = std::abs(1 - elementary::pow(q, x));
-        steps("x", "0.7 + 2.6 (51.645 n_s - 500)/3000", Ratio(x), units::number);
-    } else if (casing == Casing::concentric)
-        shape = q;
-    return std::max(reference * shape, least);
+    const bool single = casing == Casing::single_volute;
+    const double x = rotor::radial_exponent(n_s);
+    if (single) steps("x", "0.7 + 2.6 (51.645 n_s - 500)/3000", Ratio(x), units::number);
+    const double otherwise = elementary::select(casing == Casing::concentric, q, 1);
+    const double shape = elementary::select(single, std::abs(1 - elementary::positive_pow(q, x)), otherwise);
+    return greater(Ratio(reference * shape), least);
 }
 
 inline constexpr auto radial_thrust_coefficient_record = record<&radial_thrust_coefficient>(

@@ -88,7 +88,7 @@ inline constexpr Record<&shaft_combined_stress> shaft_combined_stress_record{
 
 inline Stress shaft_endurance_limit(Stress ultimate, Fraction surface, Fraction size, Fraction other)
 {
-    const Stress smooth = std::min(0.5 * ultimate, units::MPa(700));
+    const Stress smooth = lesser(Stress(0.5 * ultimate), units::MPa(700));
     return surface.value * size.value * other.value * smooth;
 }
 

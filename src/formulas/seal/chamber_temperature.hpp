@@ -167,14 +167,14 @@ inline Outcome<std::tuple<Flow, FlushNeed, Power>> seal_flush_needed(Power face_
 {
     const ThermalConductance by_pump = seal::carried(exchange, density, specific_heat) + soak;
     const Power left = face_heat + stirring + by_pump * (pump - allowed) + cooling * (cooling_temperature - allowed);
-    if (!(left.value() > 0)) return std::tuple(Flow{}, FlushNeed::none, Power{});
-    if (!(flush_temperature < allowed))
+    const bool flows = left.value() > 0;
+    if (flows & !(flush_temperature < allowed))
         return NoValue{CUTWATER_NO_ANSWER,
                        "flush_temperature",
                        "a flush of {0} cannot hold the chamber at {1}; it must be colder",
                        {number_in(flush_temperature, units::degC), number_in(allowed, units::degC)}};
-    return std::tuple(seal_flush_flow(left, allowed - flush_temperature, density, specific_heat), FlushNeed::flush,
-                      left);
+    return std::tuple(either(flows, seal_flush_flow(left, allowed - flush_temperature, density, specific_heat), Flow{}),
+                      flows ? FlushNeed::flush : FlushNeed::none, either(flows, left, Power{}));
 }
 
 inline constexpr auto seal_flush_needed_record = record<&seal_flush_needed>(

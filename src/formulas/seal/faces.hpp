@@ -78,9 +78,9 @@ inline constexpr auto seal_balance_ratio_record = record<&seal_balance_ratio>(
      .example = {"61.6, 48.9, 52.4", "0.747355", "ISO 21049 annex F, example (from memory of it)"}},
     relation<"face_inner_diameter", "face_outer_diameter">(&seal::less, seal::wider),
     relation<"balance_diameter", "face_outer_diameter", "pressure_side">(
-        [](Length b, Length o, PressureSide side) { return side == PressureSide::inside || b < o; }, seal::wider),
+        [](Length b, Length o, PressureSide side) { return (side == PressureSide::inside) | (b < o); }, seal::wider),
     relation<"balance_diameter", "face_inner_diameter", "pressure_side">(
-        [](Length b, Length i, PressureSide side) { return side == PressureSide::outside || b > i; },
+        [](Length b, Length i, PressureSide side) { return (side == PressureSide::outside) | (b > i); },
         "under pressure from inside it must exceed the inner diameter of the faces"));
 
 inline Velocity seal_face_speed(Length outer, Length inner, RotationalSpeed speed)

@@ -96,7 +96,7 @@ inline std::tuple<Ratio, Torque> magnetic_coupling_margin(Torque available, Powe
                                                           Torque start)
 {
     const Torque running = greatest_power / speed.angular();
-    return {available / std::max(running, start), running};
+    return {available / greater(running, start), running};
 }
 
 inline constexpr Record<&magnetic_coupling_margin> magnetic_coupling_margin_record{

@@ -54,6 +54,7 @@ inline constexpr auto flow_at_speed_record = record<&flow_at_speed>(
      .equation = "Q' = Q n'/n",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
+     .sound_within_intervals = true,
      .example = {"100, 2900, 1450", "50", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
@@ -75,6 +76,7 @@ inline constexpr auto head_at_speed_record = record<&head_at_speed>(
      .equation = "H' = H (n'/n)^2",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
+     .sound_within_intervals = true,
      .example = {"100, 2900, 1450", "25", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
@@ -98,6 +100,7 @@ inline constexpr auto power_at_speed_record = record<&power_at_speed>(
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range,
                   "The losses of bearings and seals do not fall with the cube of the speed: at low speed the true "
                   "power is higher."},
+     .sound_within_intervals = true,
      .example = {"100, 2900, 1450", "12.5", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
@@ -141,10 +144,11 @@ inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>(
                   "lower at part load than near best efficiency.",
                   caution::affinity, affinity::speeding_up, affinity::standard_range, caution::npsh_margin},
      .given_once = {"speed", "exponent"},
+     .sound_within_intervals = true,
      .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); }, affinity::ratio_limits),
-    relation<"exponent">([](Ratio x) { return x.value() == 0 || x.value() >= 1; },
+    relation<"exponent">([](Ratio x) { return (x.value() == 0) | (x.value() >= 1); },
                          "it must be 0, for the cautious one, or from 1 to 2"));
 
 }  // namespace cutwater::formulas

@@ -37,7 +37,7 @@ inline bool near(double x, double nominal) { return std::abs(x - nominal) <= 1e-
 inline bool fast(RotationalSpeed speed) { return near(units::rpm.in(speed), 2900); }
 inline bool end_suction(WaterPump type)
 {
-    return type == WaterPump::esob || type == WaterPump::escc || type == WaterPump::escci;
+    return (type == WaterPump::esob) | (type == WaterPump::escc) | (type == WaterPump::escci);
 }
 
 /// The specific speed has m3/s in it, the logarithm of the flow m3/h.
@@ -46,37 +46,41 @@ inline Fraction best_efficiency(Flow flow, Head head, RotationalSpeed speed, Wat
     const double x = elementary::log(shape::metric(speed, flow, head, {1}, stages));
     const double y = elementary::log(units::m3h.in(flow));
     const Constants& of_type = constants[static_cast<int>(type)];
-    const double c = (fast(speed) ? of_type.at_2900 : of_type.at_1450)[index.value() > 0.25];
+    const auto by_index = [&](const double(&two)[2]) {
+        return elementary::select(index.value() > 0.25, two[1], two[0]);
+    };
+    const double c = elementary::select(fast(speed), by_index(of_type.at_2900), by_index(of_type.at_1450));
     return {(88.59 * x + 13.46 * y - 11.48 * x * x - 0.85 * y * y - 0.38 * x * y - c) / 100};
 }
 
 inline constexpr auto speed_is_nominal = relation<"nominal_speed">(
-    [](RotationalSpeed n) { return near(units::rpm.in(n), 1450) || fast(n); },
+    [](RotationalSpeed n) { return near(units::rpm.in(n), 1450) | fast(n); },
     "the regulation knows the nominal speeds 1450 and 2900 1/min only");
 inline constexpr auto speed_suits_type = relation<"nominal_speed", "pump_type">(
-    [](RotationalSpeed n, WaterPump type) { return end_suction(type) || fast(n); },
+    [](RotationalSpeed n, WaterPump type) { return end_suction(type) | fast(n); },
     "MS-V and MSS pumps are judged at 2900 1/min only");
 inline constexpr auto index_is_listed = relation<"minimum_efficiency_index">(
-    [](Ratio index) { return near(index.value(), 0.1) || near(index.value(), 0.4); },
+    [](Ratio index) { return near(index.value(), 0.1) | near(index.value(), 0.4); },
     "the regulation gives constants for an index of 0.1 and 0.4 only");
 inline constexpr auto stages_suit_type = relation<"stages", "pump_type">(
-    [](Count z, WaterPump type) { return !end_suction(type) || z.value == 1; },
+    [](Count z, WaterPump type) { return !end_suction(type) | (z.value == 1); },
     "end suction pumps have one stage in the regulation");
 inline constexpr auto flow_in_scope = relation<"flow", "pump_type">(
     [](Flow q, WaterPump type) {
         const double m3h = units::m3h.in(q);
-        return end_suction(type) ? m3h >= 6 * (1 - 1e-12) : type != WaterPump::ms_v || m3h <= 100 * (1 + 1e-12);
+        return (!end_suction(type) | (m3h >= 6 * (1 - 1e-12))) &
+               ((type != WaterPump::ms_v) | (m3h <= 100 * (1 + 1e-12)));
     },
     "the regulation covers end suction pumps from 6 m3/h and MS-V pumps up to 100 m3/h");
 inline constexpr auto head_in_scope = relation<"head", "nominal_speed", "pump_type">(
     [](Head h, RotationalSpeed n, WaterPump type) {
-        return !end_suction(type) || units::metre.in(h) <= (fast(n) ? 140 : 90);
+        return !end_suction(type) | (units::metre.in(h) <= elementary::select(fast(n), 140, 90));
     },
     "the regulation covers end suction pumps up to 90 m at 1450 1/min and 140 m at 2900 1/min");
 inline constexpr auto shape_in_scope = relation<"head", "flow", "nominal_speed", "pump_type", "stages">(
     [](Head h, Flow q, RotationalSpeed n, WaterPump type, Count z) {
         const double shape_number = shape::metric(n, q, h, {1}, z);
-        return !end_suction(type) || (shape_number >= 6 && shape_number <= 80);
+        return !end_suction(type) | ((shape_number >= 6) & (shape_number <= 80));
     },
     "the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)");
 inline constexpr auto result_is_sensible =
@@ -96,7 +100,7 @@ inline std::tuple<Fraction, Fraction, Fraction> minimum_efficiency_eu(Flow flow,
     const Fraction best = eu_547::best_efficiency(flow, head, speed, type, index, stages);
     steps("n_s", "n sqrt(Q)/(H/z)^(3/4)", SpecificSpeed{shape::metric(speed, flow, head, {1}, stages)},
           units::specific_speed);
-    return {best, {0.947 * best.value}, {0.985 * best.value}};
+    return {Fraction{best.value}, {0.947 * best.value}, {0.985 * best.value}};
 }
 
 inline constexpr auto minimum_efficiency_eu_record = record<&minimum_efficiency_eu>(
@@ -131,6 +135,7 @@ inline constexpr auto minimum_efficiency_eu_record = record<&minimum_efficiency_
      .cautions = {"No legal finding. Further limits of scope: 16 bar and 150 kW for end suction, 25 bar for MS-V, 4 "
                   "and 6 in and 90 degC for MSS, clean water of -10 to 120 degC; check the "
                   "regulation in force and its exceptions."},
+     .sound_within_intervals = true,
      .example = {R"(100, 32, 1450, "ESOB", 0.4, 1)", "0.70939, 0.67179, 0.69875",
                  "hand calculation: n_s = 17.96, C = 128.07"}},
     eu_547::speed_is_nominal, eu_547::speed_suits_type, eu_547::index_is_listed, eu_547::stages_suit_type,
@@ -185,7 +190,7 @@ inline constexpr auto attainable_efficiency_record = record<&attainable_efficien
     relation<"head", "flow", "speed">(
         [](Head head, Flow flow, RotationalSpeed speed) {
             const double shape_number = attainable::shape_of(flow, head, speed);
-            return shape_number >= 7 && shape_number <= 100;
+            return (shape_number >= 7) & (shape_number <= 100);
         },
         "the correlation is used here for specific speeds of 7 to 100 (1/min, m3/s, m) only"));
 

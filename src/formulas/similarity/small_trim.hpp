@@ -97,7 +97,7 @@ inline constexpr auto npsh3_at_trim_record = record<&npsh3_at_trim>(
     relation<"least_diameter", "greatest_diameter">([](Length least, Length greatest) { return least < greatest; },
                                                     "it must be less than the greatest diameter"),
     relation<"trimmed_diameter", "least_diameter", "greatest_diameter">(
-        [](Length t, Length least, Length greatest) { return t >= least && t <= greatest; },
+        [](Length t, Length least, Length greatest) { return (t >= least) & (t <= greatest); },
         "it must lie between the two diameters for which NPSH3 is known: nothing is told beyond them"));
 
 }  // namespace cutwater::formulas

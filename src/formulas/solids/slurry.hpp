@@ -118,6 +118,7 @@ inline constexpr auto slurry_head_ratio_record = record<&slurry_head_ratio>(
      .equation = solids::equation,
      .source = solids::source,
      .cautions = {solids::scatter, solids::size_of_pump, caution::guide_only},
+     .sound_within_intervals = true,
      .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
     solids::size_in_cave, solids::size_in_tests, solids::tested);
 
@@ -137,6 +138,7 @@ inline constexpr auto slurry_efficiency_ratio_record = record<&slurry_efficiency
      .equation = solids::equation,
      .source = solids::source,
      .cautions = {solids::scatter, solids::size_of_pump, solids::efficiency_apart, caution::guide_only},
+     .sound_within_intervals = true,
      .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
     solids::size_in_cave, solids::size_in_tests, solids::tested);
 

@@ -27,7 +27,7 @@ inline std::tuple<Length, Length, Length> self_priming_lift(AbsolutePressure sur
 {
     const auto specific_weight = density * standard_gravity;
     const Length by_vacuum = vacuum / specific_weight, by_vapour = (surface - vapour) / specific_weight;
-    return {std::min(by_vacuum, by_vapour) - margin, by_vacuum, by_vapour};
+    return {lesser(by_vacuum, by_vapour) - margin, by_vacuum, by_vapour};
 }
 
 inline constexpr auto self_priming_lift_record = record<&self_priming_lift>(

@@ -138,7 +138,7 @@ inline constexpr Record<&surface_temperature_allowed> surface_temperature_allowe
 
 inline Temperature surface_temperature_allowed_dust(Temperature cloud, Temperature layer)
 {
-    return std::min(units::degC(2.0 / 3.0 * units::degC.in(cloud)), layer - TemperatureDifference::from_value(75));
+    return lesser(units::degC(2.0 / 3.0 * units::degC.in(cloud)), layer - TemperatureDifference::from_value(75));
 }
 
 inline constexpr Record<&surface_temperature_allowed_dust> surface_temperature_allowed_dust_record{

@@ -56,6 +56,7 @@ inline constexpr auto viscous_performance_record = record<&viscous_performance>(
                   "NPSH on the viscous liquid."},
      .given_once = {"best_efficiency_flow", "best_efficiency_head", "best_efficiency", "speed", "viscosity", "density",
                     "water_viscosity"},
+     .sound_within_intervals = true,
      .example = {"110, 77, 0.68, 110, 77, 0.68, 2950, 120, 900", "103.2, 72.2, 0.502, 36.4",
                  "the standard's first example"}},
     relation<"speed", "best_efficiency_flow", "best_efficiency_head">(
@@ -106,6 +107,7 @@ inline constexpr auto water_equivalent_duty_record = record<&water_equivalent_du
      .cautions = {"A first choice only: check the pump found with viscous_performance at its own best efficiency point "
                   "and speed.",
                   caution::viscous_method, viscous::tested_range, viscous::metric_constant},
+     .sound_within_intervals = true,
      .example = {"100, 70, 120", "107.1, 74.9", "the standard's second example"}},
     relation<"viscosity", "flow", "head">(
         [](KinematicViscosity nu, Flow flow, Head head) {

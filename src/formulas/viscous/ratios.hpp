@@ -141,6 +141,7 @@ inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficien
                "B > 1 checked against "
                "its worked examples, the branch for B up to 1 not)",
      .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
+     .sound_within_intervals = true,
      .example = {"5.52, 0.68, 120", "0.738", "the standard's first example"}},
     relation<"viscosity", "water_viscosity">(
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; }, viscous::thinner_than_water),
