@@ -4,6 +4,11 @@
 #include "formulas/bearings/running.hpp"
 #include "formulas/liquid/viscosity_temperature.hpp"
 
+#include <boost/math/tools/toms748_solve.hpp>
+
+#include <cmath>
+#include <cstdint>
+
 namespace cutwater::formulas {
 
 inline Outcome<std::tuple<Temperature, KinematicViscosity, Power>> bearing_temperature(
@@ -25,7 +30,7 @@ inline Outcome<std::tuple<Temperature, KinematicViscosity, Power>> bearing_tempe
     const double conductance = transfer.value() * area.value();
 
     // Friction falls as the oil warms and the heat given off rises: they meet once.
-    double low = units::degC.in(ambient) + std::min(0.0, other_heat.value()) / conductance, high = 200;
+    const double low = units::degC.in(ambient) + std::min(0.0, other_heat.value()) / conductance, high = 200;
     const auto at_low = at(units::degC(low));
     if (!at_low)
         return NoValue{CUTWATER_NO_ANSWER, "ambient", "at {0} the oil's viscosity line has ended", {{low, "degC"}}};
@@ -35,13 +40,16 @@ inline Outcome<std::tuple<Temperature, KinematicViscosity, Power>> bearing_tempe
                        "heat_transfer",
                        "the housing would be hotter than {0}: it cannot give off the friction heat",
                        {{high, "degC"}}};
-    for (int round = 0; round < 60; ++round) {
-        const double middle = 0.5 * (low + high);
-        const auto state = at(units::degC(middle));
-        if (!state) return state.why();
-        (state->heat > conductance * (middle - units::degC.in(ambient)) ? low : high) = middle;
-    }
-    const Temperature found = units::degC(0.5 * (low + high));
+    const auto surplus = [&](double celsius) {
+        const auto state = at(units::degC(celsius));
+        return (state ? state->heat : 0) - conductance * (celsius - units::degC.in(ambient));
+    };
+    using namespace boost::math::policies;
+    using Quiet = policy<domain_error<ignore_error>, evaluation_error<ignore_error>>;
+    std::uintmax_t most = 200;
+    const auto [below, above] = boost::math::tools::toms748_solve(
+        surplus, low, high, surplus(low), surplus(high), boost::math::tools::eps_tolerance<double>(52), most, Quiet());
+    const Temperature found = units::degC(std::abs(surplus(below)) <= std::abs(surplus(above)) ? below : above);
     const auto state = at(found);
     if (!state) return state.why();
     return std::tuple(found, state->viscosity, Power::from_value(state->heat));

@@ -121,7 +121,8 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
     walther::Line line = walther::line(first, second, temperature, [](double x) { return walther::thick_z(x); });
     const bool thick = walther::is_thick(first) & walther::is_thick(second) & (line.z >= walther::z_of_thick);
     const double nu = walther::thick_viscosity_of(line.z);
-    if (steps.in_rows()) return {units::mm2s(nu), thick & (line.z <= walther::most), NoValue{}, !thick};
+    const bool holds = thick & (line.z <= walther::most);
+    if (steps.in_rows()) return {units::mm2s(nu), holds, NoValue{}, !thick};
     if (!thick) line = walther::line(first, second, temperature, [](double x) { return walther::z_of(x).value; });
     steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(line.constant), units::number);
     steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(line.slope), units::number);

@@ -12,8 +12,9 @@ namespace cutwater::formulas {
 inline Head hazen_williams_head(Flow flow, Length bore, Length length, Ratio roughness_coefficient, Steps steps)
 {
     steps("v", "Q/(pi/4 d^2)", pipe_velocity(flow, bore), units::ms);
-    return 10.666829500036352 * length * elementary::pow(units::m3s.in(flow) / roughness_coefficient.value(), 1.852) /
-           elementary::pow(units::metre.in(bore), 4.871);
+    return 10.666829500036352 * length *
+           elementary::positive_pow(units::m3s.in(flow) / roughness_coefficient.value(), 1.852) /
+           elementary::positive_pow(units::metre.in(bore), 4.871);
 }
 
 inline constexpr auto hazen_williams_head_record = record<&hazen_williams_head>(

@@ -6,7 +6,10 @@
 #include "catalogue/record.hpp"
 #include "formulas/limits.hpp"
 
+#include <array>
 #include <cmath>
+#include <cstddef>
+#include <cstdint>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -106,11 +109,18 @@ inline constexpr Size sizes[] = {
     {1200, 1219, {0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 9.53, 12.7, 0, 0, 0, 0, 0}},
 };
 
-inline const Size* find(Count dn)
+/// Where each nominal size stands among them, -1: nowhere. Looked up and not searched for, as rows of an array can be.
+inline constexpr auto places = [] {
+    std::array<std::int32_t, 1201> made{};
+    made.fill(-1);
+    std::int32_t place = 0;
+    for (const Size& size : sizes) made[static_cast<std::size_t>(size.dn)] = place++;
+    return made;
+}();
+
+inline std::int32_t place_of(Count dn)
 {
-    for (const Size& size : sizes)
-        if (size.dn == static_cast<int>(dn.value)) return &size;
-    return nullptr;
+    return places[static_cast<std::size_t>(static_cast<std::int32_t>(dn.value))];  // up to 1200 by the record
 }
 
 inline NoValue no_such_size(Count dn)
@@ -130,15 +140,16 @@ inline double inches(Count dn) { return std::floor(4 * dn.value / 25) / 4; }
 
 inline Outcome<std::tuple<Length, Length, Length>> nominal_pipe_bore(Count nominal_diameter, PipeSchedule schedule)
 {
-    const nominal::Size* size = nominal::find(nominal_diameter);
-    if (!size) return nominal::no_such_size(nominal_diameter);
-    const double wall = size->wall[static_cast<int>(schedule)];
+    const std::int32_t place = nominal::place_of(nominal_diameter);
+    if (place < 0) return nominal::no_such_size(nominal_diameter);
+    const nominal::Size& size = nominal::sizes[place];
+    const double wall = size.wall[static_cast<int>(schedule)];
     if (wall == 0)
         return NoValue{CUTWATER_NO_ANSWER,
                        "schedule",
                        "the standard has no wall of that schedule for DN {0}",
                        {{nominal_diameter.value, ""}}};
-    return std::tuple(units::mm(size->outside - 2 * wall), units::mm(size->outside), units::mm(wall));
+    return std::tuple(units::mm(size.outside - 2 * wall), units::mm(size.outside), units::mm(wall));
 }
 
 inline constexpr Record<&nominal_pipe_bore> nominal_pipe_bore_record{

@@ -74,7 +74,7 @@ struct Sphere {
     {
         const double archimedes = acceleration * size * size * size * liquid * std::abs(density - liquid) /
                                   (viscosity * viscosity);
-        return archimedes > 0 ? solids::terminal_reynolds(archimedes) : 0;
+        return elementary::select(archimedes > 0, solids::terminal_reynolds(archimedes), 0);
     }
     double velocity(double re) const { return re * viscosity / (liquid * size); }
 };
@@ -141,17 +141,13 @@ inline Outcome<std::tuple<ChamberFate, Velocity, Velocity, Ratio>> seal_chamber_
     if (!(re <= seal::greatest_reynolds)) return seal::too_fast(size, re);
     const double radial = sphere.velocity(re);
     const bool out = particle > liquid;
-    const double along = out ? std::copysign(sphere.velocity(sphere.reynolds(acceleration * std::abs(sine))), sine) : 0;
-    ChamberFate fate = ChamberFate::drifts;
-    if (radial > 0 && !out) fate = ChamberFate::at_faces;
-    if (radial > 0 && out) {
-        if (along > inward.value())
-            fate = ChamberFate::clears;
-        else if (inward.value() > 0)
-            fate = ChamberFate::carried_in;
-        else
-            fate = along < 0 ? ChamberFate::trapped : ChamberFate::held;
-    }
+    const double down_the_wall = sphere.velocity(sphere.reynolds(acceleration * std::abs(sine)));
+    const double along = elementary::select(out, std::copysign(down_the_wall, sine), 0);
+    const ChamberFate at_the_wall = along > inward.value() ? ChamberFate::clears
+                                    : inward.value() > 0   ? ChamberFate::carried_in
+                                    : along < 0            ? ChamberFate::trapped
+                                                           : ChamberFate::held;
+    const ChamberFate fate = !(radial > 0) ? ChamberFate::drifts : out ? at_the_wall : ChamberFate::at_faces;
     return std::tuple(fate, Velocity::from_value(out ? radial : -radial), Velocity::from_value(along), Ratio(slope));
 }
 

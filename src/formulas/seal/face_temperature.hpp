@@ -50,7 +50,7 @@ inline Outcome<std::tuple<HeatTransfer, Ratio, Ratio>> rotating_ring_film_coeffi
                        "speed",
                        "the ring's Reynolds number would be {0}; the correlation is used here from 1000 to 5000000",
                        {{re, ""}}};
-    const double nu = 0.133 * elementary::pow(re, 2.0 / 3) * elementary::cbrt(prandtl.value());
+    const double nu = 0.133 * elementary::cbrt(re * re) * elementary::cbrt(prandtl.value());
     return std::tuple(HeatTransfer(nu * conductivity / diameter), Ratio(re), Ratio(nu));
 }
 

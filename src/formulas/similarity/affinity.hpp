@@ -3,6 +3,7 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/as_given.hpp"
 #include "catalogue/record.hpp"
 #include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
@@ -39,7 +40,7 @@ constexpr auto new_speed() { return input("new_speed", "n'", units::rpm, limits:
 
 }  // namespace affinity
 
-inline Flow flow_at_speed(Flow flow, RotationalSpeed speed, RotationalSpeed new_speed)
+inline AsGiven<Flow> flow_at_speed(AsGiven<Flow> flow, RotationalSpeed speed, RotationalSpeed new_speed)
 {
     return flow * (new_speed / speed);
 }
@@ -48,9 +49,9 @@ inline constexpr auto flow_at_speed_record = record<&flow_at_speed>(
     {.name = "flow_at_speed",
      .meaning = "Flow of a point of a pump's curve at another speed",
      .also = "affinity laws|variable speed|VFD|slow it down",
-     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the known speed"), affinity::speed(),
+     .inputs = {as_given(input("flow", "Q", units::m3h, from(0), "flow at the known speed")), affinity::speed(),
                 affinity::new_speed()},
-     .results = {output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point")},
+     .results = {as_given(output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point"))},
      .equation = "Q' = Q n'/n",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
@@ -82,7 +83,7 @@ inline constexpr auto head_at_speed_record = record<&head_at_speed>(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
         affinity::ratio_limits));
 
-inline Power power_at_speed(Power power, RotationalSpeed speed, RotationalSpeed new_speed)
+inline AsGiven<Power> power_at_speed(AsGiven<Power> power, RotationalSpeed speed, RotationalSpeed new_speed)
 {
     const Ratio ratio = new_speed / speed;
     return power * ratio * ratio * ratio;
@@ -92,9 +93,9 @@ inline constexpr auto power_at_speed_record = record<&power_at_speed>(
     {.name = "power_at_speed",
      .meaning = "Power of a point of a pump's curve at another speed, its efficiency taken as unchanged",
      .also = "affinity laws|cube law|variable speed|VFD|BHP at another speed",
-     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the known speed"), affinity::speed(),
-                affinity::new_speed()},
-     .results = {output("power_at_new_speed", "P'", units::kW, "power of the similar point")},
+     .inputs = {as_given(input("power", "P", units::kW, from(0), "pump power input at the known speed")),
+                affinity::speed(), affinity::new_speed()},
+     .results = {as_given(output("power_at_new_speed", "P'", units::kW, "power of the similar point"))},
      .equation = "P' = P (n'/n)^3",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range,

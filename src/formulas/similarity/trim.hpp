@@ -3,6 +3,7 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/as_given.hpp"
 #include "catalogue/record.hpp"
 #include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
@@ -50,7 +51,7 @@ inline constexpr auto near_enough = relation<"trimmed_diameter", "diameter">(
 
 }  // namespace trim
 
-inline Flow flow_at_trim(Flow flow, Length diameter, Length trimmed_diameter, Ratio exponent)
+inline AsGiven<Flow> flow_at_trim(AsGiven<Flow> flow, Length diameter, Length trimmed_diameter, Ratio exponent)
 {
     return flow * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -59,11 +60,11 @@ inline constexpr auto flow_at_trim_record = record<&flow_at_trim>(
     {.name = "flow_at_trim",
      .meaning = "Flow of a point of a pump's curve with the impeller trimmed",
      .also = "impeller trim|cut impeller|turn down impeller|impeller turn-down|affinity laws by diameter",
-     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the full diameter"), trim::diameter(),
+     .inputs = {as_given(input("flow", "Q", units::m3h, from(0), "flow at the full diameter")), trim::diameter(),
                 trim::trimmed_diameter(),
                 input("exponent", "x", units::number, between(0.8, 2.2),
                       "1 in the set (1, 2, 3), 2 in the set (2, 2, 4)", 1)},
-     .results = {output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point")},
+     .results = {as_given(output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point"))},
      .equation = "Q' = Q (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
@@ -88,7 +89,7 @@ inline constexpr auto head_at_trim_record = record<&head_at_trim>(
      .example = {"50, 250, 230, 2", "42.32", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 
-inline Power power_at_trim(Power power, Length diameter, Length trimmed_diameter, Ratio exponent)
+inline AsGiven<Power> power_at_trim(AsGiven<Power> power, Length diameter, Length trimmed_diameter, Ratio exponent)
 {
     return power * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -97,11 +98,11 @@ inline constexpr auto power_at_trim_record = record<&power_at_trim>(
     {.name = "power_at_trim",
      .meaning = "Power of a point of a pump's curve with the impeller trimmed, its efficiency taken as unchanged",
      .also = "impeller trim|cut impeller|turn down impeller|impeller turn-down|affinity laws by diameter",
-     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"), trim::diameter(),
-                trim::trimmed_diameter(),
+     .inputs = {as_given(input("power", "P", units::kW, from(0), "pump power input at the full diameter")),
+                trim::diameter(), trim::trimmed_diameter(),
                 input("exponent", "x", units::number, between(2.5, 5), "3 in the set (1, 2, 3), 4 in the set (2, 2, 4)",
                       3)},
-     .results = {output("trimmed_power", "P'", units::kW, "power of the corresponding point")},
+     .results = {as_given(output("trimmed_power", "P'", units::kW, "power of the corresponding point"))},
      .equation = "P' = P (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},

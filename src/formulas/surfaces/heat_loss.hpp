@@ -40,7 +40,7 @@ inline Air air(double kelvin, double pascal)
 {
     const double root = kelvin * std::sqrt(kelvin);
     const double viscosity = 1.458e-6 * root / (kelvin + 110.4);
-    const double conductivity = 2.64638e-3 * root / (kelvin + 245.4 * elementary::pow(10.0, -12 / kelvin));
+    const double conductivity = 2.64638e-3 * root / (kelvin + 245.4 * elementary::exp10(-12 / kelvin));
     const double density = pascal / (gas_constant_of_air * kelvin);
     return {conductivity, viscosity / density, viscosity * specific_heat_of_air / conductivity};
 }
@@ -48,16 +48,17 @@ inline Air air(double kelvin, double pascal)
 /// Free convection. Cylinder and wall: Churchill and Chu 1975; sphere: Churchill 1983.
 inline double nusselt(SurfaceShape shape, double rayleigh, double prandtl)
 {
-    const auto of_prandtl = [&](double constant) { return 1 + elementary::pow(constant / prandtl, 9.0 / 16); };
+    const auto of_prandtl = [&](double constant) { return 1 + elementary::positive_pow(constant / prandtl, 9.0 / 16); };
     if (shape == SurfaceShape::sphere) {
         const double a = of_prandtl(0.469);
-        const double laminar = 0.589 * std::sqrt(std::sqrt(rayleigh)) / elementary::pow(a, 4.0 / 9);
-        return 2 + laminar * elementary::pow(1 + 7.44e-8 * rayleigh / elementary::pow(a, 16.0 / 9), 1.0 / 12);
+        const double laminar = 0.589 * std::sqrt(std::sqrt(rayleigh)) / elementary::positive_pow(a, 4.0 / 9);
+        return 2 + laminar * elementary::positive_pow(1 + 7.44e-8 * rayleigh / elementary::positive_pow(a, 16.0 / 9),
+                                                      1.0 / 12);
     }
     const bool wall = shape == SurfaceShape::vertical_wall;
-    const double sixth = rayleigh > 0 ? elementary::pow(rayleigh, 1.0 / 6) : 0;
+    const double sixth = elementary::positive_pow(rayleigh, 1.0 / 6);
     const double root = (wall ? 0.825 : 0.60) +
-                        0.387 * sixth / elementary::pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
+                        0.387 * sixth / elementary::positive_pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
     return root * root;
 }
 
