@@ -6,6 +6,7 @@
 
 #include <bit>
 #include <random>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -95,6 +96,29 @@ TEST_CASE("An oil's two points given once", "[rows]")
             cutwater_viscosity_at_temperature(40, 32, 100, 5.4, temperature[r], out, nullptr);
         },
         5);
+}
+
+// The array form undoes the relation without steps where the oil is thick, and leaves thinner rows to a call of their
+// own.
+TEST_CASE("An oil that is thick in some rows and thin in others", "[rows]")
+{
+    const auto temperature = drawn(-80, 390, 7);
+    for (const auto& [first, second] : {std::pair(32.0, 5.4), std::pair(2.0, 0.7), std::pair(3.2, 0.9)}) {
+        const Given t1(20), nu1(first), t2(100), nu2(second);
+        check(
+            [&](cutwater_result_column out, cutwater_rows_report* told) {
+                cutwater_viscosity_at_temperature_rows(rows, t1.shared(), nu1.shared(), t2.shared(), nu2.shared(),
+                                                       varying(temperature), out, told);
+            },
+            [&](cutwater_result_column out, cutwater_rows_report* told) {
+                cutwater_viscosity_at_temperature_rows(rows, t1.whole(), nu1.whole(), t2.whole(), nu2.whole(),
+                                                       varying(temperature), out, told);
+            },
+            [&, first = first, second = second](std::size_t r, double* out) {
+                cutwater_viscosity_at_temperature(20, first, 100, second, temperature[r], out, nullptr);
+            },
+            5);
+    }
 }
 
 TEST_CASE("Antoine's constants given once, with their unit's word", "[rows]")
