@@ -66,12 +66,12 @@ inline constexpr double z_of_thick = 3.70011;  // Z there, rounded up
 
 inline double thick_z(double nu) { return nu + offset + elementary::exp(terms[0].p - terms[0].q * nu); }
 
-/// By Lambert's function, W(u) = u - u^2 + 3/2 u^3 - 8/3 u^4 + …, whose argument is below 3e-4 here.
+/// By Lambert's function, -W(-u) = u + u^2 + 3/2 u^3 + 8/3 u^4 + …, whose argument is below 3e-4 here.
 inline double thick_viscosity_of(double z)
 {
     const double w = z - offset;
     const double u = terms[0].q * elementary::exp(terms[0].p - terms[0].q * w);
-    return w - u * (1 - u * (1 - u * (1.5 - u * (8.0 / 3)))) / terms[0].q;
+    return w - u * (1 + u * (1 + u * (1.5 + u * (8.0 / 3)))) / terms[0].q;
 }
 
 struct Point {
