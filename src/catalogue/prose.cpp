@@ -36,14 +36,14 @@ void write_interval(Prose& to, const InputInfo& in)
 
 void write_words(Prose& to, std::span<const char* const> words)
 {
-    constexpr std::size_t longest_end = std::string_view(", … (123 more)").size();
+    constexpr std::size_t longest_end = std::string_view(", ... (123 more)").size();
     std::size_t needed = 0;
     for (const char* word : words) needed += std::string_view(word).size() + std::string_view(" or \"\"").size();
     const bool all = needed <= to.room();
     for (std::size_t i = 0; i < words.size(); ++i) {
         const char* before = i == 0 ? "" : i + 1 == words.size() ? " or " : ", ";
         if (!all && std::string_view(words[i]).size() + std::string_view(", \"\"").size() + longest_end > to.room())
-            return to.add("{}… ({} more)", i == 0 ? "" : ", ", words.size() - i);
+            return to.add("{}... ({} more)", i == 0 ? "" : ", ", words.size() - i);
         to.add("{}\"{}\"", before, words[i]);
     }
 }

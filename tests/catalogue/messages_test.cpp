@@ -270,7 +270,7 @@ bool check_list(std::string_view message, std::span<const char* const> words)
     bool found = false;
     for (std::size_t k = 0; k < words.size() && !found; ++k) {
         list += "\"" + std::string(words[k]) + "\", ";
-        found = message.find(list + "… (" + std::to_string(words.size() - k - 1) + " more)") != message.npos;
+        found = message.find(list + "... (" + std::to_string(words.size() - k - 1) + " more)") != message.npos;
     }
     CHECK(found);
     return true;

@@ -101,7 +101,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_limits_rows(size_t rows, const 
  *   flows_m3h                    measured flows, translated to the guaranteed speed; a series of at least 2 points,
  *                                rising; each at least 0 m3/h
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
- *                                a finite number
+ *                                a finite number in m
  *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
  *                                of its own; above 0 kW
  *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
@@ -153,7 +153,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_rows(size_t rows, const
  *   flows_m3h                    measured flows, translated to the guaranteed speed; a series of at least 2 points,
  *                                rising; each at least 0 m3/h
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
- *                                a finite number
+ *                                a finite number in m
  *   efficiencies                 measured efficiencies at those flows; a series of at least 2 points; each from 0 to 1
  *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
  *                                of its own; above 0 kW
@@ -214,7 +214,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_verdict_efficiency_rows(size_t 
  *   flows_m3h                    measured flows, translated to the guaranteed speed; a series of at least 2 points,
  *                                rising; each at least 0 m3/h
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
- *                                a finite number
+ *                                a finite number in m
  *   powers_kW                    measured power inputs at those flows, translated to the guaranteed speed; a series of
  *                                at least 2 points; each at least 0 kW
  *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
@@ -315,7 +315,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_margin_rows(size_t rows, const 
  *   flows_m3h                    measured flows, translated to the guaranteed speed; a series of at least 2 points,
  *                                rising; each at least 0 m3/h
  *   heads_m                      measured heads, translated to the guaranteed speed; a series of at least 2 points; each
- *                                a finite number
+ *                                a finite number in m
  *   power_input_kW               greatest power input over the range of operation; up to 10 kW the standard has a rule
  *                                of its own; above 0 kW
  *   small_pump_rule              counts up to 10 kW: standard, the rule of 4.4.2 in place of the grade, which holds
@@ -361,7 +361,7 @@ CUTWATER_API cutwater_status cutwater_acceptance_margins_rows(size_t rows, const
  * Measured values translated to the rated speed and density.
  *
  *   flow_m3h                     measured flow; at least 0 m3/h
- *   head_m                       measured head; a finite number
+ *   head_m                       measured head; a finite number in m
  *   power_kW                     measured power input; at least 0 kW
  *   npsh3_m                      measured NPSH3; 0 when it was not measured; at least 0 m
  *   test_speed_rpm               speed at the test; above 0 up to 100000 1/min

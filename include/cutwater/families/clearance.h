@@ -249,6 +249,7 @@ CUTWATER_API cutwater_status cutwater_leakage_efficiency_ratio_rows(size_t rows,
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   -> head_m                    head at that flow now
  *   -> head_loss_m               less than on the curve
  *
@@ -306,6 +307,7 @@ CUTWATER_API cutwater_status cutwater_clearance_power_penalty_rows(size_t rows, 
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   curve_speed_rpm              speed of the curve; above 0 up to 100000 1/min
  *   flow_uncertainty_percent     of the flow measured; from 0 to 50 %; 3 if left out
  *   head_uncertainty_percent     of the head measured; from 0 to 50 %; 2 if left out

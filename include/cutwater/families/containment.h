@@ -271,10 +271,11 @@ CUTWATER_API cutwater_status cutwater_nozzle_load_limits_rows(size_t rows, cutwa
  *   rule                         ISO 5199: squares of both sums; ISO 13709: resultants of each branch, up to twice the
  *                                table; "ISO 5199" or "ISO 13709"
  *   forces_N                     applied forces: x, y, z of the suction branch, then of the discharge branch; a series
- *                                of at least 3 points; each a finite number
+ *                                of at least 3 points; each a finite number in N
  *   allowed_forces_N             allowable forces in the same order, as the pump maker or the standard states; a series
  *                                of at least 3 points; each above 0 N
  *   moments_Nm                   applied moments in the same order; a series of at least 3 points; each a finite number
+ *                                in N m
  *   allowed_moments_Nm           allowable moments in the same order; a series of at least 3 points; each above 0 N m
  *   -> verdict                   within: the rule holds; exceeded: it does not; open: ISO 13709 F.1.2.1 and F.1.2.2
  *                                hold, F.1.2.3 (all loads at the pump's centre) is still to be shown

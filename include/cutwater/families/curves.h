@@ -58,7 +58,7 @@ CUTWATER_API cutwater_status cutwater_curve_slope_rows(size_t rows, const double
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   flow_m3h                     where to read the curve; between the first and the last point; at least 0 m3/h
  *   -> head_m                    total head at that flow
  *
@@ -150,8 +150,9 @@ CUTWATER_API cutwater_status cutwater_curve_npsh3_rows(size_t rows, const double
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   static_head_m                head of the system at no flow; negative when the system flows by itself; a finite
- *                                number
+ *                                number in m
  *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
  *   -> duty_flow_m3h             flow through pump and system
  *
@@ -177,8 +178,9 @@ CUTWATER_API cutwater_status cutwater_duty_flow_rows(size_t rows, const double *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   static_head_m                head of the system at no flow; negative when the system flows by itself; a finite
- *                                number
+ *                                number in m
  *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
  *   -> duty_head_m               head of pump and system there
  *
@@ -203,7 +205,7 @@ CUTWATER_API cutwater_status cutwater_duty_head_rows(size_t rows, const double *
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   speed_rpm                    speed of that curve; above 0 up to 100000 1/min
  *   duty_flow_m3h                flow wanted; above 0 m3/h
  *   duty_head_m                  head wanted; above 0 m
@@ -235,7 +237,7 @@ CUTWATER_API cutwater_status cutwater_speed_for_duty_rows(size_t rows, const dou
  *   flows_m3h                    flows of the curve's points at full diameter; a series of at least 2 points, rising;
  *                                each at least 0 m3/h
  *   heads_m                      heads of the curve's points at full diameter; a series of at least 2 points; each a
- *                                finite number
+ *                                finite number in m
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   duty_flow_m3h                flow wanted; above 0 m3/h
  *   duty_head_m                  head wanted; above 0 m
@@ -279,7 +281,7 @@ CUTWATER_API cutwater_status cutwater_trim_for_duty_rows(size_t rows, const doub
  *   flows_m3h                    flows of the curve's points at full diameter, as tested; a series of at least 2 points,
  *                                rising; each at least 0 m3/h
  *   heads_m                      heads of the curve's points at full diameter, as tested; a series of at least 2 points;
- *                                each a finite number
+ *                                each a finite number in m
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   inlet_diameter_mm            mean diameter of the vanes' leading edges, from the impeller's drawing; above 0 up to
  *                                10000 mm
@@ -353,7 +355,7 @@ CUTWATER_API cutwater_status cutwater_best_efficiency_rows(size_t rows, const do
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   speed_rpm                    speed at which the point is known; above 0 up to 100000 1/min
  *   new_speed_rpm                speed asked about; above 0 up to 100000 1/min
  *   -> new_flows_m3h             flows at the new speed
@@ -417,7 +419,7 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_speed(const double *flows_m
  *   flows_m3h                    flows of the curve's points at full diameter; a series of at least 2 points, rising;
  *                                each at least 0 m3/h
  *   heads_m                      heads of the curve's points at full diameter; a series of at least 2 points; each a
- *                                finite number
+ *                                finite number in m
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
  *   trim_law                     similarity line of the cut: parabola for the exponents (1, 2, 3) of flow, head and
@@ -539,7 +541,7 @@ CUTWATER_API cutwater_status cutwater_curve_viscous(const double *flows_m3h, siz
  * Head curve of equal pumps in parallel.
  *
  *   flows_m3h                    flows of one pump's points; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_m                      heads of one pump's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of one pump's points; a series of at least 2 points; each a finite number in m
  *   pumps                        number of pumps running; a whole number from 1 to 100
  *   -> total_flows_m3h           flows of all together
  *   -> total_heads_m             heads of all together
@@ -563,7 +565,7 @@ CUTWATER_API cutwater_status cutwater_curve_in_parallel(const double *flows_m3h,
  * Head curve of equal pumps or stages in series.
  *
  *   flows_m3h                    flows of one pump's points; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_m                      heads of one pump's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of one pump's points; a series of at least 2 points; each a finite number in m
  *   pumps                        number of pumps or stages; a whole number from 1 to 100
  *   -> total_flows_m3h           flows of all together
  *   -> total_heads_m             heads of all together
@@ -583,9 +585,9 @@ CUTWATER_API cutwater_status cutwater_curve_in_series(const double *flows_m3h, s
  * Head curve of two unlike pumps in parallel, each behind a non-return valve.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
  *   -> total_flows_m3h           flows of both together, down to the head at which one curve ends
  *   -> total_heads_m             heads of both together
  *
@@ -618,9 +620,9 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_parallel(const double *flows
  * Head curve of two unlike pumps in series.
  *
  *   flows_1_m3h                  flows of pump 1; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1; a series of at least 2 points; each a finite number
+ *   heads_1_m                    heads of pump 1; a series of at least 2 points; each a finite number in m
  *   flows_2_m3h                  flows of pump 2; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2; a series of at least 2 points; each a finite number
+ *   heads_2_m                    heads of pump 2; a series of at least 2 points; each a finite number in m
  *   -> total_flows_m3h           flows that both curves reach
  *   -> total_heads_m             heads of both together
  *
@@ -644,10 +646,10 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_series(const double *flows_1
  * Duty of two unlike pumps in parallel on one system, and each pump's share.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number
- *   static_head_m                head of the system at no flow; a finite number
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
+ *   static_head_m                head of the system at no flow; a finite number in m
  *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
  *   -> total_flow_m3h            flow through the system
  *   -> head_m                    head common to both
@@ -688,12 +690,12 @@ CUTWATER_API cutwater_status cutwater_flow_balance_rows(size_t rows, const doubl
  * Duty of three unlike pumps in parallel on one system, and each pump's share.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
  *   flows_3_m3h                  flows of pump 3, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_3_m                    heads of pump 3, falling; a series of at least 2 points; each a finite number
- *   static_head_m                head of the system at no flow; a finite number
+ *   heads_3_m                    heads of pump 3, falling; a series of at least 2 points; each a finite number in m
+ *   static_head_m                head of the system at no flow; a finite number in m
  *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
  *   -> total_flow_m3h            flow through the system
  *   -> head_m                    head common to all
@@ -752,8 +754,8 @@ CUTWATER_API cutwater_status cutwater_flow_balance_of_three_rows(size_t rows, co
  *   flows_m3h                    flows of the pump curve's points, from 0 on; a series of at least 2 points, rising;
  *                                each at least 0 m3/h
  *   heads_m                      heads of the curve's points, falling; a series of at least 2 points; each a finite
- *                                number
- *   head_m                       head that the pump works against; not below the curve's last; a finite number
+ *                                number in m
+ *   head_m                       head that the pump works against; not below the curve's last; a finite number in m
  *   -> flow_m3h                  flow at that head; 0 from the closed-valve head on
  *   -> share                     whether the pump delivers or is pushed back to no flow
  *
@@ -821,7 +823,7 @@ CUTWATER_API cutwater_status cutwater_shutoff_head_rise_rows(size_t rows, const 
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   -> shape                     stable: falls from point to point; flat: level between some; drooping: rises first;
  *                                dipping: rises after it has fallen
  *   -> top_flow_m3h              flow of the greatest listed head

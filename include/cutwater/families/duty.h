@@ -15,14 +15,15 @@ extern "C" {
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
  *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
- *   static_head_m                head of the system at no flow; a finite number
+ *   static_head_m                head of the system at no flow; a finite number in m
  *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; a
- *                                finite number
+ *                                finite number in m
  *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; at least 0
  *                                h2/m5
  *   -> flow_m3h                  flow through pump and system
@@ -75,15 +76,16 @@ CUTWATER_API cutwater_status cutwater_whole_duty_rows(size_t rows, const double 
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
  *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   system_heads_m               heads that the system asks for at those flows; a series of at least 2 points; each a
- *                                finite number
+ *                                finite number in m
  *   npsh_values_m                net positive suction head available at the system's flows; a series of at least 2
- *                                points; each a finite number
+ *                                points; each a finite number in m
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   -> flow_m3h                  flow through pump and system
  *   -> head_m                    head there
@@ -146,10 +148,11 @@ CUTWATER_API cutwater_status cutwater_whole_duty_on_system_points_rows(size_t ro
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
+ *                                in m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   system_heads_m               heads that the system asks for at those flows; a series of at least 2 points; each a
- *                                finite number
+ *                                finite number in m
  *   pumps                        equal pumps running in parallel; a whole number from 1 to 20; 1 if left out
  *   -> flow_m3h                  flow through the system, of all pumps together
  *   -> head_m                    head of pumps and system there
@@ -190,8 +193,8 @@ CUTWATER_API cutwater_status cutwater_duty_on_system_points_rows(size_t rows, co
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each a finite
- *                                number
- *   static_head_m                head of the system at no flow; a finite number
+ *                                number in m
+ *   static_head_m                head of the system at no flow; a finite number in m
  *   reference_flow_m3h           flow at which the friction heads are known; above 0 m3/h
  *   laminar_friction_head_m      friction head at that flow of what rises with the flow itself: laminar lines, filter
  *                                cakes, packed beds; at least 0 m
@@ -242,7 +245,7 @@ CUTWATER_API cutwater_status cutwater_duty_on_mixed_friction_rows(size_t rows, c
  *
  *   flows_m3h                    flows at which the system's head is wanted; a series of at least 1 point; each at least
  *                                0 m3/h
- *   static_head_m                head of the system at no flow; a finite number
+ *   static_head_m                head of the system at no flow; a finite number in m
  *   reference_flow_m3h           flow at which the friction heads are known; above 0 m3/h
  *   laminar_friction_head_m      friction head at that flow of what rises with the flow itself: laminar lines, filter
  *                                cakes, packed beds; at least 0 m
@@ -269,7 +272,7 @@ CUTWATER_API cutwater_status cutwater_mixed_friction_heads(const double *flows_m
  *
  *   flows_m3h                    flows at which the system's head is wanted; a series of at least 1 point; each at least
  *                                0 m3/h
- *   static_head_m                head of the system at no flow; a finite number
+ *   static_head_m                head of the system at no flow; a finite number in m
  *   bore_mm                      inside diameter of the line; from 1 to 10000 mm
  *   length_m                     length of straight pipe; at least 0 m
  *   roughness_mm                 roughness of the wall: new commercial steel 0.046; at least 0 mm
@@ -300,13 +303,13 @@ CUTWATER_API cutwater_status cutwater_line_heads(const double *flows_m3h, size_t
  * Duty of two unlike pumps in parallel on a system curve that is given by points, and each pump's share.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   system_heads_m               heads that the system asks for at those flows, never falling; from flow 0 on; a series
- *                                of at least 2 points; each a finite number
+ *                                of at least 2 points; each a finite number in m
  *   -> total_flow_m3h            flow through the system
  *   -> head_m                    head common to both
  *   -> flow_1_m3h                flow of pump 1
@@ -361,13 +364,13 @@ CUTWATER_API cutwater_status cutwater_flow_balance_on_system_points_rows(size_t 
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
  *   profile_flows_m3h            flow wanted at each point of the duty profile; 0 while the pump stands still; a series
  *                                of at least 1 point; each at least 0 m3/h
  *   profile_heads_m              head that the system, its control valve open, asks for at that flow; a series of at
- *                                least 1 point; each a finite number
+ *                                least 1 point; each a finite number in m
  *   hours_h                      hours a year at each point of the profile; a series of at least 1 point; each at least
  *                                0 h
  *   control                      throttling at full speed; speed, by a frequency converter; "throttling" or "speed"
@@ -517,7 +520,7 @@ CUTWATER_API cutwater_status cutwater_least_speed_against_static_head_rows(size_
  *                                m3/h
  *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
  *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; a
- *                                finite number
+ *                                finite number in m
  *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; at least 0
  *                                h2/m5
  *   margin_m                     NPSH to be left above NPSH3; at least 0 m
@@ -559,7 +562,7 @@ CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_rows(size_t rows,
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   npsh_values_m                net positive suction head available at the system's flows; a series of at least 2
- *                                points; each a finite number
+ *                                points; each a finite number in m
  *   margin_m                     NPSH to be left above NPSH3; at least 0 m
  *   -> flow_m3h                  greatest flow
  *   -> npsh_m                    NPSH available there
@@ -688,7 +691,7 @@ CUTWATER_API cutwater_status cutwater_deaerator_decay(const double *times_s, siz
  *                                least 2 points, rising; each at least 0 s
  *   vessel_pressures_bara        pressures in the vessel, its liquid boiling all the while; a series of at least 2
  *                                points; each above 0 up to 500 bara
- *   liquid_level_m               lowest surface above the pump's NPSH datum; a finite number
+ *   liquid_level_m               lowest surface above the pump's NPSH datum; a finite number in m
  *   friction_head_m              losses of the suction line at that flow; at least 0 m
  *   line_volume_m3               volume of the suction line from the vessel to the pump; above 0 m3
  *   flow_m3h                     flow through the line meanwhile: the least of it keeps the hot liquid longest; above 0
@@ -965,7 +968,7 @@ CUTWATER_API cutwater_status cutwater_head_with_gas_rows(size_t rows, cutwater_c
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
  *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each a finite
- *                                number
+ *                                number in m
  *   powers_kW                    power inputs of those points; a series of at least 2 points; each at least 0 kW
  *   speed_rpm                    full speed, at which the curves hold; above 0 up to 100000 1/min
  *   speed_ratios                 parts of the full speed asked about; a series of at least 1 point; each from 0 to 1

@@ -174,7 +174,7 @@ CUTWATER_API cutwater_status cutwater_thermal_minimum_flow_rows(size_t rows, cut
  *   temperatures_degC            the liquid's vapour-pressure curve: temperatures; a series of at least 2 points,
  *                                rising; each above -273.15 degC
  *   vapour_pressures_bara        the liquid's vapour-pressure curve: pressures; a series of at least 2 points, rising;
- *                                each above 0 bara
+ *                                each above 0 up to 300 bara
  *   -> allowed_rise_K            warming at which the margin is used up
  *
  *   Equation: p_v(T + dT) = p_v(T) + rho g (NPSHA - NPSH3 - dNPSH)
@@ -219,7 +219,7 @@ CUTWATER_API cutwater_status cutwater_allowed_temperature_rise_rows(size_t rows,
  *   temperatures_degC            the liquid's vapour-pressure curve: temperatures; a series of at least 2 points,
  *                                rising; each above -273.15 degC
  *   vapour_pressures_bara        the liquid's vapour-pressure curve: pressures; a series of at least 2 points, rising;
- *                                each above 0 bara
+ *                                each above 0 up to 300 bara
  *   expansion_perK               thermal expansion of the liquid; 0 leaves the heating by compression out; from -0.001
  *                                to 0.02 1/K; 0 if left out
  *   -> flow_m3h                  least continuous flow for heating alone
@@ -458,9 +458,9 @@ CUTWATER_API cutwater_status cutwater_operating_region_rows(size_t rows, cutwate
  *
  *   orifice_bore_mm              bore of the plate; above 0 mm
  *   pipe_bore_mm                 inside diameter of the pipe; from 1 to 10000 mm
- *   upstream_pressure_bara       pressure before the plate; above 0 bara
- *   downstream_pressure_bara     recovered pressure behind the plate; at least 0 bara
- *   vapour_pressure_bara         vapour pressure at the liquid's temperature before the plate; at least 0 bara
+ *   upstream_pressure_bara       pressure before the plate; above 0 up to 1000 bara
+ *   downstream_pressure_bara     recovered pressure behind the plate; from 0 to 1000 bara
+ *   vapour_pressure_bara         vapour pressure at the liquid's temperature before the plate; from 0 to 300 bara
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   viscosity_mm2s               kinematic viscosity of the liquid; from 0.01 to 1000000 mm2/s
  *   discharge_coefficient        0: by ISO 5167-2, within its limits; else that of a plain orifice, 0.5 to below 1
@@ -510,9 +510,9 @@ CUTWATER_API cutwater_status cutwater_bypass_flow_rows(size_t rows, cutwater_col
  *
  *   flow_m3h                     flow to be let through; above 0 m3/h
  *   pipe_bore_mm                 inside diameter of the pipe; from 1 to 10000 mm
- *   upstream_pressure_bara       pressure before the plate; above 0 bara
- *   downstream_pressure_bara     recovered pressure behind the plate; at least 0 bara
- *   vapour_pressure_bara         vapour pressure at the liquid's temperature before the plate; at least 0 bara
+ *   upstream_pressure_bara       pressure before the plate; above 0 up to 1000 bara
+ *   downstream_pressure_bara     recovered pressure behind the plate; from 0 to 1000 bara
+ *   vapour_pressure_bara         vapour pressure at the liquid's temperature before the plate; from 0 to 300 bara
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   viscosity_mm2s               kinematic viscosity of the liquid; from 0.01 to 1000000 mm2/s
  *   discharge_coefficient        0: by ISO 5167-2, within its limits; else that of a plain orifice, 0.5 to below 1
@@ -554,9 +554,9 @@ CUTWATER_API cutwater_status cutwater_bypass_orifice_bore_rows(size_t rows, cutw
  *
  *   orifice_bore_mm              bore of the plate; above 0 mm
  *   pipe_bore_mm                 inside diameter of the pipe; from 1 to 10000 mm
- *   upstream_pressure_bara       pressure before the plate; above 0 bara
- *   downstream_pressure_bara     recovered pressure behind the plate; at least 0 bara
- *   vapour_pressure_bara         vapour pressure at the liquid's temperature before the plate; at least 0 bara
+ *   upstream_pressure_bara       pressure before the plate; above 0 up to 1000 bara
+ *   downstream_pressure_bara     recovered pressure behind the plate; from 0 to 1000 bara
+ *   vapour_pressure_bara         vapour pressure at the liquid's temperature before the plate; from 0 to 300 bara
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   viscosity_mm2s               kinematic viscosity of the liquid; from 0.01 to 1000000 mm2/s
  *   discharge_coefficient        0: by ISO 5167-2, within its limits; else that of a plain orifice, 0.5 to below 1

@@ -12,9 +12,9 @@ extern "C" {
 /*
  * Static head of a system from the levels and pressures of its two vessels.
  *
- *   suction_level_m              surface in the suction vessel above any datum; a finite number
+ *   suction_level_m              surface in the suction vessel above any datum; a finite number in m
  *   discharge_level_m            surface in the discharge vessel above the same datum; of a line that ends above the
- *                                surface, its outlet; a finite number
+ *                                surface, its outlet; a finite number in m
  *   suction_surface_pressure_bara pressure on the surface in the suction vessel; from 0 to 500 bara
  *   discharge_surface_pressure_bara pressure on the surface in the discharge vessel; from 0 to 500 bara
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3

@@ -571,10 +571,10 @@ CUTWATER_API cutwater_status cutwater_payback_time_rows(size_t rows, cutwater_co
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
- *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number
+ *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number in m
  *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
  *   flow_m3h                     flow wanted, less than the unthrottled duty; above 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3; 998.2 if left out
@@ -608,11 +608,11 @@ CUTWATER_API cutwater_status cutwater_throttling_power_loss_rows(size_t rows, co
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
  *   speed_rpm                    speed of that curve; above 0 up to 100000 1/min
- *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number
+ *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number in m
  *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
  *   flow_m3h                     flow wanted, less than the unthrottled duty; above 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3; 998.2 if left out
@@ -662,10 +662,10 @@ CUTWATER_API cutwater_status cutwater_speed_control_saving_rows(size_t rows, con
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
- *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number
+ *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number in m
  *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
  *   profile_flows_m3h            flow wanted at each point of the duty profile; 0 while the pump stands still; a series
  *                                of at least 1 point; each at least 0 m3/h
@@ -745,6 +745,7 @@ CUTWATER_API cutwater_status cutwater_duty_profile_energy_rows(size_t rows, cons
  *   flow_m3h                     duty flow at that power; above 0 m3/h
  *   new_flow_m3h                 flow wanted by a change of speed; above 0 m3/h
  *   static_head_m                system head at no flow: levels and the vessels' pressures; must be 0; a finite number
+ *                                in m
  *   -> new_power_kW              pump power input at the flow wanted
  *
  *   Equation: P' = P (Q'/Q)^3, where H_s = 0, so that Q'/Q = n'/n

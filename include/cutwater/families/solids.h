@@ -121,7 +121,7 @@ CUTWATER_API cutwater_status cutwater_slurry_power_rows(size_t rows, cutwater_co
  *
  *   flows_m3h                    flows of the points on water; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the points on water; a series of at least 2 points; each a finite number
+ *   heads_m                      heads of the points on water; a series of at least 2 points; each a finite number in m
  *   efficiencies                 efficiencies of the points on water; a series of at least 2 points; each from 0 to 1
  *   head_ratio                   as from slurry_head_ratio, or from the pump maker's tests; above 0 up to 1
  *   efficiency_ratio             as from slurry_efficiency_ratio, or from the pump maker's tests; above 0 up to 1

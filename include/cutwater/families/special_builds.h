@@ -77,8 +77,8 @@ CUTWATER_API cutwater_status cutwater_column_stretch_rows(size_t rows, cutwater_
  *   column_stretch_mm            only what comes after the lift was set: liquid and discharge pressure, as from
  *                                column_stretch with metal_density 0 and no hanging weight; 0 is the safe side; at least
  *                                0 mm; 0 if left out
- *   differential_expansion_mm    by how much more heat lengthens the shaft than the column; a finite number; 0 if left
- *                                out
+ *   differential_expansion_mm    by how much more heat lengthens the shaft than the column; a finite number in mm; 0 if
+ *                                left out
  *   -> verdict                   clear, or touches when nothing is left
  *   -> clearance_mm              clearance left under load; negative: it rubs
  *

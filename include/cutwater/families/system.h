@@ -188,7 +188,7 @@ CUTWATER_API cutwater_status cutwater_system_resistance_rows(size_t rows, cutwat
  * Head that a system asks for at a flow.
  *
  *   static_head_m                head at no flow: difference of levels and of the vessels' pressures as head; negative
- *                                when it runs downhill; a finite number
+ *                                when it runs downhill; a finite number in m
  *   resistance_h2m5              losses over the square of the flow; at least 0 h2/m5
  *   flow_m3h                     flow through the system; at least 0 m3/h
  *   -> head_m                    system head
@@ -209,8 +209,8 @@ CUTWATER_API cutwater_status cutwater_system_head_rows(size_t rows, cutwater_col
  *
  *   discharge_pressure_barg      discharge gauge reading; above -1.1 up to 1000 barg
  *   suction_pressure_barg        suction gauge reading; negative for a vacuum; above -1.1 up to 500 barg
- *   discharge_gauge_elevation_m  centre of the discharge gauge above the datum; a finite number
- *   suction_gauge_elevation_m    centre of the suction gauge above the same datum; a finite number
+ *   discharge_gauge_elevation_m  centre of the discharge gauge above the datum; a finite number in m
+ *   suction_gauge_elevation_m    centre of the suction gauge above the same datum; a finite number in m
  *   discharge_bore_mm            bore at the discharge tapping; from 1 to 10000 mm
  *   suction_bore_mm              bore at the suction tapping; from 1 to 10000 mm
  *   flow_m3h                     flow through both; at least 0 m3/h
@@ -243,7 +243,7 @@ CUTWATER_API cutwater_status cutwater_total_head_from_gauges_rows(size_t rows, c
  *   surface_pressure_bara        pressure on the liquid's surface in the suction vessel; above 0 up to 500 bara
  *   vapour_pressure_bara         vapour pressure at the temperature of the liquid at the inlet; from 0 to 300 bara
  *   density_kgm3                 density of the liquid at the same temperature; from 50 to 25000 kg/m3
- *   liquid_level_m               lowest surface above the pump's NPSH datum; negative for a lift; a finite number
+ *   liquid_level_m               lowest surface above the pump's NPSH datum; negative for a lift; a finite number in m
  *   friction_head_m              losses of the suction line at the duty, its entry included; at least 0 m
  *   -> npsh_m                    net positive suction head available at the datum
  *
@@ -276,7 +276,7 @@ CUTWATER_API cutwater_status cutwater_npsh_available_rows(size_t rows, cutwater_
  *
  *   suction_pressure_barg        suction gauge reading; negative for a vacuum; above -1.1 up to 500 barg
  *   ambient_pressure_bara        barometric pressure at the gauge; from 0.3 to 2 bara
- *   gauge_elevation_m            centre of the gauge above the pump's NPSH datum; a finite number
+ *   gauge_elevation_m            centre of the gauge above the pump's NPSH datum; a finite number in m
  *   bore_mm                      inside diameter of the pipe at the gauge; from 1 to 10000 mm
  *   flow_m3h                     flow through that pipe; at least 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
@@ -315,7 +315,7 @@ CUTWATER_API cutwater_status cutwater_npsh_available_from_gauge_rows(size_t rows
 /*
  * Net positive suction head, available or needed, referred to another height.
  *
- *   npsh_m                       available NPSH or NPSH3 at the first datum; a finite number
+ *   npsh_m                       available NPSH or NPSH3 at the first datum; a finite number in m
  *   datum_rise_m                 second datum above the first: half the inlet diameter from the ISO datum to the top of
  *                                the vanes of a horizontal pump; from -200 to 200 m
  *   -> npsh_at_new_datum_m       the same at the second datum
@@ -336,7 +336,7 @@ CUTWATER_API cutwater_status cutwater_npsh_at_datum_rows(size_t rows, cutwater_c
 /*
  * NPSH margin as a difference.
  *
- *   npsh_available_m             net positive suction head available; a finite number
+ *   npsh_available_m             net positive suction head available; a finite number in m
  *   npsh3_m                      the pump's NPSH at 3 % head drop, at the same flow; above 0 m
  *   -> margin_m                  what is left above NPSH3; negative: too little
  *
@@ -353,7 +353,7 @@ CUTWATER_API cutwater_status cutwater_npsh_margin_rows(size_t rows, cutwater_col
 /*
  * NPSH margin as a ratio.
  *
- *   npsh_available_m             net positive suction head available; a finite number
+ *   npsh_available_m             net positive suction head available; a finite number in m
  *   npsh3_m                      the pump's NPSH at 3 % head drop, at the same flow; above 0 m
  *   -> margin_ratio              available over NPSH3; below 1: too little
  *
@@ -509,7 +509,7 @@ CUTWATER_API cutwater_status cutwater_priming_time_rows(size_t rows, cutwater_co
 /*
  * Pressure rise when a flow is stopped faster than the pressure wave returns.
  *
- *   velocity_change_ms           velocity taken away; negative for a flow that is started; a finite number
+ *   velocity_change_ms           velocity taken away; negative for a flow that is started; a finite number in m/s
  *   wave_speed_ms                speed of the pressure wave, from pressure_wave_speed; from 10 to 5000 m/s
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   -> pressure_rise_bar         pressure rise; negative: a fall
@@ -584,7 +584,7 @@ CUTWATER_API cutwater_status cutwater_surge_period_rows(size_t rows, cutwater_co
 /*
  * Pressure rise when a valve takes a flow away evenly in a given time.
  *
- *   velocity_change_ms           velocity taken away; negative for a flow that is started; a finite number
+ *   velocity_change_ms           velocity taken away; negative for a flow that is started; a finite number in m/s
  *   wave_speed_ms                speed of the pressure wave, from pressure_wave_speed; from 10 to 5000 m/s
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   length_m                     length of the line to the next free surface or large vessel; above 0 m
