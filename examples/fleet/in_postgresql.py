@@ -1,0 +1,126 @@
+"""The fleet in PostgreSQL, by parallel workers, on a server of its own that is started and stopped here, as the tests of that door do."""
+import os
+import pathlib
+import sys
+import time
+
+import numpy as np
+
+from generator import COLUMNS
+from in_numpy import columns_of
+from sums import COUNTED, FIELDS, PERIODS, SUMMED
+
+TABLES = f"""CREATE UNLOGGED TABLE reading (pump int, hour int, {', '.join(f'"{name}" real' for name in COLUMNS)});
+CREATE TABLE pump (pump int PRIMARY KEY, best_flow float8, least float8, greatest float8, flows float8[], heads float8[], efficiencies float8[],
+    npsh3s float8[], suction_bore float8, discharge_bore float8, suction_elevation float8, discharge_elevation float8, motor_efficiency float8,
+    static_barg float8, suction_loss_bar float8, ambient_bara float8)"""
+
+# A reading that did not come is NaN in the columns; in SQL it is NULL, and so is everything that follows from it.
+ROWS = """SELECT r.pump, r.hour * {periods} / {hours} AS period, p.least, p.greatest, r.flow,
+    r.flow IS NULL OR r.suction IS NULL OR r.discharge IS NULL OR r.temperature IS NULL OR r.electrical IS NULL AS missing,
+    r.flow / p.best_flow AS flow_ratio, abs(r.flow / p.best_flow - 1) AS from_best, head.total_head_m / nullif(usual.head_m, 0) - 1 AS head_change,
+    shaft / nullif(power.power_input_kW, 0) - 1 AS power_change, made.efficiency, usual_e.efficiency - made.efficiency AS efficiency_lost, lost.head_m AS suction_change,
+    margin.margin_m AS npsh_margin, r.electrical * (1 - made.efficiency / nullif(usual_e.efficiency, 0)) AS lost_kW, head.total_head_m AS head, shaft AS shaft_kW,
+    rho.density_kgm3 AS density
+FROM (SELECT pump, hour, nullif(flow_m3h, 'NaN')::float8 AS flow, nullif(suction_barg, 'NaN')::float8 AS suction,
+        nullif(discharge_barg, 'NaN')::float8 AS discharge, nullif("temperature_degC", 'NaN')::float8 AS temperature,
+        nullif("electrical_kW", 'NaN')::float8 AS electrical FROM reading WHERE "electrical_kW" <> 0) r
+    JOIN pump p USING (pump),
+    LATERAL (SELECT r.electrical * p.motor_efficiency AS shaft) s,
+    water_density_checked(r.temperature, 1.5) rho,
+    water_vapour_pressure_checked(r.temperature) vapour,
+    total_head_from_gauges_checked(r.discharge, r.suction, p.discharge_elevation, p.suction_elevation, p.discharge_bore, p.suction_bore, r.flow,
+        rho.density_kgm3) head,
+    npsh_available_from_gauge_checked(r.suction, p.ambient_bara, p.suction_elevation, p.suction_bore, r.flow, rho.density_kgm3,
+        vapour.vapour_pressure_bara) available,
+    curve_head_checked(p.flows, p.heads, r.flow) usual,
+    curve_efficiency_checked(p.flows, p.efficiencies, r.flow) usual_e,
+    curve_npsh3_checked(p.flows, p.npsh3s, r.flow) required,
+    pump_efficiency_checked(r.flow, head.total_head_m, rho.density_kgm3, shaft) made,
+    pump_power_input_checked(r.flow, usual.head_m, rho.density_kgm3, usual_e.efficiency) power,
+    head_from_pressure_checked(r.suction - (p.static_barg - p.suction_loss_bar * ((r.flow / p.best_flow) * (r.flow / p.best_flow))),
+        rho.density_kgm3) lost,
+    npsh_margin_checked(available.npsh_m, required.npsh3_m) margin"""
+
+# The answer of a row stands when every part of it does. A cast to bigint rounds halves to the even number. OFFSET 0 keeps the planner from
+# writing a value's expression out, and computing it, wherever the value is used.
+SQUARES = {f"{name}_squared": f"{name} * {name}" for name in ("head_change", "power_change")}
+PARTS = [name for name in SUMMED if name not in SQUARES]
+SUMS = f"""SELECT pump, period, count(*), count(*) FILTER (WHERE missing), count(*) FILTER (WHERE NOT missing AND NOT answered),
+    count(*) FILTER (WHERE answered AND (flow < least OR flow > greatest)), count(*) FILTER (WHERE answered AND npsh_margin < 0),
+    {', '.join(f'sum((({SQUARES.get(name, name)}) * 1048576)::bigint) FILTER (WHERE answered)' for name in SUMMED)},
+    min(npsh_margin) FILTER (WHERE answered)
+FROM (SELECT *, ({' + '.join(PARTS)}) IS NOT NULL AS answered FROM ({ROWS} OFFSET 0) v OFFSET 0) a GROUP BY pump, period"""
+
+
+def start(source, build, pg_config="/usr/lib/postgresql/15/bin/pg_config"):
+    """A database with the extension in it."""
+    os.environ.update(CUTWATER_BUILD=str(build), CUTWATER_SOURCE=str(source), CUTWATER_CATALOGUE=str(pathlib.Path(build, "generated/catalogue.json")),
+                      CUTWATER_PG_CONFIG=os.environ.get("CUTWATER_PG_CONFIG", pg_config))
+    sys.path.insert(0, str(pathlib.Path(source, "tests/doors/postgresql")))
+    import server
+    return server.the_server().database("fleet")
+
+
+def load(connection, folder, register, block):
+    """Copies the columns into the table, a block at a time, in the server's own binary form."""
+    cursor = connection.cursor()
+    cursor.execute(TABLES)
+    cursor.executemany(f"INSERT INTO pump VALUES ({', '.join(['%s'] * 16)})", [
+        (p["pump"], p["best_flow"], *p["preferred"], p["flows"], p["heads"], p["efficiencies"], p["npsh3s"], p["suction_bore"], p["discharge_bore"],
+         p["suction_elevation"], p["discharge_elevation"], p["motor_efficiency"], p["static_barg"], p["suction_loss_bar"], p["ambient_bara"])
+        for p in register])
+    fields = [("pump", ">i4"), ("hour", ">i4")] + [(name, ">f4") for name in COLUMNS]
+    kind = np.dtype([("count", ">i2")] + [pair for name, form in fields for pair in ((f"{name} size", ">i4"), (name, form))])
+    for number in range(-(-len(register) // block)):
+        columns = columns_of(folder, number)
+        pumps, hours = columns["flow_m3h"].shape
+        table = np.empty(pumps * hours, dtype=kind)
+        table["count"] = len(fields)
+        table["pump"] = np.repeat(np.arange(pumps) + number * block, hours)
+        table["hour"] = np.tile(np.arange(hours), pumps)
+        for name, _ in fields:
+            table[f"{name} size"] = 4
+        for name in COLUMNS:
+            table[name] = columns[name].ravel()
+        _copy(cursor, b"PGCOPY\n\xff\r\n\0" + bytes(8) + table.tobytes() + b"\xff\xff")
+    cursor.execute("ANALYZE")
+
+
+def _copy(cursor, data):
+    import io
+    cursor.copy_expert("COPY reading FROM STDIN (FORMAT binary)", io.BytesIO(data))
+
+
+def audit(connection, pumps, hours, workers, sums=SUMS):
+    """(sums, seconds). workers: how many besides the connection's own process."""
+    cursor = connection.cursor()
+    settle(cursor, workers)
+    begun = time.perf_counter()
+    cursor.execute(statement(hours, sums))
+    found = cursor.fetchall()
+    took = time.perf_counter() - begun
+    made = {name: np.zeros((pumps, PERIODS), dtype=np.int64) for name in COUNTED + SUMMED}
+    made["least_npsh_margin"] = np.full((pumps, PERIODS), np.inf)
+    for row in found:
+        for name, value in zip(FIELDS[2:], row[2:]):
+            if value is not None:
+                made[name][row[0], row[1]] = value
+    return made, took
+
+
+def settle(cursor, workers):
+    """One table may be scanned by several, however small it is."""
+    cursor.execute(f"SET max_parallel_workers_per_gather = {workers}; SET parallel_setup_cost = 0; SET parallel_tuple_cost = 0; "
+                   f"SET min_parallel_table_scan_size = 0; SET jit = off; ALTER TABLE reading SET (parallel_workers = {max(workers, 1)})")
+
+
+def statement(hours, sums=SUMS):
+    return sums.replace("{periods}", str(PERIODS)).replace("{hours}", str(hours))
+
+
+def plan(connection, hours):
+    """The plan of the audit, with the workers that were launched."""
+    cursor = connection.cursor()
+    cursor.execute("EXPLAIN (ANALYZE, COSTS OFF, TIMING OFF) " + statement(hours))
+    return "\n".join(line for (line,) in cursor.fetchall())
