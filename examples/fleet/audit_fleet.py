@@ -2,6 +2,7 @@
 """Makes the fleet, audits it in PostgreSQL and on a Dask cluster, holds the two against each other bit by bit, and prints which pumps to
 look at first. Ends with 1 when the two differ or the faults put in are not found."""
 import argparse
+import functools
 import json
 import os
 import pathlib
@@ -26,7 +27,8 @@ def register_of(folder):
     """The register, with the preferred region of each pump."""
     register = json.loads(pathlib.Path(folder, "register.json").read_text(encoding="utf-8"))
     for pump in register:
-        pump["preferred"] = cutwater.operating_region(pump["best_flow"], pump["best_flow"], pump["specific_speed"], 0, 10 * pump["best_flow"])[1:]
+        best = pump["best_flow"]
+        pump["preferred"] = cutwater.operating_region(best, best, pump["specific_speed"], 0, 10 * best)[1:]
     return register
 
 
@@ -57,7 +59,8 @@ def main():
         print(f"   audited in {took:.1f} s, up to {given.workers} parallel workers: {hours / took:.0f} pump-hours a second", flush=True)
     if given.only != "postgresql":
         print(f"== Dask: {given.workers} processes", flush=True)
-        made["Dask"], took, memory = in_dask.audit(given.folder, register, given.block, given.workers, given.kill, lambda line: print(line, flush=True))
+        say = functools.partial(print, flush=True)
+        made["Dask"], took, memory = in_dask.audit(given.folder, register, given.block, given.workers, given.kill, say)
         print(f"   audited in {took:.1f} s, at most {memory} MiB a process: {hours / took:.0f} pump-hours a second", flush=True)
     if len(made) == 2:
         differ = same(*made.values())
@@ -68,7 +71,8 @@ def main():
     print("\nWhich pumps to look at first:\n" + diagnosis.table(findings))
     faults = json.loads(pathlib.Path(given.folder, "faults.json").read_text(encoding="utf-8"))
     right, put_in, accused, kinds = diagnosis.found(findings, faults)
-    print(f"\nOf {put_in} faults put in, {right} were found for what they are ({', '.join(f'{kind} {a} of {b}' for kind, (a, b) in sorted(kinds.items()))});")
+    by_kind = ", ".join(f"{kind} {a} of {b}" for kind, (a, b) in sorted(kinds.items()))
+    print(f"\nOf {put_in} faults put in, {right} were found for what they are ({by_kind});")
     print(f"of {given.pumps - put_in} sound pumps, {accused} were taken for faulty.")
     return 0 if right >= 0.8 * put_in and accused <= max(1, 0.05 * (given.pumps - put_in)) else 1
 

@@ -70,7 +70,8 @@ def diagnose(sums, register, hours):
     findings = []
     for row, pump in enumerate(register):
         total = int(answered[row].sum())
-        finding = {"tag": pump["tag"], "pump": pump["pump"], "hours": total, "refused": int(sums["refused"][row].sum()), "missing": int(sums["missing"][row].sum())}
+        finding = {"tag": pump["tag"], "pump": pump["pump"], "hours": total, "refused": int(sums["refused"][row].sum()),
+                   "missing": int(sums["missing"][row].sum())}
         findings.append(finding)
         if total == 0:
             finding.update(fault="no readings", confidence=1.0, cost=0.0, cost_uncertainty=0.0, rank=(0, 0.0))
@@ -82,8 +83,9 @@ def diagnose(sums, register, hours):
         fault = max(likely, key=likely.get)
         scale = YEAR / hours
         flow = at["flow_ratio"] * pump["best_flow"]
+        standard = {"flow": UNCERTAIN["flow"] * flow, "head": UNCERTAIN["head"] * at["head"], "power_input": UNCERTAIN["power"] * at["shaft_kW"]}
         measured = cutwater.uncertainty("pump_efficiency", flow, at["head"], at["density"], at["shaft_kW"], monte_carlo=False,
-                                        standard={"flow": UNCERTAIN["flow"] * flow, "head": UNCERTAIN["head"] * at["head"], "power_input": UNCERTAIN["power"] * at["shaft_kW"]})
+                                        standard=standard)
         kilowatt_hours = sums["lost_kW"][row].sum() / STEP * scale
         cost = cutwater.annual_energy_cost(max(kilowatt_hours, 0.0), PRICE)
         usual = at["efficiency"] + at["efficiency_lost"]
@@ -103,12 +105,14 @@ def diagnose(sums, register, hours):
 
 def table(findings, most=15):
     """The list as text."""
-    lines = [f"{'pump':8} {'from best':>9} {'h outside':>9} {'h short of NPSH':>15} {'least margin m':>14} {'efficiency lost':>17} {'cost a year':>17}  what and how sure"]
+    lines = [f"{'pump':8} {'from best':>9} {'h outside':>9} {'h short of NPSH':>15} {'least margin m':>14} {'efficiency lost':>17} "
+             f"{'cost a year':>17}  what and how sure"]
     for f in findings[:most]:
         if f["hours"] == 0:
             lines.append(f"{f['tag']:8} no readings")
             continue
-        lines.append(f"{f['tag']:8} {f['from_best']:9.0%} {f['outside']:9} {f['short']:15} {f['least_margin']:14.1f} {f['lost_points']:8.1f} ± {f['lost_uncertainty']:3.1f} pt"
+        lines.append(f"{f['tag']:8} {f['from_best']:9.0%} {f['outside']:9} {f['short']:15} {f['least_margin']:14.1f}"
+                     f" {f['lost_points']:8.1f} ± {f['lost_uncertainty']:3.1f} pt"
                      f" {f['cost']:8.0f} ± {f['cost_uncertainty']:6.0f}  {f['fault']}, {f['confidence']:.0%}")
     return "\n".join(lines)
 

@@ -29,6 +29,11 @@ def density(t):
     return 1000 * (1 - (t + 288.9414) / (508929.2 * (t + 68.12963)) * (t - 3.9863) ** 2)
 
 
+def bore_for(flow, velocity):
+    """In whole millimetres, for m3/h and m/s."""
+    return float(np.round(1000 * np.sqrt(flow / 3600 / velocity * 4 / np.pi)))
+
+
 def pump_of(number, seed):
     """A pump's entry in the register, and the fault that is put in: (kind or None, how large)."""
     chance = np.random.default_rng([seed, number])
@@ -37,7 +42,7 @@ def pump_of(number, seed):
     entry = {
         "pump": number, "tag": f"P-{number:05}", "best_flow": flow, "flows": (POINTS * flow).tolist(), "heads": (head * head_ratio(POINTS)).tolist(),
         "efficiencies": (best * efficiency_ratio(POINTS)).tolist(), "npsh3s": (npsh3 * (0.6 + 0.4 * POINTS**2)).tolist(),
-        "suction_bore": float(np.round(1000 * np.sqrt(flow / 3600 / 1.5 * 4 / np.pi))), "discharge_bore": float(np.round(1000 * np.sqrt(flow / 3600 / 2.5 * 4 / np.pi))),
+        "suction_bore": bore_for(flow, 1.5), "discharge_bore": bore_for(flow, 2.5),
         "suction_elevation": 0.2, "discharge_elevation": 0.9, "motor_efficiency": 0.94, "static_barg": chance.uniform(-0.2, 0.6),
         "suction_loss_bar": chance.uniform(0.03, 0.10), "ambient_bara": 1.013, "specific_speed": 30.0}
     kind = FAULTS[chance.integers(4)] if chance.random() < 0.25 else None
@@ -78,7 +83,8 @@ def readings_of(entry, kind, size, hours, seed):
     def noisy(values, spread):
         return values * (1 + spread * chance.standard_normal(hours))
 
-    made = {"flow_m3h": noisy(flow * off["flow"], 0.01), "suction_barg": suction + BIAS["suction_bar"] * chance.standard_normal() + 0.01 * chance.standard_normal(hours),
+    made = {"flow_m3h": noisy(flow * off["flow"], 0.01),
+            "suction_barg": suction + BIAS["suction_bar"] * chance.standard_normal() + 0.01 * chance.standard_normal(hours),
             "discharge_barg": noisy(discharge * off["discharge"], 0.005), "temperature_degC": temperature,
             "electrical_kW": noisy(shaft / entry["motor_efficiency"] * off["power"], 0.01)}
     if chance.random() < 0.6:  # stopped for some days

@@ -9,17 +9,22 @@ import in_numpy
 
 
 def audit(folder, register, block, workers, kill_one=False, say=print):
-    """(sums, seconds, greatest memory of a worker in MiB). kill_one: kills a worker in the midst of the work, to show that nothing is lost."""
+    """(sums, seconds, greatest memory of a worker in MiB).
+
+    kill_one: kills a worker in the midst of the work, to show that nothing is lost.
+    """
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # the libraries' own
         import dask
         from distributed import Client, LocalCluster, as_completed
     dask.config.set({"distributed.scheduler.allowed-failures": 5, "distributed.worker.daemon": True})
     blocks = [register[i:i + block] for i in range(0, len(register), block)]
-    with LocalCluster(n_workers=workers, threads_per_worker=1, memory_limit="1GiB", dashboard_address=None, silence_logs=50) as cluster, Client(cluster) as client:
+    settings = {"threads_per_worker": 1, "memory_limit": "1GiB", "dashboard_address": None, "silence_logs": 50}
+    with LocalCluster(n_workers=workers, **settings) as cluster, Client(cluster) as client:
         client.run(_ready, sys.path)
         begun = time.perf_counter()
-        futures = {client.submit(in_numpy.block_sums, str(folder), i, members, pure=False, retries=5): i for i, members in enumerate(blocks)}
+        futures = {client.submit(in_numpy.block_sums, str(folder), i, members, pure=False, retries=5): i
+                   for i, members in enumerate(blocks)}
         parts, told, killed = {}, begun, False
         for future in as_completed(futures):
             parts[futures[future]] = future.result()

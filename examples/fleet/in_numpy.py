@@ -20,9 +20,10 @@ def row_values(pump, given):
     flow, suction, discharge, temperature, electrical = (given[name].astype(float) for name in COLUMNS)
     density = rows("water_density", temperature, 1.5).results
     vapour = rows("water_vapour_pressure", temperature).results
-    head = rows("total_head_from_gauges", discharge, suction, pump["discharge_elevation"], pump["suction_elevation"], pump["discharge_bore"],
-                pump["suction_bore"], flow, density).results
-    available = rows("npsh_available_from_gauge", suction, pump["ambient_bara"], pump["suction_elevation"], pump["suction_bore"], flow, density, vapour).results
+    head = rows("total_head_from_gauges", discharge, suction, pump["discharge_elevation"], pump["suction_elevation"],
+                pump["discharge_bore"], pump["suction_bore"], flow, density).results
+    available = rows("npsh_available_from_gauge", suction, pump["ambient_bara"], pump["suction_elevation"],
+                     pump["suction_bore"], flow, density, vapour).results
     usual_head = rows("curve_head", pump["flows"], pump["heads"], flow).results
     usual_efficiency = rows("curve_efficiency", pump["flows"], pump["efficiencies"], flow).results
     required = rows("curve_npsh3", pump["flows"], pump["npsh3s"], flow).results
@@ -32,10 +33,11 @@ def row_values(pump, given):
     ratio = flow / pump["best_flow"]
     loss = suction - (pump["static_barg"] - pump["suction_loss_bar"] * (ratio * ratio))
     with np.errstate(invalid="ignore", divide="ignore"):
-        made = {"flow_ratio": ratio, "from_best": np.abs(ratio - 1.0), "head_change": head / usual_head - 1.0, "power_change": shaft / usual_power - 1.0,
-                "efficiency": efficiency, "efficiency_lost": usual_efficiency - efficiency, "suction_change": rows("head_from_pressure", loss, density).results,
-                "npsh_margin": rows("npsh_margin", available, required).results, "lost_kW": electrical * (1.0 - efficiency / usual_efficiency), "head": head,
-                "shaft_kW": shaft, "density": density}
+        made = {"flow_ratio": ratio, "from_best": np.abs(ratio - 1.0), "head_change": head / usual_head - 1.0,
+                "power_change": shaft / usual_power - 1.0, "efficiency": efficiency, "efficiency_lost": usual_efficiency - efficiency,
+                "suction_change": rows("head_from_pressure", loss, density).results,
+                "npsh_margin": rows("npsh_margin", available, required).results,
+                "lost_kW": electrical * (1.0 - efficiency / usual_efficiency), "head": head, "shaft_kW": shaft, "density": density}
     for name in ("head_change", "power_change"):
         made[f"{name}_squared"] = made[name] * made[name]
     return made

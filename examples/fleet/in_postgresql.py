@@ -15,35 +15,37 @@ CREATE TABLE pump (pump int PRIMARY KEY, best_flow float8, least float8, greates
     npsh3s float8[], suction_bore float8, discharge_bore float8, suction_elevation float8, discharge_elevation float8, motor_efficiency float8,
     static_barg float8, suction_loss_bar float8, ambient_bara float8)"""
 
-# A reading that did not come is NaN in the columns; in SQL it is NULL, and so is everything that follows from it.
-ROWS = """SELECT r.pump, r.hour * {periods} / {hours} AS period, p.least, p.greatest, r.flow,
-    r.flow IS NULL OR r.suction IS NULL OR r.discharge IS NULL OR r.temperature IS NULL OR r.electrical IS NULL AS missing,
-    r.flow / p.best_flow AS flow_ratio, abs(r.flow / p.best_flow - 1) AS from_best, head.total_head_m / nullif(usual.head_m, 0) - 1 AS head_change,
-    shaft / nullif(power.power_input_kW, 0) - 1 AS power_change, made.efficiency, usual_e.efficiency - made.efficiency AS efficiency_lost, lost.head_m AS suction_change,
-    margin.margin_m AS npsh_margin, r.electrical * (1 - made.efficiency / nullif(usual_e.efficiency, 0)) AS lost_kW, head.total_head_m AS head, shaft AS shaft_kW,
-    rho.density_kgm3 AS density
-FROM (SELECT pump, hour, nullif(flow_m3h, 'NaN')::float8 AS flow, nullif(suction_barg, 'NaN')::float8 AS suction,
-        nullif(discharge_barg, 'NaN')::float8 AS discharge, nullif("temperature_degC", 'NaN')::float8 AS temperature,
-        nullif("electrical_kW", 'NaN')::float8 AS electrical FROM reading WHERE "electrical_kW" <> 0) r
-    JOIN pump p USING (pump),
-    LATERAL (SELECT r.electrical * p.motor_efficiency AS shaft) s,
-    water_density_checked(r.temperature, 1.5) rho,
-    water_vapour_pressure_checked(r.temperature) vapour,
-    total_head_from_gauges_checked(r.discharge, r.suction, p.discharge_elevation, p.suction_elevation, p.discharge_bore, p.suction_bore, r.flow,
-        rho.density_kgm3) head,
-    npsh_available_from_gauge_checked(r.suction, p.ambient_bara, p.suction_elevation, p.suction_bore, r.flow, rho.density_kgm3,
-        vapour.vapour_pressure_bara) available,
-    curve_head_checked(p.flows, p.heads, r.flow) usual,
-    curve_efficiency_checked(p.flows, p.efficiencies, r.flow) usual_e,
-    curve_npsh3_checked(p.flows, p.npsh3s, r.flow) required,
-    pump_efficiency_checked(r.flow, head.total_head_m, rho.density_kgm3, shaft) made,
-    pump_power_input_checked(r.flow, usual.head_m, rho.density_kgm3, usual_e.efficiency) power,
-    head_from_pressure_checked(r.suction - (p.static_barg - p.suction_loss_bar * ((r.flow / p.best_flow) * (r.flow / p.best_flow))),
-        rho.density_kgm3) lost,
-    npsh_margin_checked(available.npsh_m, required.npsh3_m) margin"""
+# A reading that did not come is NaN in the columns; in SQL it is NULL, and so is everything that follows from it. A checked call in the list
+# of columns costs a quarter of one in FROM; OFFSET 0 keeps the planner from writing a value's expression out, and computing it, wherever
+# the value is used.
+READ = """SELECT pump, hour * {periods} / {hours} AS period, nullif(flow_m3h, 'NaN')::float8 AS flow, nullif(suction_barg, 'NaN')::float8 AS suction,
+    nullif(discharge_barg, 'NaN')::float8 AS discharge, nullif("temperature_degC", 'NaN')::float8 AS temperature,
+    nullif("electrical_kW", 'NaN')::float8 AS electrical FROM reading WHERE "electrical_kW" <> 0"""
+FIRST = f"""SELECT r.*, p.best_flow, p.least, p.greatest, p.suction_bore, p.discharge_bore, p.suction_elevation, p.discharge_elevation, p.static_barg,
+    p.suction_loss_bar, p.ambient_bara, r.flow / p.best_flow AS flow_ratio, r.electrical * p.motor_efficiency AS shaft,
+    water_density_checked(r.temperature, 1.5) AS rho, water_vapour_pressure_checked(r.temperature) AS vapour,
+    curve_head_checked(p.flows, p.heads, r.flow) AS usual, curve_efficiency_checked(p.flows, p.efficiencies, r.flow) AS usual_e,
+    curve_npsh3_checked(p.flows, p.npsh3s, r.flow) AS required
+FROM ({READ}) r JOIN pump p USING (pump) OFFSET 0"""
+SECOND = f"""SELECT a.*, total_head_from_gauges_checked(discharge, suction, discharge_elevation, suction_elevation, discharge_bore, suction_bore, flow,
+        (rho).density_kgm3) AS head,
+    npsh_available_from_gauge_checked(suction, ambient_bara, suction_elevation, suction_bore, flow, (rho).density_kgm3,
+        (vapour).vapour_pressure_bara) AS available,
+    pump_power_input_checked(flow, (usual).head_m, (rho).density_kgm3, (usual_e).efficiency) AS power,
+    head_from_pressure_checked(suction - (static_barg - suction_loss_bar * (flow_ratio * flow_ratio)), (rho).density_kgm3) AS lost
+FROM ({FIRST}) a OFFSET 0"""
+THIRD = f"""SELECT b.*, pump_efficiency_checked(flow, (head).total_head_m, (rho).density_kgm3, shaft) AS made,
+    npsh_margin_checked((available).npsh_m, (required).npsh3_m) AS margin FROM ({SECOND}) b OFFSET 0"""
+ROWS = f"""SELECT pump, period, least, greatest, flow,
+    flow IS NULL OR suction IS NULL OR discharge IS NULL OR temperature IS NULL OR electrical IS NULL AS missing,
+    flow_ratio, abs(flow_ratio - 1) AS from_best, (head).total_head_m / nullif((usual).head_m, 0) - 1 AS head_change,
+    shaft / nullif((power).power_input_kW, 0) - 1 AS power_change, (made).efficiency AS efficiency,
+    (usual_e).efficiency - (made).efficiency AS efficiency_lost, (lost).head_m AS suction_change, (margin).margin_m AS npsh_margin,
+    electrical * (1 - (made).efficiency / nullif((usual_e).efficiency, 0)) AS lost_kW, (head).total_head_m AS head, shaft AS shaft_kW,
+    (rho).density_kgm3 AS density
+FROM ({THIRD}) c"""
 
-# The answer of a row stands when every part of it does. A cast to bigint rounds halves to the even number. OFFSET 0 keeps the planner from
-# writing a value's expression out, and computing it, wherever the value is used.
+# The answer of a row stands when every part of it does. A cast to bigint rounds halves to the even number.
 SQUARES = {f"{name}_squared": f"{name} * {name}" for name in ("head_change", "power_change")}
 PARTS = [name for name in SUMMED if name not in SQUARES]
 SUMS = f"""SELECT pump, period, count(*), count(*) FILTER (WHERE missing), count(*) FILTER (WHERE NOT missing AND NOT answered),

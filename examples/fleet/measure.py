@@ -41,7 +41,9 @@ def main():
         register = audit_fleet.register_of(folder)
         for name, values_of in (("NumPy by hand", by_hand.row_values), ("array form", in_numpy.row_values)):
             took = best(lambda: in_numpy.block_sums(folder, 0, register, values_of), given.repeat)
-            rows_only = best(lambda: [values_of(pump, {n: c[i] for n, c in in_numpy.columns_of(folder, 0).items()}) for i, pump in enumerate(register)], given.repeat)
+            columns = in_numpy.columns_of(folder, 0)
+            readings = [{column: values[i] for column, values in columns.items()} for i in range(given.pumps)]
+            rows_only = best(lambda: [values_of(*pair) for pair in zip(register, readings)], given.repeat)
             print(f"{name:32} {rows / took:10.0f} pump-hours a second; rows without sums {rows_only / rows * 1e9:.0f} ns each", flush=True)
         connection = in_postgresql.start(HERE.parents[1], pathlib.Path(given.build).resolve())
         in_postgresql.load(connection, folder, register, given.pumps)
@@ -56,7 +58,8 @@ def main():
         for workers in (1, 2):
             runs = [in_dask.audit(folder, register, 20, workers, say=lambda line: None) for _ in range(3)]
             took, memory = min(run[1] for run in runs), max(run[2] for run in runs)
-            print(f"{f'Dask, {workers} processes':32} {pumps * given.hours / took:10.0f} pump-hours a second, {memory} MiB a process at most", flush=True)
+            speed = pumps * given.hours / took
+            print(f"{f'Dask, {workers} processes':32} {speed:10.0f} pump-hours a second, {memory} MiB a process at most", flush=True)
 
 
 if __name__ == "__main__":

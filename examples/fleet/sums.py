@@ -8,9 +8,8 @@ import numpy as np
 STEP = 2.0**20
 PERIODS = 12
 PRICE = 0.11  # a kWh, in the works' own currency
-# Summed, each from its own expression; `squared` are summed as squares too, for the spread of a mean.
-SUMMED = ("flow_ratio", "from_best", "head_change", "power_change", "efficiency", "efficiency_lost", "suction_change", "npsh_margin", "lost_kW", "head",
-          "shaft_kW", "density", "head_change_squared", "power_change_squared")
+SUMMED = ("flow_ratio", "from_best", "head_change", "power_change", "efficiency", "efficiency_lost", "suction_change", "npsh_margin",
+          "lost_kW", "head", "shaft_kW", "density", "head_change_squared", "power_change_squared")
 COUNTED = ("running", "missing", "refused", "outside", "short_of_npsh")
 FIELDS = ("pump", "period") + COUNTED + SUMMED + ("least_npsh_margin",)
 
