@@ -3,7 +3,7 @@ what the audits are measured against, in time and, as far as its formulas go, in
 import numpy as np
 
 import generator
-from in_postgresql import ROWS as CHECKED_ROWS, SUMS
+from in_postgresql import READ, ROWS as CHECKED_ROWS, SUMS
 
 G = generator.G
 
@@ -35,6 +35,7 @@ def row_values(pump, given):
     return made
 
 
+# OFFSET 0 again, so that no value is computed twice.
 ROWS = """SELECT pump, period, least, greatest, flow, missing, flow_ratio, abs(flow_ratio - 1) AS from_best,
     head / usual_head - 1 AS head_change, shaft / (rho * 9.80665 * flow / 3.6e6 * usual_head / usual_efficiency) - 1 AS power_change, efficiency,
     usual_efficiency - efficiency AS efficiency_lost,
@@ -47,7 +48,7 @@ FROM (SELECT *, rho * 9.80665 * flow / 3.6e6 * head / nullif(shaft, 0) AS effici
         heads[1] * (1 - 0.2 * flow_ratio * flow_ratio) AS usual_head, npsh3s[1] * (1 + 2.0::float8 / 3 * flow_ratio * flow_ratio) AS required,
         nullif(efficiencies[6] * (2 * flow_ratio - flow_ratio * flow_ratio), 0) AS usual_efficiency,
         electrical * motor_efficiency AS shaft FROM (SELECT p.*,
-            r.hour * {periods} / {hours} AS period, flow, suction, discharge, electrical, flow / best_flow AS flow_ratio,
+            period, flow, suction, discharge, electrical, flow / best_flow AS flow_ratio,
             flow IS NULL OR suction IS NULL OR discharge IS NULL OR temperature IS NULL OR electrical IS NULL AS missing,
             CASE WHEN temperature > 0 AND temperature < 100 THEN 1000
                 * (1 - (temperature + 288.9414::float8) / (508929.2::float8 * (temperature + 68.12963::float8))
@@ -57,9 +58,7 @@ FROM (SELECT *, rho * 9.80665 * flow / 3.6e6 * head / nullif(shaft, 0) AS effici
                 * 2.302585092994046::float8) * 133.322e-5::float8 END AS vapour,
             flow / 3600 / (0.7853981633974483::float8 * suction_bore * suction_bore * 1e-6) AS vs,
             flow / 3600 / (0.7853981633974483::float8 * discharge_bore * discharge_bore * 1e-6) AS vd
-        FROM (SELECT pump, hour, nullif(flow_m3h, 'NaN')::float8 AS flow, nullif(suction_barg, 'NaN')::float8 AS suction,
-                nullif(discharge_barg, 'NaN')::float8 AS discharge, nullif("temperature_degC", 'NaN')::float8 AS temperature,
-                nullif("electrical_kW", 'NaN')::float8 AS electrical FROM reading WHERE "electrical_kW" <> 0) r JOIN pump p USING (pump) OFFSET 0) a OFFSET 0) b OFFSET 0) c"""
+        FROM (READINGS) r JOIN pump p USING (pump) OFFSET 0) a OFFSET 0) b OFFSET 0) c""".replace("READINGS", READ)
 
 
 def statement():
