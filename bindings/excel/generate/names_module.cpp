@@ -60,7 +60,8 @@ End Function
 
 Private Function CutwaterOfName(ByVal sign As String) As Boolean
     If sign = "" Then Exit Function
-    CutwaterOfName = InStr(1, "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_.", UCase(sign)) > 0 Or AscW(sign) > 127 Or AscW(sign) < 0
+    CutwaterOfName = InStr(1, "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_.", UCase(sign)) > 0 Or AscW(sign) > 127 Or _
+        AscW(sign) < 0
 End Function
 
 ' A name that is none of ours comes back as it is.
@@ -102,7 +103,8 @@ Private Function CutwaterRenameAll(ByVal book As Object, ByVal full As Boolean) 
     If left_alone <> "" Then CutwaterRenameAll = CutwaterRenameAll & vbLf & "Left as they were:" & left_alone
 End Function
 
-Private Sub CutwaterRenameSheet(ByVal sheet As Object, ByVal full As Boolean, ByRef changed As Long, ByRef left_alone As String)
+Private Sub CutwaterRenameSheet(ByVal sheet As Object, ByVal full As Boolean, ByRef changed As Long, _
+    ByRef left_alone As String)
     Dim cell As Object
     Dim whole As Object
     Dim made As String
@@ -124,8 +126,8 @@ Private Sub CutwaterRenameSheet(ByVal sheet As Object, ByVal full As Boolean, By
     Next
 End Sub
 
-' A block entered with Ctrl+Shift+Enter is put as a block, which Excel does for formulas of up to 255 characters. Elsewhere Formula2,
-' where Excel has it: by Formula alone it would no longer let results spill.
+' A block entered with Ctrl+Shift+Enter is put as a block, which Excel does for formulas of up to 255 characters.
+' Elsewhere Formula2, where Excel has it: by Formula alone it would no longer let results spill.
 Private Function CutwaterPut(ByVal cell As Object, ByVal whole As Object, ByVal full As Boolean) As Boolean
     On Error Resume Next
     If cell.HasArray Then

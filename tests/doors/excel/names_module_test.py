@@ -13,6 +13,7 @@ PRODUCTS = pathlib.Path(os.environ["CUTWATER_PRODUCTS"])
 SOURCE = pathlib.Path(os.environ["CUTWATER_SOURCE"])
 BYTES = (PRODUCTS / "excel/cutwater_names.bas").read_bytes()
 TEXT = BYTES.decode("ascii").replace("\r\n", "\n")
+JOINED = re.sub(r" _\n\s*", " ", TEXT)
 CATALOGUE = json.loads((PRODUCTS / "catalogue.json").read_text(encoding="utf-8"))
 NAMES = [record["name"].upper() for kind in ("questions", "functions") for record in CATALOGUE[kind]]
 OF_EXCEL = ("CutwaterFullNames", "CutwaterShortNames", "CutwaterRenameAll", "CutwaterRenameSheet", "CutwaterPut")
@@ -74,7 +75,7 @@ class NamesModule(unittest.TestCase):
 
     def test_blocks_are_closed(self):
         ends, open_ = {"If": "End If", "For": "Next", "Do": "Loop", "Function": "End Function", "Sub": "End Sub"}, []
-        for line in TEXT.split("\n"):
+        for line in JOINED.split("\n"):
             line = line.split(" '")[0].strip() if '"' not in line else line.strip()
             begun = re.match(r"(?:Public |Private )?(Function|Sub|For|Do)\b|(If)\b.* Then$", line)
             if begun:
@@ -85,7 +86,7 @@ class NamesModule(unittest.TestCase):
 
     def test_every_name_is_declared(self):
         """Option Explicit: what is assigned or walked was declared in its procedure, or is the procedure's own answer."""
-        for name, given, body in re.findall(r"^(?:Public|Private) (?:Sub|Function) (\w+)\((.*?)\)(?: As \w+)?\n(.*?)^End ", TEXT, flags=re.M | re.S):
+        for name, given, body in re.findall(r"^(?:Public|Private) (?:Sub|Function) (\w+)\((.*?)\)(?: As \w+)?\n(.*?)^End ", JOINED, flags=re.M | re.S):
             known = {name, *re.findall(r"(?:Dim|Static) (\w+) As", body), *re.findall(r"(\w+) As", given)}
             for used in re.findall(r"^\s*(?:Set |For Each )?([A-Za-z_]\w*) (?:=|In) ", body, flags=re.M):
                 self.assertIn(used, known, name)
