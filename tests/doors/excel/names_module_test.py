@@ -86,7 +86,8 @@ class NamesModule(unittest.TestCase):
 
     def test_every_name_is_declared(self):
         """Option Explicit: what is assigned or walked was declared in its procedure, or is the procedure's own answer."""
-        for name, given, body in re.findall(r"^(?:Public|Private) (?:Sub|Function) (\w+)\((.*?)\)(?: As \w+)?\n(.*?)^End ", JOINED, flags=re.M | re.S):
+        procedure = re.compile(r"^(?:Public|Private) (?:Sub|Function) (\w+)\((.*?)\)(?: As \w+)?\n(.*?)^End ", re.M | re.S)
+        for name, given, body in procedure.findall(JOINED):
             known = {name, *re.findall(r"(?:Dim|Static) (\w+) As", body), *re.findall(r"(\w+) As", given)}
             for used in re.findall(r"^\s*(?:Set |For Each )?([A-Za-z_]\w*) (?:=|In) ", body, flags=re.M):
                 self.assertIn(used, known, name)
