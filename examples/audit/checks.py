@@ -14,6 +14,13 @@ from .asking import Columns, missing
 RESTS_UPON = {"greatest_power": "pump_power_input", "maker_flow": "operating_region", "pump_head": "duty_flow"}
 
 
+def _motor_needed(c, i):
+    """The least listed rating; or the motor fitted, where it is smaller and leaves the margin: 20 hp are 14.9 kW, and no listed rating."""
+    listed, fitted = c.found["motor_listed"][i], c.found["motor_fitted"][i]
+    leaves = fitted > 0 and cw.motor_power_margin(fitted, c.pumps[i].get("motor_rule")) * c.found["power_input"][i] <= fitted
+    return min(listed, fitted) if leaves else listed
+
+
 def idle(pump, condition):
     """A condition of the workbook's: {key}="word" or {key}<>"word", or several of them in AND(…;…)."""
 
@@ -250,7 +257,8 @@ def power_region_heat(c):
     )
     c.ask("power_input", cw.pump_power_input, "duty_flow", "duty_head", "density_used", "efficiency")
     c.read("motor_fitted", "motor_rating", "kW")
-    c.ask("motor_needed", cw.motor_rating_needed, "power_input", "motor_rule", "motor_series")
+    c.ask("motor_listed", cw.motor_rating_needed, "power_input", "motor_rule", "motor_series")
+    c.each("motor_needed", lambda i: _motor_needed(c, i), needs=("motor_listed", "power_input"))
     c.each("greatest_power", lambda i: c.used[i]["powers"][1].max(), needs=("used_powers",))
     c.ask("rise", cw.temperature_rise, "duty_head", "efficiency", "heat_used")
     c.read("least_read", "least_flow", "m3/h")

@@ -54,7 +54,7 @@ Function OnePump()
   Dim altitude, ambient, surface, density, vapour, viscosity, best_head, best_efficiency, b, solids, head_ratio, efficiency_ratio, best_flow
   Dim wanted, suction_pipe, suction_fittings, suction_loss, discharge_pipe, discharge_fittings, line_loss, resistance, system_head
   Dim suction_reynolds, discharge_reynolds, square, square_part, beside, equipment, static_head
-  Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, needed, region, shape, inner
+  Dim flow, head, loss, offered, npsh3, ratio, efficiency, power, fitted, least, needed, region, shape, inner
   Dim left_out  ' never set: an optional argument that is not given
   On Error Resume Next
   altitude = RowOf(DataKeys, "altitude")
@@ -187,6 +187,10 @@ Function OnePump()
   power = Calc.PUMP_POWER_INPUT(flow, head, density, efficiency)
   needed = First(Calc.MOTOR_RATING_NEEDED(power, Given("motor_rule"), Given("motor_series")))
   fitted = Calc.QUANTITY(Given("motor_rating"), "kW")
+  least = Calc.MOTOR_POWER_MARGIN(fitted, Given("motor_rule"))
+  If Not IsEmpty(needed) And Not IsEmpty(least) Then
+    If fitted < needed And least * power <= fitted Then needed = fitted  ' 20 hp are 14.9 kW, and no listed rating
+  End If
   ' The region goes by the impeller's whole flow, both eyes together.
   shape = Calc.SPECIFIC_SPEED(Given("speed"), Given("best_flow"), best_head, 1, Given("stages"))
   region = First(Calc.OPERATING_REGION(flow, best_flow, shape, Given("least_allowed"), Given("greatest_allowed")))

@@ -33,7 +33,7 @@ from writer.styles import DATA_STYLES, Styles
 
 HERE = pathlib.Path(__file__).parent
 SPARE, BLANK = 8, 50  # empty columns beside the data's pumps; columns of a workbook without data
-MACROS = {"Register": "FillRegister.bas", "Asking": "Asking.bas"}
+MACROS = {"Register": "FillRegister.bas", "Asking": "Asking.bas", "Printing": "Printing.bas"}
 
 
 def validations(places):

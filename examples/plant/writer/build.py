@@ -308,6 +308,7 @@ class Build:
 
         line(2, "tag", "Tag", "", [pump["tag"] for pump in self.pumps], "InputSmall", "tags")
         sheet.header_rows = 3
+        sheet.print_tags(2, FIRST, self.count)
         for title, rows in GROUPS.items():
             row = self.row[rows[0].key] - 1
             for column in range(FIRST + self.count):

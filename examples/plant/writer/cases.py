@@ -87,6 +87,7 @@ class Cases:
         sheet.heights[3] = 0.6
         self.line(3, "Tag", None)
         put(3, 3, self.case["tag"], "InputTag", across=2, validation="tags")
+        self.sheet.print_if(3, 3)
         put(3, 5, "Typed here for", "Box", across=2)
         put(3, 7, self.case["tag"], "BoxInput", across=2, validation="tags")
         put(

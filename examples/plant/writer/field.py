@@ -124,6 +124,7 @@ class Field:
             column, data = 2 + 2 * case, self.cases[case] if case < len(self.cases) else {}
             put(3, column, data.get("tag"), "InputTag", across=2, validation="tags")
             put(4, column, column_of(self.places, reference("", 3, column)), "Value0", across=2)
+        sheet.print_if(3, 2, 2 * CASES)
         self.row |= {"tag": 3, "index": 4}
         sheet.heights.update({3: 0.6, 5: 0.8})
         self.head(6, "Readings")
@@ -388,14 +389,14 @@ class Field:
             put(
                 row,
                 2 + 2 * case,
-                f'=IFERROR({"&".join(letters[case, key] for key in ("head_word", "power_word", "efficiency_word"))};"")',
+                f'=IF(ISERROR({self.cell("index", case, one=False)});"";IFERROR({"&".join(letters[case, key] for key in ("head_word", "power_word", "efficiency_word"))};""))',
                 "HeadCentre",
                 across=2,
             )
         put(row, LAST, "would be shown by", "Head")
         first = row + 1
         for index, (cause, head, power, efficiency, shown) in enumerate(SIGNS, first):
-            sheet.heights[index] = 0.84
+            sheet.heights[index] = 1.1
             self.line(index, cause, f"{head}|{power}|{efficiency}")
             put(index, LAST, shown, "Reason")
             for case in range(CASES):

@@ -101,7 +101,7 @@ class Sheet:
         self.frames, self.names, self.header_rows, self.header_first, self.header_columns = [], [], 0, 0, 0
         self.conditions, self.buttons, self.protected = [], [], True
         self.last_column = len(widths) - 1
-        self.print_columns = len(widths)
+        self.print_columns, self.printed = len(widths), []
 
     def put(self, row, column, content=None, style="Plain", across=1, down=1, validation=None, known=None):
         """A number, a text, or a formula (a text that begins with '='). known: a formula's text result; LibreOffice 7.4 does
@@ -156,6 +156,18 @@ class Sheet:
             return f"<{tag}{attributes} table:formula={quoteattr(call(content[1:]))}/>"
         return f'<{tag}{attributes} office:value-type="string"><text:p>{escape(content)}</text:p></{tag}>'
 
+    def print_if(self, row, column, count=1):
+        """The macro Printing leaves the sheet out where these cells, the pumps chosen, are all empty."""
+        self.printed.append(("printed_if", row, column, count))
+
+    def print_tags(self, row, column, count):
+        """The macro Printing prints no column behind the last of these that is filled."""
+        self.printed.append(("printed_tags", row, column, count))
+
+    @staticmethod
+    def _named(name, first, area):
+        return f'<table:named-range table:name="{name}" table:base-cell-address="{first}" table:cell-range-address="{area}"/>'
+
     def xml(self):
         last_row = max(row for row, _ in self.cells)
         rows = []
@@ -176,13 +188,16 @@ class Sheet:
             columns.insert(0, "<table:table-header-columns>")
         columns = "".join(columns)
         area = f"{self.name}.A1:{self.name}.{cell_name(last_row, self.print_columns - 1)}"
-        names = ""
+        whole = f"${self.name}.$A$1:.{cell_name(last_row, self.print_columns - 1, True)}"
+        names = self._named("printed", f"${self.name}.$A$1", whole)
+        for name, row, column, count in self.printed:
+            first, last = (cell_name(row, at, True) for at in (column, column + count - 1))
+            names += self._named(name, f"${self.name}.{first}", f"${self.name}.{first}:.{last}")
         for name, row, column, end in self.names:
             first = f"${self.name}.{cell_name(row, column, True)}"
             area_of = first if end is None else f"{first}:.{cell_name(end, column, True)}"
-            names += f'<table:named-range table:name="{name}" table:base-cell-address="{first}" table:cell-range-address="{area_of}"/>'
-        if names:
-            names = f"<table:named-expressions>{names}</table:named-expressions>"
+            names += self._named(name, first, area_of)
+        names = f"<table:named-expressions>{names}</table:named-expressions>"
         protected = ' table:protected="true"' if self.protected else ""
         return (
             f'<table:table table:name="{self.name}" table:style-name="t{self.page}"{protected} table:print-ranges="{area}">'

@@ -1,6 +1,8 @@
 """Three offered pumps for one duty side by side. Nothing is chosen by the sheet."""
+from . import points
 from .looking import Looking, column_of, foot, refusals_line, title
 from .odf import Sheet, calls_in, reference, refusal
+from .results import motor_needed
 from .verdicts import limit_call
 
 OFFERS, POINTS, PROFILE = 3, 10, 6
@@ -69,6 +71,7 @@ class Offers:
         sheet.heights.update({3: 0.6, 5: 0.6})
         self.line(3, "Duty, system and liquid of", None)
         put(3, 2, self.case["tag"], "InputTag", across=2, validation="tags")
+        sheet.print_if(3, 2)
         put(
             3,
             4,
@@ -83,6 +86,7 @@ class Offers:
         self.row["verdict"] = 5
         self.line(5, "Verdict, all checks of this sheet", None)
         row = self.given(6)
+        row = self.powers(row)
         row = self.profile(row)
         row = self.results(row)
         sheet.put(row, 0, None)
@@ -123,6 +127,29 @@ class Offers:
                 self.line(row, f"Point {point + 1}", "; ".join(unit for *_, unit in pair), "given")
         return row + 1
 
+    def powers(self, row):
+        """Of each point its power on the liquid pumped."""
+        put = self.sheet.put
+        self.head(row, "Curve offered: power on the liquid pumped", "Function")
+        for point in range(POINTS):
+            row += 1
+            self.row.setdefault("powers", row)
+            self.line(row, f"Point {point + 1}", "kW", "pump_power_input")
+            for one in range(OFFERS):
+                cells = {}
+                for key, column in (("flow", 0), ("head", 1), ("efficiency", 0)):
+                    at = self.row[dict(flow="flows", head="heads", efficiency="efficiencies")[key]] + point
+                    cells[key] = reference("", at, 2 + 2 * one + column, at, 2 + 2 * one + column)
+                call = f'CW.PUMP_POWER_INPUT({cells["flow"]};{cells["head"]};{self.look.find("density_used")};{cells["efficiency"]})'
+                put(
+                    row,
+                    2 + 2 * one,
+                    f'=IF({cells["flow"]}="";"";IF(CW.QUANTITY({cells["flow"]};"m³/h")=0;"–";{call}))',
+                    "Value2",
+                )
+                put(row, 3 + 2 * one, None, "Label")
+        return row + 1
+
     def profile(self, row):
         """Flows and hours below each other in the first offer's columns; beside them the money."""
         put = self.sheet.put
@@ -148,7 +175,7 @@ class Offers:
             last = row + PROFILE - 1 if key in ("profile", "hours") else row
             return reference("", row, column, last, column)
         row, column = self.row[key], 2 + 2 * one + (key in ("heads", "npsh3s"))
-        if key in dict((key, 0) for key, *_ in SERIES):
+        if key == "powers" or key in dict((key, 0) for key, *_ in SERIES):
             return reference("", row, column, row + POINTS - 1, column)
         return reference("", row, column, row, column) if key in self.given_keys else reference("", row, column)
 
@@ -163,7 +190,9 @@ class Offers:
         best = "CW.BEST_EFFICIENCY_FLOW({flows};{efficiencies})"
         shape_speed = f"CW.SPECIFIC_SPEED({{speed}};{{best}};CW.CURVE_HEAD({curve};{{best}});1;{{stages}})"
         region = f"CW.OPERATING_REGION({{duty_flow}};{{best}};{shape_speed};{{least_allowed}};{{greatest_allowed}})"
-        powers = "CW.PUMP_POWER_INPUT"
+        # At flow 0 the power does not follow from head and efficiency: the curve of the power begins after it.
+        begin, end = 'IF(CW.QUANTITY(INDEX({flows};1);"m³/h")=0;2;1)', "COUNTA({flows})"
+        running = points.pair("{flows}", "{powers}", begin, end)
         # key, text, unit, places or none for a word, formula, (sense, limit, word) or words that meet
         rows = (
             ("Head and flow",),
@@ -246,16 +275,15 @@ class Offers:
                 "Motor rating needed",
                 "kW",
                 1,
-                "CW.MOTOR_RATING_NEEDED({power};{=motor_rule};{=motor_series})",
+                motor_needed("{power}", 'CW.QUANTITY({motor};"kW")', "{=motor_rule}", "{=motor_series}"),
                 ("<=", 'CW.QUANTITY({motor};"kW")', "FAILS"),
             ),
             (
-                "end_power",
-                "Power at the last point",
+                "greatest_power",
+                "Greatest power on the curve",
                 "kW",
                 2,
-                powers
-                + "(MAX({flows});INDEX({heads};COUNTA({flows}));{=density_used};INDEX({efficiencies};COUNTA({flows})))",
+                f"INDEX(CW.GREATEST_POWER_ON_CURVE({running});1;1)",
                 ("<=", 'CW.QUANTITY({motor};"kW")', "WATCH"),
             ),
             ("energy", "Energy of the duty profile, a year", "kWh", 0, f"INDEX({year};1;1)", None),

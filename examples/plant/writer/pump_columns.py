@@ -120,7 +120,8 @@ def _tags(sheet, row, places, plant):
     tags = [pump["tag"] for pump in plant["pumps"]]
     for index in range(places.count):
         cell = reference("Data", places.input["tag"], FIRST + index)
-        sheet.put(row, FIRST + index, f"=TRIM({cell})", "HeadCentre", known=tags[index] if index < len(tags) else " ")
+        sheet.put(row, FIRST + index, f"=TRIM({cell})", "HeadTag", known=tags[index] if index < len(tags) else " ")
+    sheet.print_tags(row, FIRST, places.count)
     sheet.header_first, sheet.header_rows = 0, row + 1
 
 
@@ -165,12 +166,14 @@ def data_sheet(plant, places):
                 sheet.heights[row] = 0.95
             for index in range(places.count):
                 value = pumps[index].get(one.key) if index < len(pumps) else None
-                style = "InputSmall" if small else "Input"
+                style = "InputTop" if one.key in TALL else "InputSmall" if small else "Input"
                 sheet.put(
                     row, FIRST + index, value, style, validation=f"choice_{one.key}" if one.key in CHOICES else None
                 )
             row += 1
     sheet.header_first, sheet.header_rows = places.input["tag"], places.input["tag"] + 1
+    sheet.print_tags(places.input["tag"], FIRST, places.count)
+    sheet.button("PDF of what is filled", "Printing.AsPdf", 21.0, 0.1, 4.6, 0.65)
     sheet.breaks |= {places.input["surface_pressure"] - 1, row}
     for series in SERIES:
         _head(sheet, row, f"Pump curve on water, as the maker gives it: {series.text}", places)

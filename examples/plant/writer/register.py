@@ -9,7 +9,7 @@ NUMBERS = (
     ("system_head", "Head taken there m", 1.3),
     ("duty_flow", "Duty flow m³/h", 1.3),
     ("duty_head", "Duty head m", 1.2),
-    ("efficiency", "Efficiency", 1.4),
+    ("efficiency", "Efficiency", 1.6),
     ("npsh_available", "NPSH available m", 1.4),
     ("npsh3", "NPSH3 m", 1.1),
     ("npsh_ratio", "NPSH ratio", 1.1),
@@ -18,7 +18,7 @@ NUMBERS = (
     ("motor_fitted", "Motor fitted kW", 1.2),
     ("region", "Operating region", 1.6),
 )
-LEAD = (("No.", 0.7), ("Col.", 0.8), ("Tag", 1.4), ("Service", 3.7), ("Liquid", 3.9))
+LEAD = (("No.", 0.7), ("Col.", 0.8), ("Tag", 1.4), ("Service", 3.5), ("Liquid", 3.9))
 TAIL = (("Worst check", 4.2), ("All that is not met", 5.4), ("Verdict", 1.4))
 
 
@@ -28,6 +28,11 @@ def _title(sheet, plant, title, text, columns):
     sheet.put(0, 8, "=" + WORKS, "Works", across=columns - 8, known=works_line(plant))
     sheet.heights[1] = 0.85
     sheet.put(1, 0, text, "Note", across=columns)
+
+
+def _at_most(text, letters):
+    """What a row has no room for is left out at the end, and marked."""
+    return f'IF(LEN({text})>{letters};LEFT({text};{letters - 2})&" …";{text})'
 
 
 def register_sheet(plant, places):
@@ -86,13 +91,13 @@ def register_sheet(plant, places):
         sheet.put(row, 2, shown(f"INDEX({places.tags};1;{pump})"), "Text")
         for column, key in enumerate(("service", "liquid"), 3):
             cell = looked_up("Data", places.input[key], pump)
-            sheet.put(row, column, shown(f'IF({cell}="";"";{cell})'), "TextWrap")
+            sheet.put(row, column, shown(f'IF({cell}="";"";{_at_most(cell, 80)})'), "TextWrap")
         for column, (key, _, _) in enumerate(NUMBERS, len(LEAD)):
             one = results.RESULT[key]
             style = "Verdict" if key == "region" else f"Value{one.places}"
             sheet.put(row, column, shown(fill(one.formula, find)), style)
         sheet.put(row, tail, shown(looked_up("Checks", places.worst["check"], pump)), "Text")
-        sheet.put(row, tail + 1, shown(looked_up("Checks", places.worst["findings"], pump)), "Reason")
+        sheet.put(row, tail + 1, shown(_at_most(looked_up("Checks", places.worst["findings"], pump), 115)), "Reason")
         sheet.put(row, tail + 2, shown(looked_up("Checks", places.worst["verdict"], pump)), "Verdict")
     note = head + 2 + places.count
     sheet.heights[note] = 2.2
@@ -113,6 +118,7 @@ def macro_sheet(plant, places):
     kept = NUMBERS
     widths = [1.4, 4.4] + [width + 0.25 for *_, width in kept] + [2.2]
     sheet = Sheet("Macro", widths, "Wide")
+    sheet.print_if(3, 0)
     sheet.protected = False  # the macro writes it
     sheet.header_rows = 3
     _title(

@@ -59,6 +59,13 @@ def _choose(key, text, unit, places, group, by, choices, otherwise):
     return Result(key, text, unit, places, group, formula, told, None, None, words)
 
 
+def motor_needed(power, fitted, rule, series):
+    """The least listed rating; or the motor fitted, where it is smaller and leaves the margin: 20 hp are 14.9 kW, and no listed rating."""
+    listed = f"INDEX(CW.MOTOR_RATING_NEEDED({power};{rule};{series});1;1)"
+    enough = f"IFERROR(CW.MOTOR_POWER_MARGIN({fitted};{rule})*{power}<={fitted};FALSE())"
+    return f"IF({enough};MIN({listed};{fitted});{listed})"
+
+
 _WHOLE_SPEED = "CW.SPECIFIC_SPEED({speed};{best_flow};{best_head};1;{stages})"  # the region goes by both eyes together
 _SLURRY = "{solids_fraction};{solids_relative};{solids_size};{impeller_diameter};{slurry_by}"
 _SQUARE = '{line_law}="square"'
@@ -393,15 +400,17 @@ RESULTS = (
     _result("power_input", "Pump power input", "kW", 2, P, "CW.PUMP_POWER_INPUT({duty_flow};{duty_head};{density_used};{efficiency})"),
     _result("torque", "Shaft torque", "N m", 1, P, "CW.SHAFT_TORQUE({power_input};{speed})"),
     _result("motor_fitted", "Motor fitted, as read", "kW", 1, P, 'CW.QUANTITY({motor_rating};"kW")'),
-    _result(
+    Result(
         "motor_needed",
         "Motor rating needed",
         "kW",
         1,
         P,
-        "CW.MOTOR_RATING_NEEDED({power_input};{motor_rule};{motor_series})",
+        motor_needed("{power_input}", "{motor_fitted}", "{motor_rule}", "{motor_series}"),
+        reason("CW.MOTOR_RATING_NEEDED({power_input};{motor_rule};{motor_series})"),
         ("≤", "{motor_fitted}"),
         "FAILS",
+        '"motor_rating_needed, motor_power_margin"',
     ),
     Result(
         "greatest_power",

@@ -58,6 +58,7 @@ class Service:
         shown = next((pump for pump in self.plant["pumps"] if pump["tag"] == self.plant["shown"]), {})
         put(2, A, shown.get("tag"), "InputTag", validation="tags")
         sheet.name_range("tag", 2, A)
+        sheet.print_if(2, A)
         for column, across, label, value in (
             (B, 2, "Made by", None),
             (D, 3, "Checked by", None),
@@ -162,7 +163,7 @@ class Service:
                 A: ("What is found", "Head"),
                 B: ("Value", "HeadRight"),
                 C: ("Unit", "Head"),
-                D: ("Limit", "Head"),
+                D: ('=IF(results_in="US units";"Limit, SI";"Limit")', "Head"),
                 F: ("Verdict", "HeadCentre"),
                 G: ('=IF(results_in="US units";"US units";"")', "HeadRight"),
                 I: ("Function, or why it was refused", "Head"),
@@ -289,7 +290,7 @@ class Service:
         put, sheet = self.sheet.put, self.sheet
         heads = {
             "used_flows": (A, "On the liquid pumped:   flow", "m³/h", 1),
-            "used_heads": (B, '=tag&", pump"', "head, m", 2),
+            "used_heads": (B, '=IF(LEN(tag)>16;LEFT(tag;14)&" …";tag)&", pump"', "head, m", 2),
             "used_efficiencies": (C, "Efficiency", "–", 3),
             "used_powers": (D, "Power", "kW", 2),
             "used_npsh3s": (F, "NPSH3", "m", 2),

@@ -119,6 +119,7 @@ class SideBySide:
             for column in (UNIT, LAST):
                 put(row, column, None, "Label")
         shown = [one["tag"] for one in self.plant.get("builds", ())]
+        self.sheet.print_if(3, 2, 2 * PUMPS)
         for pump in range(PUMPS):
             column = 2 + 2 * pump
             if self.before:

@@ -109,6 +109,7 @@ _cells = [
         text=f'fo:font-weight="bold" fo:color="{SLATE}"',
     ),
     _style("HeadCentre", "Head", paragraph=_centre),
+    _style("HeadTag", "Head", cell=_fit, paragraph=_centre),
     _style(
         "HeadWrap",
         "Head",
@@ -146,6 +147,7 @@ _cells = [
     _style("InputText", cell=_input, paragraph=_edge),
     _style("InputTag", cell=_input, paragraph=_edge, text='fo:font-size="11pt" fo:font-weight="bold"'),
     _style("InputSmall", cell=_input_wrap + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'),
+    _style("InputTop", "InputSmall", cell='style:vertical-align="top"'),  # of what has no room the beginning is seen
     _style(
         "InputSmallPlain", cell=_under_wrap + ' fo:wrap-option="wrap"', paragraph=_centre, text='fo:font-size="7pt"'
     ),
@@ -214,7 +216,7 @@ _cells = [
         paragraph=_edge,
         text='fo:font-size="7.5pt" fo:font-weight="bold"',
     ),
-    _style("Reason", cell=f'{_under_wrap} fo:wrap-option="wrap"', paragraph=_edge, text='fo:font-size="7pt"'),
+    _style("Reason", cell=f'fo:border-bottom="0.4pt solid {LINE}" style:vertical-align="top" fo:wrap-option="wrap"', paragraph=_edge, text='fo:font-size="7pt"'),
 ]
 _cells += [
     _style(f"Value{places}", cell=f"{_under} {_gap}", paragraph=_right, data=f"N{places}") for places in range(9)

@@ -32,6 +32,7 @@ class Upright:
         put(0, 4, "=" + WORKS, "Works", across=across - 4, known=works_line(self.plant))
         put(1, 0, "Tag", "Box")
         put(2, 0, tag, "InputTag", validation="tags")
+        self.sheet.print_if(2, 0)
         for column, wide, label, value in (
             (1, 2, "Made by", None),
             (3, 2, "Checked by", None),

@@ -40,6 +40,10 @@ class Printed(unittest.TestCase):
         s.set("Service", "A3", "X-50")
         s.get("column", "Service", "B10")
         s.save(WORK / "blank/blank.pdf")
+        s.macro("Printing.OnlyFilled")
+        s.save(WORK / "blank/filled.pdf")
+        s.macro("Printing.Everything")
+        s.save(WORK / "blank/again.pdf")
         cls.found = s.run()
         cls.pages = cls.read(WORK / "plant/plant.pdf")
 
@@ -51,6 +55,14 @@ class Printed(unittest.TestCase):
     def read(pdf):
         done = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, encoding="utf-8", check=True)
         return done.stdout.split("\f")[:-1]
+
+    def test_only_what_is_filled_is_printed(self):
+        """The tag in the fiftieth column is chosen on the sheet Service: sheets without a pump are left out, the column is not."""
+        whole, filled, again = (self.read(WORK / f"blank/{name}.pdf") for name in ("blank", "filled", "again"))
+        named = {re.search(r"(\w+),[\s\d]*page", page)[1] for page in filled}
+        self.assertEqual(named, {"Register", "Service", "Data", "Curves", "Checks"})
+        self.assertIn("X-50", " ".join(page for page in filled if "Data, " in page))
+        self.assertEqual(len(again), len(whole))
 
     def test_no_input_is_cut(self):
         self.assertEqual(sum(page.count("0.6 Btu/(lb degF)") for page in self.pages[:3]), 2)  # tried, and used

@@ -7,7 +7,7 @@ import unittest
 
 from driver import Session
 from workbook_layout import AT, BANNER, BOOK, FINDINGS, VERDICT, WORST
-from writer import field, pump_columns, results
+from writer import field, offers, pump_columns, results
 from writer.odf import column_letter
 
 WORK = pathlib.Path(os.environ["CUTWATER_WORK"], "workbook")
@@ -112,6 +112,14 @@ class ServiceSheet(unittest.TestCase):
         s.set("Service", AT.tried("shutoff_on"), "water")
         s.get("on water", "Service", AT.result("shutoff_used"))
         s.macro("Asking.BackToData")
+        # A motor rated in horsepower is no listed rating; whether it leaves the margin is what counts. 5.49 kW x 1.2 = 6.59 kW.
+        s.set("Service", "A3", "PU-02")
+        s.set("Service", "J5", "PU-02")
+        for rating in ("9 hp", "8.5 hp", "7.5"):
+            s.set("Service", AT.tried("motor_rating"), rating)
+            for name, column in (("needed", None), ("word", "F")):
+                s.get(f"motor of {rating}: {name}", "Service", AT.result("motor_needed", column))
+        s.macro("Asking.BackToData")
         s.ask("Basic", "Asking.Example", "Service", "A1")
         s.get("works", "Service", "F1")
         s.set("Data", f"D{pump_columns.WORKS_ROW['works'] + 1}", "Acme Chemicals with a very long name")
@@ -192,6 +200,10 @@ class ServiceSheet(unittest.TestCase):
 
     def test_temperature_tried_alone_is_told(self):
         self.assertIn("still those of the temperature on Data", self.text("temperature alone: banner"))
+
+    def test_motor_in_horsepower_is_judged_by_its_margin(self):
+        found = [(self.text(f"motor of {rating}: needed"), self.text(f"motor of {rating}: word")) for rating in ("9 hp", "8.5 hp", "7.5")]
+        self.assertEqual(found, [("6.7", "meets"), ("7.5", "FAILS"), ("7.5", "meets")])  # 6.711, 6.338 and 7.5 kW
 
     def test_idle_value_is_told(self):
         self.assertEqual((self.text("idle: verdict"), self.text("idle: worst")), ("WATCH", "Values given and not used"))
@@ -286,6 +298,11 @@ class OtherSheets(unittest.TestCase):
         # Offers.
         for offer, column in enumerate("CEG"):
             s.get(f"offer {offer}", "Offers", f"{column}6")
+        at = offers.Offers(AT.plant, AT.places)
+        at.build()
+        s.get("offer: greatest power", "Offers", f"C{at.row['greatest_power'] + 1}")
+        s.set("Offers", f"C{at.row['efficiencies'] + 7}", 0.99)  # less power at the last point than at the one before
+        s.get("offer: greatest power, inside", "Offers", f"C{at.row['greatest_power'] + 1}")
         s.set("Offers", "C4", "PU-03")
         s.get("offers for another", "Offers", "C6")
         # The first pump's column is emptied.
@@ -350,6 +367,9 @@ class OtherSheets(unittest.TestCase):
 
     def test_offers(self):
         self.assertEqual([self.text(f"offer {offer}") for offer in range(3)], ["meets", "FAILS", "WATCH"])
+        for label, flow, head, efficiency in (("", 145, 37.6, 0.7), (", inside", 125, 43, 0.755)):  # by hand: rho g Q H/eta
+            by_hand = 787 * 9.80665 * flow / 3600 * head / efficiency / 1000
+            self.assertAlmostEqual(float(self.text(f"offer: greatest power{label}")), by_hand, delta=0.006)
 
     def test_emptied_column_vanishes(self):
         self.assertEqual(self.text("emptied No. 4"), "1")
