@@ -2,6 +2,7 @@
 Option Explicit
 
 Const LAST_ROW = 1048575
+Const PAGE_COLUMNS = 9  ' that fit on a page, and that the heading needs
 
 ' The button: a PDF of what is filled now, beside the workbook and under its name.
 Sub AsPdf
@@ -27,7 +28,7 @@ Sub Everything
 End Sub
 
 Sub SetAreas(only_filled As Boolean)
-  Dim changed, index, sheet, area, tags
+  Dim changed, index, sheet, area, tags, filled, least
   changed = ThisComponent.isModified()
   For index = 0 To ThisComponent.Sheets.Count - 1
     sheet = ThisComponent.Sheets.getByIndex(index)
@@ -36,8 +37,15 @@ Sub SetAreas(only_filled As Boolean)
       If only_filled Then
         If sheet.NamedRanges.hasByName("printed_tags") Then
           tags = sheet.getCellRangeByName("printed_tags")
-          area.EndColumn = LastFilled(tags)
-          If area.EndColumn < tags.RangeAddress.StartColumn Then area = Nowhere(sheet)
+          filled = LastFilled(tags)
+          least = tags.RangeAddress.StartColumn + PAGE_COLUMNS - 1
+          If filled < tags.RangeAddress.StartColumn Then
+            area = Nowhere(sheet)
+          ElseIf filled >= least Then
+            area.EndColumn = filled
+          ElseIf least < area.EndColumn Then
+            area.EndColumn = least
+          End If
         End If
         If sheet.NamedRanges.hasByName("printed_if") Then
           tags = sheet.getCellRangeByName("printed_if")

@@ -64,7 +64,7 @@ def register_sheet(plant, places):
     for index in range(places.count):
         row = head + 1 + index
         pump = f"[.$B{row + 1}]"
-        sheet.heights[row] = 0.76
+        sheet.heights[row] = 0.9
 
         def shown(formula):
             return f'=IF({pump}="";"";{formula})'
@@ -91,13 +91,13 @@ def register_sheet(plant, places):
         sheet.put(row, 2, shown(f"INDEX({places.tags};1;{pump})"), "Text")
         for column, key in enumerate(("service", "liquid"), 3):
             cell = looked_up("Data", places.input[key], pump)
-            sheet.put(row, column, shown(f'IF({cell}="";"";{_at_most(cell, 80)})'), "TextWrap")
+            sheet.put(row, column, shown(f'IF({cell}="";"";{_at_most(cell, 70)})'), "TextWrap")
         for column, (key, _, _) in enumerate(NUMBERS, len(LEAD)):
             one = results.RESULT[key]
             style = "Verdict" if key == "region" else f"Value{one.places}"
             sheet.put(row, column, shown(fill(one.formula, find)), style)
         sheet.put(row, tail, shown(looked_up("Checks", places.worst["check"], pump)), "Text")
-        sheet.put(row, tail + 1, shown(_at_most(looked_up("Checks", places.worst["findings"], pump), 115)), "Reason")
+        sheet.put(row, tail + 1, shown(_at_most(looked_up("Checks", places.worst["findings"], pump), 105)), "Reason")
         sheet.put(row, tail + 2, shown(looked_up("Checks", places.worst["verdict"], pump)), "Verdict")
     note = head + 2 + places.count
     sheet.heights[note] = 2.2

@@ -71,7 +71,7 @@ inline Outcome<RotationalSpeed> speed_for_duty(Series<Flow> flows, Series<Head> 
 inline constexpr auto speed_for_duty_record = record<&speed_for_duty>(
     {.name = "speed_for_duty",
      .meaning = "Speed at which a pump gives a duty",
-     .also = "slow it down|VFD speed|reduce speed|flow too large",
+     .also = "slow it down|VFD speed|reduce speed|flow too large|flow too small|not enough flow|speed it up",
      .inputs = {curves::flows(), curves::heads(),
                 input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
                 input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"),
