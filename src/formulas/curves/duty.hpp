@@ -72,6 +72,8 @@ inline constexpr const char* duty_source =
 inline constexpr const char* drooping = "A curve that droops towards closed valve may meet a flat system curve twice, "
                                         "one with a dip three times, and pumps in parallel may hunt: see "
                                         "curve_is_stable.";
+inline constexpr const char* same_liquid = "Curve and system must belong to the same liquid: a pump's curve for water "
+                                           "does not hold for a viscous one, see curve_viscous.";
 
 }  // namespace curves
 
@@ -90,7 +92,7 @@ inline constexpr auto duty_flow_record = record<&duty_flow>(
      .results = {output("duty_flow", "Q", units::m3h, "flow through pump and system")},
      .equation = curves::duty_equation,
      .source = curves::duty_source,
-     .cautions = {curves::drooping, caution::guide_only},
+     .cautions = {curves::drooping, curves::same_liquid, caution::guide_only},
      .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "100",
                  "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}},
     pairs::equal_length<"heads", "flows">());
@@ -112,7 +114,7 @@ inline constexpr auto duty_head_record = record<&duty_head>(
      .results = {output("duty_head", "H", units::metre, "head of pump and system there")},
      .equation = curves::duty_equation,
      .source = curves::duty_source,
-     .cautions = {curves::drooping, caution::guide_only},
+     .cautions = {curves::drooping, curves::same_liquid, caution::guide_only},
      .example = {"[0, 50, 100], [40, 38, 30], 20, 0.001", "30",
                  "hand calculation: 20 + 0.001 x 100^2 = 30, the last point"}},
     pairs::equal_length<"heads", "flows">());

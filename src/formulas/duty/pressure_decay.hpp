@@ -60,6 +60,8 @@ inline Outcome<std::tuple<Head, Time, Time>> npsh_in_pressure_decay(Series<Time>
         if (above_vapour < least - 1e-6) {
             least = above_vapour;
             at = time;
+        } else if (above_vapour < least + 1e-6) {
+            at = std::min(at, time);
         }
     };
     // Both pressures are straight between the points and the points a delay later: the least lies at one of those.
@@ -89,18 +91,20 @@ inline constexpr auto npsh_in_pressure_decay_record = record<&npsh_in_pressure_d
                       "flow through the line meanwhile: the least of it keeps the hot liquid longest"),
                 input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid")},
      .results = {output("least_npsh", "NPSHA_min", units::metre, "least net positive suction head available"),
-                 output("at_time", "t", units::second, "when it is least"),
+                 output("at_time", "t", units::second, "when it is least, for the first time"),
                  output("line_time", "tau", units::second, "time that the liquid takes from the vessel to the pump")},
      .equation = "NPSHA(t) = z - h_f + [p(t) - p(t - tau)]/(rho g), tau = V/Q; p straight between the points",
      .source = "the liquid at the pump has the vapour pressure of the vessel a line's time ago: articles of a power "
                "engineers' magazine on deaerators (excerpts "
                "read); definition of NPSH as in npsh_available",
-     .cautions = {"Flow that stops or falls meanwhile leaves hot liquid in the line for longer: take the least flow of "
-                  "the event.",
-                  "The vessel's pressure over time comes from a heat balance or a measurement; a relief valve or cold "
-                  "make-up makes it fall faster.",
-                  "Heat held by the pipe's wall and mixing in the line are left out.", suction::negative,
-                  caution::npsh_margin, caution::hot_or_toxic},
+     .cautions =
+         {"Flow that stops or falls meanwhile leaves hot liquid in the line for longer: take the least flow of "
+          "the event.",
+          "The vessel's pressure over time comes from a heat balance or a measurement; a relief valve or cold "
+          "make-up makes it fall faster. Heat held by the pipe's wall and mixing in the line are left out.",
+          "Give points closer together than the line's time where the pressure falls fastest, mostly at first: a "
+          "straight line over a longer step hides the steepest fall and flatters.",
+          suction::negative, caution::npsh_margin, caution::hot_or_toxic},
      .example = {"[0, 100], [5, 4], 15, 1, 1, 180, 920", "11.783, 20, 20",
                  "hand calculation: 14 - 20 s x 1000 Pa/s/(920 x 9.80665)"}},
     pairs::equal_length<"vessel_pressures", "times">());

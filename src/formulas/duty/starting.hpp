@@ -91,7 +91,9 @@ inline constexpr auto starting_torque_curve_record = record<&starting_torque_cur
      .source = "affinity laws; that the torque follows the line of no flow until the speed overcomes the static head "
                "and rises to the system's then: an engineers' forum on a handbook's figure (read); breakaway common "
                "practice",
-     .cautions = {"Flow is taken as it would be in steady running: the inertia of a long line's liquid keeps it lower "
+     .cautions = {"The powers must be those of the liquid that is there at the start: they grow with its density, and "
+                  "with its viscosity when it is cold.",
+                  "Flow is taken as it would be in steady running: the inertia of a long line's liquid keeps it lower "
                   "while the motor runs up, and the torque nearer to that of the closed valve.",
                   "A pump of high specific speed takes more at closed valve than at its duty: start that one against "
                   "an open valve.",

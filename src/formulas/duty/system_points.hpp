@@ -28,9 +28,6 @@ constexpr auto system_flow()
 constexpr auto system_head() { return output("head", "H", units::metre, "head of pumps and system there"); }
 constexpr auto flow_of_each() { return output("flow_of_each", "Q/N", units::m3h, "flow of each pump"); }
 
-inline constexpr const char* same_liquid = "Curve and system must belong to the same liquid: a pump's curve for water "
-                                           "does not hold for a viscous one, see curve_viscous.";
-
 /// Friction with a part that rises with the flow itself, of laminar lines, filters and beds, and one that rises faster.
 struct MixedFriction {
     double static_head, reference_flow, laminar, turbulent, exponent;
@@ -111,7 +108,7 @@ inline constexpr auto duty_on_system_points_record = record<&duty_on_system_poin
      .equation = "H_pump(Q/N) = H_system(Q), both curves read as by curve_head; all meetings over the flows that both "
                  "cover are looked for",
      .source = curves::duty_source,
-     .cautions = {curves::drooping, curves::no_return, curves::own_losses, duty::same_liquid, caution::guide_only},
+     .cautions = {curves::drooping, curves::no_return, curves::own_losses, curves::same_liquid, caution::guide_only},
      .example = {"[0, 50, 100], [40, 38, 30], [0, 50, 100], [20, 22, 30], 1", "100, 30, 100",
                  "hand calculation: both curves end in that point"}},
     pairs::equal_length<"heads", "flows">(), pairs::equal_length<"system_heads", "system_flows">());
@@ -151,7 +148,7 @@ inline constexpr auto duty_on_mixed_friction_record = record<&duty_on_mixed_fric
      .results = {duty::system_flow(), duty::system_head(), duty::flow_of_each()},
      .equation = "H_pump(Q/N) = H_s + h_1 Q/Q_r + h_2 (Q/Q_r)^m",
      .source = duty::mixed_source,
-     .cautions = {duty::stays_laminar, duty::same_liquid, curves::no_return, curves::own_losses, caution::guide_only},
+     .cautions = {duty::stays_laminar, curves::same_liquid, curves::no_return, curves::own_losses, caution::guide_only},
      .example = {"[0, 50, 100], [40, 38, 30], 10, 100, 15, 5, 2, 1", "100, 30, 100",
                  "hand calculation: 10 + 15 + 5 = 30, the last point"}},
     pairs::equal_length<"heads", "flows">(), curves::falls<"heads">());

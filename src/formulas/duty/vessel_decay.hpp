@@ -48,11 +48,14 @@ inline constexpr auto deaerator_decay_record = record<&deaerator_decay>(
      .source =
          "heat balance of a well mixed vessel, one specific heat; saturation line: IAPWS-IF97, region 4. Articles "
          "of a power engineers' magazine on deaerators tell the event (excerpts read)",
-     .cautions = {"Water alone, and all of it mixed at once. A balance by enthalpies gives up to 2 % more pressure. "
-                  "But cold water that reaches only the spray zone pulls the "
-                  "pressure down faster at first. The metal's heat and the flashing water, left out, slow it down.",
-                  "Steam that still comes, or a blanket of gas, holds the pressure up; do not count on it.",
-                  caution::hot_or_toxic},
+     .cautions =
+         {"Water alone, and all of it mixed at once. A balance by enthalpies gives up to 2 % more pressure. "
+          "But cold water that reaches only the spray zone pulls the "
+          "pressure down faster at first. The metal's heat and the flashing water, left out, slow it down.",
+          "For npsh_in_pressure_decay give times closer together than the suction line's time, at first above all: "
+          "wide steps hide the steepest fall and flatter.",
+          "Steam that still comes, or a blanket of gas, holds the pressure up; do not count on it.",
+          caution::hot_or_toxic},
      .example = {"[0, 600], 5, 60, 180, 40", "[151.836, 107.832], [5, 1.33244], 1200",
                  "computed apart: 40 + 111.836 e^(-0.5); saturation pressure by python3-iapws"}},
     relation<"feed_temperature", "first_pressure">(

@@ -8,12 +8,13 @@
 
 namespace cutwater::formulas {
 
-enum class SlurryFlow { saltation, heterogeneous };
+enum class SlurryFlow { saltation, heterogeneous, pseudo_homogeneous };
 
 }  // namespace cutwater::formulas
 
 template <>
-inline constexpr cutwater::Words<2> cutwater::words_of<cutwater::formulas::SlurryFlow>{"saltation", "heterogeneous"};
+inline constexpr cutwater::Words<3> cutwater::words_of<cutwater::formulas::SlurryFlow>{"saltation", "heterogeneous",
+                                                                                       "pseudo-homogeneous"};
 
 namespace cutwater::formulas {
 
@@ -66,14 +67,25 @@ inline constexpr auto carrier_turbulent = relation<"flow", "pipe_bore", "liquid_
 
 inline constexpr const char* slurry_flow_limits =
     "Horizontal pipe, narrowly graded solids in a Newtonian liquid. Upright pipes, pastes, clays and solids finer than "
-    "about 0.05 mm need another method: the finest thicken the liquid instead, see suspension_viscosity.";
+    "about 0.05 mm need another method: the finest thicken the liquid instead, see suspension_viscosity. "
+    "Such relations scatter by tens of per cent: for a line that matters take tests of the very slurry.";
 inline constexpr const char* keep_above_deposit =
     "Keep the velocity above deposition_velocity with a margin: below it solids lie on the bottom, no relation of this "
     "kind holds and the line may plug.";
-inline constexpr const char* slurry_scatter =
-    "Such relations scatter by tens of per cent: for a line that matters take tests of the very slurry.";
 inline constexpr const char* in_metres_of_slurry =
     "The pump's curve asks for metres of slurry; in metres of the liquid the same pressure is more.";
+
+inline constexpr const char* evenly_carried =
+    "Fast or with fine solids the relation by itself goes down to the loss of the liquid alone. A liquid as heavy as "
+    "the slurry loses rho_m/rho_l of that, and no less is answered here: fine solids come near it, very coarse ones "
+    "may lose a little less.";
+
+/// Loss over that of the liquid alone: never less than that of a liquid which is as heavy as the slurry.
+inline Ratio at_least_equivalent(Ratio by_relation, Density liquid, Density slurry)
+{
+    const Ratio equivalent = slurry / liquid;
+    return by_relation < equivalent ? equivalent : by_relation;
+}
 
 /// Head lost, of the liquid and of the slurry, and the pressure, from the gradient's rise over the liquid's.
 using SlurryLoss = std::tuple<Head, Head, PressureDifference>;
@@ -102,10 +114,13 @@ inline std::tuple<Head, Head, PressureDifference, Ratio, Velocity, SlurryFlow> s
     steps("h_l", "friction of the liquid alone", alone, units::metre);
     steps("psi", "v^2 sqrt(C_D)/[g D (s - 1)]", psi, units::number);
     steps("v_s", "below it the solids leap along the bottom", saltation, units::ms);
-    const auto [of_slurry, of_liquid, pressure] = solids::slurry_loss(
-        alone * (1.0 + rise), liquid, solids::slurry_density_of(liquid, solids_density, share));
-    return {of_slurry,  of_liquid, pressure,
-            1.0 + rise, velocity,  velocity < saltation ? SlurryFlow::saltation : SlurryFlow::heterogeneous};
+    const Density slurry = solids::slurry_density_of(liquid, solids_density, share);
+    const Ratio ratio = solids::at_least_equivalent(1.0 + rise, liquid, slurry);
+    const auto [of_slurry, of_liquid, pressure] = solids::slurry_loss(alone * ratio, liquid, slurry);
+    const SlurryFlow regime = velocity < saltation ? SlurryFlow::saltation
+                              : ratio > 1.0 + rise ? SlurryFlow::pseudo_homogeneous
+                                                   : SlurryFlow::heterogeneous;
+    return {of_slurry, of_liquid, pressure, ratio, velocity, regime};
 }
 
 inline constexpr auto slurry_pipe_friction_record = record<&slurry_pipe_friction>(
@@ -127,20 +142,25 @@ inline constexpr auto slurry_pipe_friction_record = record<&slurry_pipe_friction
                  output("pressure_drop", "dp", units::bar, "the same loss as a pressure"),
                  output("gradient_ratio", "i_m/i_l", units::number, "loss over that of the liquid alone"),
                  output("velocity", "v", units::ms, "mean velocity"),
-                 output_word<SlurryFlow>("regime", "regime",
-                                         "heterogeneous, where the relation holds; saltation: the solids leap along "
-                                         "the bottom and the result is only a guess")},
-     .equation = "h = h_l (1 + K C_v psi^-1.5), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by "
-                 "Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - "
-                 "1)/sqrt(C_D))",
+                 output_word<SlurryFlow>(
+                     "regime", "regime",
+                     "heterogeneous, where the relation holds; saltation: the solids leap along "
+                     "the bottom and the result is only a guess; pseudo-homogeneous: the solids are carried "
+                     "evenly, and the loss of a liquid as heavy as the slurry is given")},
+     .equation =
+         "h = h_l max(1 + K C_v psi^-1.5, rho_m/rho_l), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by "
+         "Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - "
+         "1)/sqrt(C_D))",
      .source =
          "R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6 "
          "to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution "
          "codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and "
-         "s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory)",
+         "s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory)"
+         "; the floor rho_m/rho_l: the model of an equivalent liquid (common practice; the greatest loss in the "
+         "homogeneous part of an open dredging code, read)",
      .cautions = {"81 or 82 in place of 150 lowers what the solids add by nearly half: choose it only with tests of "
                   "your slurry.",
-                  solids::keep_above_deposit, solids::slurry_flow_limits, solids::slurry_scatter,
+                  solids::evenly_carried, solids::keep_above_deposit, solids::slurry_flow_limits,
                   solids::in_metres_of_slurry, caution::guide_only},
      .example = {"450, 200, 100, 0.05, 1.0, 998.2, 2650, 0.1, 1.0",
                  "12.7427, 14.8514, 1.45380, 2.39234, 3.97887, \"heterogeneous\"",
@@ -161,12 +181,13 @@ inline std::tuple<Head, Head, PressureDifference, Ratio, Velocity> slurry_fricti
     const Head alone = pipe_friction_head(flow, bore, length, roughness, viscosity, steps);
     const double part = at_v50.value() * share.value * (Ratio(solids_density / liquid).value() - 1) *
                         elementary::positive_pow(Ratio(v50 / velocity).value(), exponent.value());
-    const Head by_solids = length * part;
+    const Density slurry = solids::slurry_density_of(liquid, solids_density, share);
+    const Ratio ratio = solids::at_least_equivalent((alone + length * part) / alone, liquid, slurry);
+    const Head by_solids = alone * (ratio - Ratio(1.0));
     steps("h_l", "friction of the liquid alone", alone, units::metre);
     steps("h_s", "what the solids add", by_solids, units::metre);
-    const auto [of_slurry, of_liquid, pressure] = solids::slurry_loss(
-        alone + by_solids, liquid, solids::slurry_density_of(liquid, solids_density, share));
-    return {of_slurry, of_liquid, pressure, Ratio((alone + by_solids) / alone), velocity};
+    const auto [of_slurry, of_liquid, pressure] = solids::slurry_loss(alone * ratio, liquid, slurry);
+    return {of_slurry, of_liquid, pressure, ratio, velocity};
 }
 
 inline constexpr auto slurry_friction_from_v50_record = record<&slurry_friction_from_v50>(
@@ -190,13 +211,14 @@ inline constexpr auto slurry_friction_from_v50_record = record<&slurry_friction_
                  output("pressure_drop", "dp", units::bar, "the same loss as a pressure"),
                  output("gradient_ratio", "i_m/i_l", units::number, "loss over that of the liquid alone"),
                  output("velocity", "v", units::ms, "mean velocity")},
-     .equation = "h = h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid "
+     .equation = "h = max[h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, h_l rho_m/rho_l], s = rho_s/rho_l; h_l by "
+                 "Darcy-Weisbach for the liquid "
                  "alone; h_m = h rho_l/rho_m",
      .source = "K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps (not "
                "read; relation and 0.22 in a pump handbook's slurry chapter, excerpt read; case study 6.1 as an open "
-               "code tests against it, read)",
+               "code tests against it, read); the floor: see slurry_pipe_friction",
      .cautions = {"V_50 estimated by formula and not tested carries all the uncertainty of the answer.",
-                  solids::keep_above_deposit, solids::slurry_flow_limits, solids::slurry_scatter,
+                  solids::evenly_carried, solids::keep_above_deposit, solids::slurry_flow_limits,
                   solids::in_metres_of_slurry, caution::guide_only},
      .example = {"7525.9, 650, 100, 0.05, 1.003, 998.2, 2650, 0.2, 3.47, 1.7, 0.2",
                  "4.59447, 6.11504, 0.598601, 1.64669, 6.29998",

@@ -32,7 +32,7 @@ constexpr auto modulus()
 constexpr auto density()
 {
     return input("metal_density", "rho_s", units::kgm3, between(0, 25000),
-                 "density of the shaft; 0 leaves its own weight out", 7850);
+                 "density of its metal; 0 leaves its own weight out", 7850);
 }
 
 inline Area round(Length outside, Length inside)
