@@ -141,7 +141,7 @@ TEST_CASE("a result takes exactly an input's column, or none of its memory", "[c
         CHECK(put(rows, in, out) == CUTWATER_CONTRADICTION);
         CHECK(c.report.refused == rows);
         CHECK(std::isnan(out.data[0]));
-        CHECK(std::isnan(out.data[(rows - 1) * out.stride]));
+        CHECK(std::isnan(out.data[static_cast<std::ptrdiff_t>(rows - 1) * out.stride]));
         return std::string(c.report.first.name);
     };
     CHECK(refused({x, 1}, {x + 1, 1}) == "surface_pressure_bara");

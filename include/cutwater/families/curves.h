@@ -161,6 +161,8 @@ CUTWATER_API cutwater_status cutwater_curve_npsh3_rows(size_t rows, const double
  *   Source: definition of the duty point, common practice; the pump curve between its points as in curve_head
  *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
  *            and pumps in parallel may hunt: see curve_is_stable.
+ *   Caution: Curve and system must belong to the same liquid: a pump's curve for water does not hold for a viscous one,
+ *            see curve_viscous.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */
@@ -189,6 +191,8 @@ CUTWATER_API cutwater_status cutwater_duty_flow_rows(size_t rows, const double *
  *   Source: definition of the duty point, common practice; the pump curve between its points as in curve_head
  *   Caution: A curve that droops towards closed valve may meet a flat system curve twice, one with a dip three times,
  *            and pumps in parallel may hunt: see curve_is_stable.
+ *   Caution: Curve and system must belong to the same liquid: a pump's curve for water does not hold for a viscous one,
+ *            see curve_viscous.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
  */

@@ -21,7 +21,8 @@ extern "C" {
  *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
  *   static_head_m                head of the system at no flow; a finite number in m
  *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
- *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
+ *   density_kgm3                 density of the liquid; a viscous one wants its own curves, see curve_viscous; from 50
+ *                                to 25000 kg/m3
  *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; a
  *                                finite number in m
  *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; at least 0
@@ -605,8 +606,9 @@ CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_points_rows(size_
  *
  *   flow_m3h                     the pump's whole flow at best efficiency, full diameter; above 0 m3/h
  *   npsh3_m                      greatest NPSH3 permitted: NPSH available less the margin; above 0 m
- *   suction_specific_speed       suction specific speed at best efficiency in 1/min, m3/s, m, per eye: of the pump
- *                                maker, or 213 for a cautious choice; from 50 to 1000
+ *   suction_specific_speed       suction specific speed at best efficiency in 1/min, m3/s, m, per eye, of the pump
+ *                                maker; unknown, the lower is the safe side: ordinary pumps have 150 to 200; from 50 to
+ *                                1000
  *   eyes                         eyes of the impeller that share the flow: 1, or 2 with double suction; a whole number
  *                                from 1 to 2; 1 if left out
  *   -> speed_rpm                 greatest speed of rotation
@@ -615,7 +617,8 @@ CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_points_rows(size_
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.4 and 1.D.5 (excerpt read), solved for the
  *           speed
  *   Caution: Common practice looks for at most about 213 (11 000 in US units): a pump of more draws deeper near best
- *            efficiency and has a narrower range of steady flow.
+ *            efficiency and has a narrower range of steady flow. Where the pump is not known 213 flatters: at 165 (8500
+ *            in US units, common practice) NPSH3 is 1.4 times, the permitted speed 0.77 times as much.
  *   Caution: An estimate for best efficiency flow: NPSH3 of a pump is what its maker tested.
  *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
  *            high-energy suction, as agreed with the pump maker.
@@ -633,8 +636,9 @@ CUTWATER_API cutwater_status cutwater_greatest_speed_by_suction_rows(size_t rows
  *
  *   speed_rpm                    speed of rotation; above 0 up to 100000 1/min
  *   flow_m3h                     the pump's whole flow at best efficiency, full diameter; above 0 m3/h
- *   suction_specific_speed       suction specific speed at best efficiency in 1/min, m3/s, m, per eye: of the pump
- *                                maker, or 213 for a cautious choice; from 50 to 1000
+ *   suction_specific_speed       suction specific speed at best efficiency in 1/min, m3/s, m, per eye, of the pump
+ *                                maker; unknown, the lower is the safe side: ordinary pumps have 150 to 200; from 50 to
+ *                                1000
  *   eyes                         eyes of the impeller that share the flow: 1, or 2 with double suction; a whole number
  *                                from 1 to 2; 1 if left out
  *   -> npsh3_m                   NPSH3 to be expected at best efficiency flow
@@ -643,7 +647,8 @@ CUTWATER_API cutwater_status cutwater_greatest_speed_by_suction_rows(size_t rows
  *   Source: Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.4 and 1.D.5 (excerpt read), solved for
  *           NPSH3
  *   Caution: Common practice looks for at most about 213 (11 000 in US units): a pump of more draws deeper near best
- *            efficiency and has a narrower range of steady flow.
+ *            efficiency and has a narrower range of steady flow. Where the pump is not known 213 flatters: at 165 (8500
+ *            in US units, common practice) NPSH3 is 1.4 times, the permitted speed 0.77 times as much.
  *   Caution: An estimate for best efficiency flow: NPSH3 of a pump is what its maker tested.
  *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
  *            high-energy suction, as agreed with the pump maker.
@@ -673,6 +678,8 @@ CUTWATER_API cutwater_status cutwater_npsh3_expected_rows(size_t rows, cutwater_
  *   Caution: Water alone, and all of it mixed at once. A balance by enthalpies gives up to 2 % more pressure. But cold
  *            water that reaches only the spray zone pulls the pressure down faster at first. The metal's heat and the
  *            flashing water, left out, slow it down.
+ *   Caution: For npsh_in_pressure_decay give times closer together than the suction line's time, at first above all:
+ *            wide steps hide the steepest fall and flatter.
  *   Caution: Steam that still comes, or a blanket of gas, holds the pressure up; do not count on it.
  *   Caution: With hot, toxic or flammable liquid, vaporising at the seal or impeller can release it: follow the site's
  *            rules and the pump maker's limits.
@@ -698,7 +705,7 @@ CUTWATER_API cutwater_status cutwater_deaerator_decay(const double *times_s, siz
  *                                m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   -> least_npsh_m              least net positive suction head available
- *   -> at_time_s                 when it is least
+ *   -> at_time_s                 when it is least, for the first time
  *   -> line_time_s               time that the liquid takes from the vessel to the pump
  *
  *   Equation: NPSHA(t) = z - h_f + [p(t) - p(t - tau)]/(rho g), tau = V/Q; p straight between the points
@@ -708,8 +715,9 @@ CUTWATER_API cutwater_status cutwater_deaerator_decay(const double *times_s, siz
  *   Caution: Flow that stops or falls meanwhile leaves hot liquid in the line for longer: take the least flow of the
  *            event.
  *   Caution: The vessel's pressure over time comes from a heat balance or a measurement; a relief valve or cold make-up
- *            makes it fall faster.
- *   Caution: Heat held by the pipe's wall and mixing in the line are left out.
+ *            makes it fall faster. Heat held by the pipe's wall and mixing in the line are left out.
+ *   Caution: Give points closer together than the line's time where the pressure falls fastest, mostly at first: a
+ *            straight line over a longer step hides the steepest fall and flatters.
  *   Caution: A negative result is a true answer: the liquid boils before it reaches the pump, and nothing can be pumped
  *            as drawn.
  *   Caution: NPSH3 is already 3 % of head lost to cavitation: keep a margin above it, larger for hot, gassy or
@@ -992,6 +1000,8 @@ CUTWATER_API cutwater_status cutwater_head_with_gas_rows(size_t rows, cutwater_c
  *   Must hold of flows: the curve must begin at closed valve, flow 0
  *   Source: affinity laws; that the torque follows the line of no flow until the speed overcomes the static head and
  *           rises to the system's then: an engineers' forum on a handbook's figure (read); breakaway common practice
+ *   Caution: The powers must be those of the liquid that is there at the start: they grow with its density, and with its
+ *            viscosity when it is cold.
  *   Caution: Flow is taken as it would be in steady running: the inertia of a long line's liquid keeps it lower while
  *            the motor runs up, and the torque nearer to that of the closed valve.
  *   Caution: A pump of high specific speed takes more at closed valve than at its duty: start that one against an open

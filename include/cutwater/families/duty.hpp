@@ -327,7 +327,7 @@ inline deaerator_decay_results deaerator_decay(const std::vector<Time>& times, A
 
 struct npsh_in_pressure_decay_results {
     Length least_npsh;  // least net positive suction head available
-    Time at_time;  // when it is least
+    Time at_time;  // when it is least, for the first time
     Time line_time;  // time that the liquid takes from the vessel to the pump
 };
 

@@ -258,10 +258,12 @@ CUTWATER_API cutwater_status cutwater_deposition_velocity_rows(size_t rows, cutw
  *   -> gradient_ratio            loss over that of the liquid alone
  *   -> velocity_ms               mean velocity
  *   -> regime                    heterogeneous, where the relation holds; saltation: the solids leap along the bottom
- *                                and the result is only a guess
+ *                                and the result is only a guess; pseudo-homogeneous: the solids are carried evenly, and
+ *                                the loss of a liquid as heavy as the slurry is given
  *
- *   Equation: h = h_l (1 + K C_v psi^-1.5), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by Darcy-Weisbach
- *             for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - 1)/sqrt(C_D))
+ *   Equation: h = h_l max(1 + K C_v psi^-1.5, rho_m/rho_l), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by
+ *             Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s -
+ *             1)/sqrt(C_D))
  *   Must hold of solids_density: the solids must be denser than the liquid, or they float
  *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
  *   Must hold of flow: the liquid's Reynolds number in the pipe must be 4000 to 1e9: settling solids are carried by
@@ -270,15 +272,20 @@ CUTWATER_API cutwater_status cutwater_deposition_velocity_rows(size_t rows, cutw
  *   Source: R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6
  *           to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution
  *           codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and
- *           s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory)
+ *           s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory); the
+ *           floor rho_m/rho_l: the model of an equivalent liquid (common practice; the greatest loss in the homogeneous
+ *           part of an open dredging code, read)
  *   Caution: 81 or 82 in place of 150 lowers what the solids add by nearly half: choose it only with tests of your
  *            slurry.
+ *   Caution: Fast or with fine solids the relation by itself goes down to the loss of the liquid alone. A liquid as
+ *            heavy as the slurry loses rho_m/rho_l of that, and no less is answered here: fine solids come near it, very
+ *            coarse ones may lose a little less.
  *   Caution: Keep the velocity above deposition_velocity with a margin: below it solids lie on the bottom, no relation
  *            of this kind holds and the line may plug.
  *   Caution: Horizontal pipe, narrowly graded solids in a Newtonian liquid. Upright pipes, pastes, clays and solids
  *            finer than about 0.05 mm need another method: the finest thicken the liquid instead, see
- *            suspension_viscosity.
- *   Caution: Such relations scatter by tens of per cent: for a line that matters take tests of the very slurry.
+ *            suspension_viscosity. Such relations scatter by tens of per cent: for a line that matters take tests of the
+ *            very slurry.
  *   Caution: The pump's curve asks for metres of slurry; in metres of the liquid the same pressure is more.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.
@@ -330,22 +337,25 @@ CUTWATER_API cutwater_status cutwater_slurry_pipe_friction_rows(size_t rows, cut
  *   -> gradient_ratio            loss over that of the liquid alone
  *   -> velocity_ms               mean velocity
  *
- *   Equation: h = h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone;
- *             h_m = h rho_l/rho_m
+ *   Equation: h = max[h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, h_l rho_m/rho_l], s = rho_s/rho_l; h_l by Darcy-Weisbach
+ *             for the liquid alone; h_m = h rho_l/rho_m
  *   Must hold of solids_density: the solids must be denser than the liquid, or they float
  *   Must hold of roughness: the roughness must be at most 0.05 of the bore, the end of the method's range
  *   Must hold of flow: the liquid's Reynolds number in the pipe must be 4000 to 1e9: settling solids are carried by
  *                      turbulence
  *   Source: K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps (not read;
  *           relation and 0.22 in a pump handbook's slurry chapter, excerpt read; case study 6.1 as an open code tests
- *           against it, read)
+ *           against it, read); the floor: see slurry_pipe_friction
  *   Caution: V_50 estimated by formula and not tested carries all the uncertainty of the answer.
+ *   Caution: Fast or with fine solids the relation by itself goes down to the loss of the liquid alone. A liquid as
+ *            heavy as the slurry loses rho_m/rho_l of that, and no less is answered here: fine solids come near it, very
+ *            coarse ones may lose a little less.
  *   Caution: Keep the velocity above deposition_velocity with a margin: below it solids lie on the bottom, no relation
  *            of this kind holds and the line may plug.
  *   Caution: Horizontal pipe, narrowly graded solids in a Newtonian liquid. Upright pipes, pastes, clays and solids
  *            finer than about 0.05 mm need another method: the finest thicken the liquid instead, see
- *            suspension_viscosity.
- *   Caution: Such relations scatter by tens of per cent: for a line that matters take tests of the very slurry.
+ *            suspension_viscosity. Such relations scatter by tens of per cent: for a line that matters take tests of the
+ *            very slurry.
  *   Caution: The pump's curve asks for metres of slurry; in metres of the liquid the same pressure is more.
  *   Caution: A calculated value is a guide: the pump maker's tested data, local codes and a licensed engineer's
  *            judgement go before it.

@@ -123,10 +123,10 @@ struct slurry_pipe_friction_results {
     PressureDifference pressure_drop;  // the same loss as a pressure
     Ratio gradient_ratio;  // loss over that of the liquid alone
     Velocity velocity;  // mean velocity
-    const char* regime;  // heterogeneous, where the relation holds; saltation: the solids leap along the bottom and the result is only a guess
+    const char* regime;  // heterogeneous, where the relation holds; saltation: the solids leap along the bottom and the result is only a guess; pseudo-homogeneous: the solids are carried evenly, and the loss of a liquid as heavy as the slurry is given
 };
 
-/// Friction of a settling slurry in a horizontal pipe, by Durand and Condolios: h = h_l (1 + K C_v psi^-1.5), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - 1)/sqrt(C_D)). Source: R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6 to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory).
+/// Friction of a settling slurry in a horizontal pipe, by Durand and Condolios: h = h_l max(1 + K C_v psi^-1.5, rho_m/rho_l), psi = v^2 sqrt(C_D)/(g D (s - 1)), s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m; saltation below v_s = sqrt(40 g D C_v (s - 1)/sqrt(C_D)). Source: R. Durand and E. Condolios 1952 (from memory of it; its range, bore 20 to 600 mm, grains 0.1 to 25 mm, 0.6 to 6 m/s, read in excerpt). K = 150 and v_s: J. S. Arora's slurry pipeline exercise as an open solution codes it (read); Durand's own 180 for sand, with V^2 sqrt(C_x)/(g D), C_x = g d/w^2, comes to 153 in C_D and s - 1 (by hand); 82 in another open code (read), 81 and 82 of I. Zandi and of E. J. Wasp (from memory); the floor rho_m/rho_l: the model of an equivalent liquid (common practice; the greatest loss in the homogeneous part of an open dredging code, read).
 inline slurry_pipe_friction_results slurry_pipe_friction(Flow flow, Length pipe_bore, Length length, Length roughness, KinematicViscosity liquid_viscosity, Density liquid_density, Density solids_density, Fraction volume_fraction, Ratio drag_coefficient, Ratio durand_constant = unit<Ratio>("")(150))
 {
     cutwater_refusal refusal;
@@ -148,7 +148,7 @@ struct slurry_friction_from_v50_results {
     Velocity velocity;  // mean velocity
 };
 
-/// Friction of a settling slurry in a horizontal pipe, from the velocity at which half of the solids are carried by turbulence: h = h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m. Source: K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps (not read; relation and 0.22 in a pump handbook's slurry chapter, excerpt read; case study 6.1 as an open code tests against it, read).
+/// Friction of a settling slurry in a horizontal pipe, from the velocity at which half of the solids are carried by turbulence: h = max[h_l + L (mu_s/2) C_v (s - 1)(V_50/v)^M, h_l rho_m/rho_l], s = rho_s/rho_l; h_l by Darcy-Weisbach for the liquid alone; h_m = h rho_l/rho_m. Source: K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps (not read; relation and 0.22 in a pump handbook's slurry chapter, excerpt read; case study 6.1 as an open code tests against it, read); the floor: see slurry_pipe_friction.
 inline slurry_friction_from_v50_results slurry_friction_from_v50(Flow flow, Length pipe_bore, Length length, Length roughness, KinematicViscosity liquid_viscosity, Density liquid_density, Density solids_density, Fraction volume_fraction, Velocity half_carried_velocity, Ratio exponent, Ratio added_gradient = unit<Ratio>("")(0.22))
 {
     cutwater_refusal refusal;

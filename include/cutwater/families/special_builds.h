@@ -18,7 +18,7 @@ extern "C" {
  *   shaft_diameter_mm            diameter of the solid shaft; from 1 to 1000 mm
  *   modulus_GPa                  elastic modulus: steel 206, austenitic steel 195, titanium 105; above 0 up to 1000 GPa;
  *                                206 if left out
- *   metal_density_kgm3           density of the shaft; 0 leaves its own weight out; from 0 to 25000 kg/m3; 7850 if left
+ *   metal_density_kgm3           density of its metal; 0 leaves its own weight out; from 0 to 25000 kg/m3; 7850 if left
  *                                out
  *   -> stretch_mm                lengthening of the shaft
  *
@@ -48,7 +48,7 @@ CUTWATER_API cutwater_status cutwater_line_shaft_stretch_rows(size_t rows, cutwa
  *   wall_mm                      wall of the column; above 0 mm
  *   modulus_GPa                  elastic modulus: steel 206, austenitic steel 195, titanium 105; above 0 up to 1000 GPa;
  *                                206 if left out
- *   metal_density_kgm3           density of the shaft; 0 leaves its own weight out; from 0 to 25000 kg/m3; 7850 if left
+ *   metal_density_kgm3           density of its metal; 0 leaves its own weight out; from 0 to 25000 kg/m3; 7850 if left
  *                                out
  *   -> stretch_mm                lengthening of the column
  *
