@@ -31,6 +31,7 @@ TYPED = {
 }
 GIVEN = [one.key for one in SERIES]
 NOT_INPUTS = ("tag", "service", "liquid", "pump")
+PAGE_ROWS = 44  # of A4, wide, below the repeated heading
 ALL = [one.key for one in INPUTS if one.key not in NOT_INPUTS]
 
 SOURCES = ("As on the sheet Service: the same calls, with what is typed here in place of the values of Data.",)
@@ -133,31 +134,41 @@ class Cases:
         foot(self.sheet, places, SOURCES, CAUTIONS, 250)
 
     def lay_out(self, row):
+        """A block that has no room left on its page begins the next one."""
         self.sheet.breaks.add(row)
         self.start = row
         row += 1
         for key in ALL:
             self.row[key] = row
             row += 1
-        self.sheet.breaks.add(row)
+        taken = (row - self.start) % PAGE_ROWS
+
+        def block(size):
+            nonlocal taken
+            if taken + size > PAGE_ROWS:
+                self.sheet.breaks.add(row)
+                taken = 0
+            taken += size
+
         self.groups = {}
         for group in results.GROUPS:
+            members = [one for one in results.RESULTS if one.group == group]
+            block(1 + len(members))
             self.groups[group] = row
             row += 1
-            for one in (one for one in results.RESULTS if one.group == group):
+            for one in members:
                 self.row[one.key] = row
                 row += 1
-            if group in (results.GROUPS[2], results.GROUPS[4]):
-                self.sheet.breaks.add(row)
         self.last_result = row - 1
         self.curve = row
-        self.sheet.breaks.add(row)
+        block(1 + POINTS)
         row += 1
-        for one in (*SERIES, *USED):
-            if one.key in ("efficiencies", "used_flows", "used_efficiencies", "used_powers"):
-                self.sheet.breaks.add(row)
+        for index, one in enumerate((*SERIES, *USED)):
+            if index:
+                block(POINTS)
             self.first[one.key] = row
             row += POINTS
+        block(len(points.POINTS_FACTS))
         for key, _ in points.POINTS_FACTS:
             self.row[key] = row
             row += 1
