@@ -80,7 +80,7 @@ inline constexpr auto head_in_scope = relation<"head", "nominal_speed", "pump_ty
 inline constexpr auto shape_in_scope = relation<"head", "flow", "nominal_speed", "pump_type", "stages">(
     [](Head h, Flow q, RotationalSpeed n, WaterPump type, Count z) {
         const double shape_number = shape::metric(n, q, h, {1}, z);
-        return !end_suction(type) | ((shape_number >= 6) & (shape_number <= 80));
+        return (!end_suction(type)) | ((shape_number >= 6) & (shape_number <= 80));
     },
     "the regulation covers end suction pumps with a specific speed of 6 to 80 (1/min, m3/s, m)");
 inline constexpr auto result_is_sensible =
