@@ -24,7 +24,7 @@ bool suggests(std::string_view asked, std::string_view name)
 
 }  // namespace
 
-TEST_CASE("a slip of the hand finds the name", "[nearest]")
+TEST_CASE("a slip of the hand finds the name", "[nearest][long]")
 {
     for (std::size_t f = 0; f < function_count(); ++f) {
         const std::string name = function_at(f).name;
