@@ -24,7 +24,10 @@ import record  # noqa: E402
 
 
 def revision():
-    asked = subprocess.run(["git", "-C", source, "describe", "--always", "--dirty", "--abbrev=12"], capture_output=True, text=True)
+    try:
+        asked = subprocess.run(["git", "-C", source, "describe", "--always", "--dirty", "--abbrev=12"], capture_output=True, text=True)
+    except FileNotFoundError:
+        return "not told: git is not on this machine"
     return asked.stdout.strip() or "not under version control"
 
 
