@@ -1,15 +1,17 @@
 # What a release consists of. Whoever installs something says beside its install() that it is a Debian package:
-#   cutwater_package(COMPONENT NAME SUMMARY [DEPENDS PACKAGE...] [LIBRARIES FOLDER...] [SCRIPTS FILE...] [ANY_MACHINE])
-# (LIBRARIES: folders of shared libraries that the loader does not search by itself; SCRIPTS: of the package, such as prerm)
+#   cutwater_package(COMPONENT NAME SUMMARY [DEPENDS PACKAGE...] [LIBRARIES FOLDER...] [SCRIPTS FILE...] [TARGETS TARGET...] [ANY_MACHINE])
+# (LIBRARIES: folders of shared libraries that the loader does not search by itself; SCRIPTS: of the package, such as prerm;
+# TARGETS: what makes the files)
 # and whoever makes a file that people take as it is, that it goes along:
 #   cutwater_release(FILE TARGET...)
 # `packages` makes them all into ${PROJECT_BINARY_DIR}/packages, with their checksums.
 function(cutwater_package component name summary)
-  cmake_parse_arguments(PARSE_ARGV 3 package "ANY_MACHINE" "" "DEPENDS;LIBRARIES;SCRIPTS")
+  cmake_parse_arguments(PARSE_ARGV 3 package "ANY_MACHINE" "" "DEPENDS;LIBRARIES;SCRIPTS;TARGETS")
   list(JOIN package_DEPENDS ", " depends)
   string(TOUPPER ${component} upper)
   set_property(GLOBAL APPEND PROPERTY cutwater_components ${component})
   set_property(GLOBAL APPEND PROPERTY cutwater_library_folders ${package_LIBRARIES})
+  set_property(GLOBAL APPEND PROPERTY cutwater_release_targets ${package_TARGETS})
   set(settings "set(CPACK_DEBIAN_${upper}_PACKAGE_NAME ${name})
 set(CPACK_DEBIAN_${upper}_DESCRIPTION \"${summary}\")
 set(CPACK_DEBIAN_${upper}_PACKAGE_CONTROL_EXTRA \"${package_SCRIPTS}\")
