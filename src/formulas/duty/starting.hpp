@@ -153,6 +153,8 @@ inline constexpr auto run_up_time_on_torques_record = record<&run_up_time_on_tor
                   "Compare with the motor's permitted starting time, hot and cold, and the number of starts in a row.",
                   rotor::vibrating},
      .example = {"[0, 2900], [100, 100], [50, 50], 0.5", "3.03687, 50", "hand calculation: 0.5 x 303.687/50"}},
-    pairs::equal_length<"motor_torques", "speeds">(), pairs::equal_length<"load_torques", "speeds">());
+    pairs::equal_length<"motor_torques", "speeds">(), pairs::equal_length<"load_torques", "speeds">(),
+    relation<"speeds">([](Series<RotationalSpeed> speeds) { return speeds[0] == RotationalSpeed{}; },
+                       "they must begin at rest, at 0 1/min"));
 
 }  // namespace cutwater::formulas

@@ -177,24 +177,46 @@ inline Outcome<std::tuple<Energy, Volume, EnergyPerVolume, Time, Ratio>> duty_pr
                       Ratio(least_ratio));
 }
 
+/// What a year's duty profile asks for, whatever tells the system's head.
+namespace profile {
+
+constexpr auto flows()
+{
+    return series("profile_flows", "Q_j", units::m3h, from(0),
+                  "flow wanted at each point of the duty profile; 0 while the pump stands still", 1);
+}
+constexpr auto hours()
+{
+    return series("hours", "t_j", units::hour, from(0), "hours a year at each point of the profile", 1);
+}
+constexpr auto motor_rating()
+{
+    return input("motor_rating", "P_N", units::kW, between(0.12, 1000), "rated output of the motor");
+}
+constexpr auto motor_efficiency()
+{
+    return input("motor_efficiency", "eta_N", units::fraction, above_up_to(0, 1),
+                 "efficiency of the motor at its rated output");
+}
+constexpr auto drive_efficiency()
+{
+    return input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1),
+                 "efficiency of the converter at full load; of use for speed control only", 0.96);
+}
+
+}  // namespace profile
+
 inline constexpr auto duty_profile_energy_record = record<&duty_profile_energy>(
     {.name = "duty_profile_energy",
      .meaning = "Energy of a year's duty profile, the pump throttled, speed-controlled or switched on and off",
      .also = "load profile|VFD or valve|on-off control",
      .inputs =
          {saving::flows(), saving::heads(), saving::efficiencies(), saving::static_head(), saving::resistance(),
-          series("profile_flows", "Q_j", units::m3h, from(0),
-                 "flow wanted at each point of the duty profile; 0 while the pump stands still", 1),
-          series("hours", "t_j", units::hour, from(0), "hours a year at each point of the profile", 1),
+          profile::flows(), profile::hours(),
           choice<FlowControl>(
               "control", "control",
               "throttling at full speed; speed, by a frequency converter; on-off, at the unthrottled duty into a tank"),
-          input("motor_rating", "P_N", units::kW, between(0.12, 1000), "rated output of the motor"),
-          input("motor_efficiency", "eta_N", units::fraction, above_up_to(0, 1),
-                "efficiency of the motor at its rated output"),
-          saving::density(),
-          input("drive_efficiency", "eta_D", units::fraction, above_up_to(0, 1),
-                "efficiency of the converter at full load; of use for speed control only", 0.96),
+          profile::motor_rating(), profile::motor_efficiency(), saving::density(), profile::drive_efficiency(),
           motor::constant_loss_share()},
      .results = {output("energy", "E", units::kWh, "energy from the mains in the year"),
                  output("volume", "V", units::m3, "volume pumped in the year"),
