@@ -1038,6 +1038,7 @@ CUTWATER_API cutwater_status cutwater_starting_torque_curve(const double *flows_
  *   Equation: t = J Integral domega/(T_m - T_l), T_m - T_l straight between the points
  *   Must hold of motor_torques: both series must have the same number of points
  *   Must hold of load_torques: both series must have the same number of points
+ *   Must hold of speeds: they must begin at rest, at 0 1/min
  *   Source: moment of momentum
  *   Caution: Give points close together where the motor's torque has its saddle and its peak: between points it is taken
  *            as straight.
