@@ -261,6 +261,9 @@ struct Record {
     /// The formula does no harm with inputs within their intervals that break a relation: then a row's relations and
     /// its formula share what both compute. Not for a formula that would loop long or convert what C++ does not define.
     bool sound_within_intervals = false;
+    /// The formula does no harm with any numbers at all, NaN and infinities included: it is arithmetic and elementary
+    /// functions. Then a row is computed with what it was given, whether permitted or not, and judged beside.
+    bool sound_anywhere = false;
     Example example;
     bool turns =
         false;  // turns its first input into its result: what refuses the one where the other is wanted names it

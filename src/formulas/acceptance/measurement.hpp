@@ -100,6 +100,7 @@ inline constexpr auto test_to_rated_speed_record = record<&test_to_rated_speed>(
      .cautions =
          {acceptance::thin_liquids, acceptance::near_speed,
           "The square flatters NPSH3 when the test ran faster than rated: agree the exponent, see npsh3_at_speed."},
+     .sound_anywhere = true,
      .example = {"100, 50, 20, 3, 1480, 1450, 998, 998", "97.973, 47.994, 18.808, 2.8796", "independent computation"}},
     relation<"test_speed", "rated_speed">(
         [](RotationalSpeed n, RotationalSpeed rated) { return acceptance::speed_within(n, rated, 0.5); },

@@ -136,6 +136,7 @@ inline constexpr auto acceptance_tolerances_record = record<&acceptance_toleranc
          "P/10 kW) + 7] %, tau_P = sqrt(7^2 + tau_eta^2) %",
      .source = acceptance::source,
      .cautions = {acceptance::no_second_addition, acceptance::small_rule, acceptance::contract},
+     .sound_anywhere = true,
      .example = {"\"1B\", 30", "-0.05, 0.05, -0.03, 0.03, 0.04, -0.03", "the standard's table, from memory"}},
     acceptance::not_too_small);
 

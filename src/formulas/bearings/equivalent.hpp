@@ -124,6 +124,7 @@ inline constexpr Record<&bearing_set_rating> bearing_set_rating_record{
     .source = "ISO 281:2007, 5.1.2 and ISO 76:2006, 5.1.2 (from memory of both)",
     .cautions =
         {"Only for bearings made and fitted to share the load: matched, or universally matchable by their maker."},
+    .sound_anywhere = true,
     .example = {"70000, 60000, 2", "113715, 120000", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -68,6 +68,7 @@ inline constexpr auto bearing_life_hours_record = record<&bearing_life_hours>(
      .source = "ISO 281:2007, 5.3 (from memory of it); U. C. Jindal, Machine Design, ex. 18-2 and 18-4, in a published "
                "companion (read)",
      .cautions = {"Check the static load too: see static_safety.", bearings::life_guide, bearings::least_load},
+     .sound_anywhere = true,
      .example = {"41000, 20000, 720", "199.42, 8.6151", "U. C. Jindal, Machine Design, ex. 18-4"}},
     bearings::within_scope());
 
@@ -108,6 +109,7 @@ inline constexpr Record<&bearing_pair_life> bearing_pair_life_record{
     .cautions = {"The exponent is not agreed on: two equal lives give 0.63 of one with 1.5 and 0.54 with 10/9. Say "
                  "which one a figure rests on.",
                  bearings::life_guide},
+    .sound_anywhere = true,
     .example = {"40000, 40000", "25198", "hand calculation: 40000/2^(2/3)"}};
 
 inline Time bearing_system_life(Series<Time> lives, Ratio exponent)

@@ -201,6 +201,7 @@ inline constexpr auto modified_bearing_life_record = record<&modified_bearing_li
                "life_modification_factor",
      .cautions = {bearings::cleanliness, "0.62, 0.53, 0.44, 0.33 and 0.21 for 95 to 99 % are of the edition of 1990.",
                   bearings::life_guide},
+     .sound_anywhere = true,
      .example = {"60000, 3115.2, 2900, 1.5, 0.2, 1727", "159999, 1, 3.8965, 41063",
                  "worked out in double precision by another program"}},
     bearings::within_scope());

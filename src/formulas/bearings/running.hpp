@@ -180,6 +180,7 @@ inline constexpr Record<&grease_quantity> grease_quantity_record{
     .equation = "m = 0.005 D B, g, mm",
     .source = "rule of lubrication practice, in guides on relubrication (excerpts read)",
     .cautions = {"Grease while turning where that is safe from outside the guard, and let the old grease out."},
+    .sound_anywhere = true,
     .example = {"110, 27", "14.85", "hand calculation"}};
 
 namespace bearings {
@@ -248,6 +249,7 @@ inline constexpr Record<&bearing_friction_heat> bearing_friction_heat_record{
     .source = bearings::friction_source,
     .scatter = {plus_minus("heat", 0.5), plus_minus("lubricant_torque", 0.5), plus_minus("load_torque", 0.5)},
     .cautions = {bearings::friction_scatter},
+    .sound_anywhere = true,
     .example = {"2900, 20, 80, 2, 0, 0", "46.596, 153.43, 0", "hand calculation"}};
 
 inline Outcome<Temperature> bearing_housing_temperature(Power heat, Area area, HeatTransfer transfer,
@@ -298,6 +300,7 @@ inline constexpr Record<&bearing_housing_temperature> bearing_housing_temperatur
     .source = "heat balance; U of 8 to 12 W/(m2 K) for free convection with radiation: common practice",
     .scatter = {plus_minus_in_unit("temperature", 15)},
     .cautions = {bearings::housing_scatter, bearings::touch},
+    .sound_anywhere = true,
     .example = {"90, 0.25, 12, 30", "60", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -78,6 +78,7 @@ inline constexpr Record<&static_safety> static_safety_record{
     .cautions = {"Below the safety that its maker asks for, the bearing is dented at rest and runs rough from then on, "
                  "whatever life is calculated.",
                  bearings::life_guide},
+    .sound_anywhere = true,
     .example = {"38000, 2760", "13.768", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -118,6 +118,7 @@ inline constexpr auto hot_running_clearance_record = record<&hot_running_clearan
           "A warming rotor runs ahead of its casing: the least clearance comes at start and at a sudden change, not in "
           "steady running.",
           setting::pump_makers_setting},
+     .sound_anywhere = true,
      .example = {"0.5, 150, 16.5, 200, 13.5, 200", "0.419, -0.081", "hand calculation"}});
 
 inline std::tuple<Velocity, Time> clearance_wear(Length set, Length now, Time since, Length limit)
@@ -142,6 +143,7 @@ inline constexpr auto clearance_wear_record = record<&clearance_wear>(
      .source = "straight line through two measurements; wearing rings to be renewed when their clearance has doubled: "
                "Pump Handbook (page read)",
      .cautions = {"Abrasion grows with leakage: the last part goes faster than the first."},
+     .sound_anywhere = true,
      .example = {"0.4, 0.7, 18, 1.0", "0.2, 18", "hand calculation"}},
     relation<"clearance", "set_clearance">([](Length e, Length set) { return e > set; },
                                            "it must exceed the set clearance: without wear there is no rate"),

@@ -38,6 +38,7 @@ inline constexpr auto corrosion_rate_record = record<&corrosion_rate>(
      .source = "ASTM G1, corrosion rate (from memory of it; the constants 87.6 and 534 for mg, cm2 or in2 are these "
                "units, read in several texts)",
      .cautions = {corrosion::uniform_only, "A coupon in the vessel tells nothing of the velocity in a pump."},
+     .sound_anywhere = true,
      .example = {"485, \"100 in2\", 8760, 7900", "0.951584",
                  "W. D. Callister, Materials Science and Engineering, steel plate: printed 0.952 (second hand)"}});
 
@@ -62,6 +63,7 @@ inline constexpr auto corrosion_life_record = record<&corrosion_life>(
      .equation = "L = (t - t_n)/r",
      .source = "API 570, remaining life (from memory of it; the same relation in an inspection sheet, excerpt read)",
      .cautions = {corrosion::uniform_only, corrosion::inspection, caution::pressure_containment},
+     .sound_anywhere = true,
      .example = {"3.24, 0.37, 0.34", "8.44118, 2.87", "an inspection sheet: printed 8.441"}},
     relation<"wall_needed", "wall">(
         [](Length needed, Length t) { return needed <= t; },

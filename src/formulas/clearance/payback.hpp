@@ -64,6 +64,7 @@ inline constexpr auto clearance_payback_record = record<&clearance_payback>(
      .source = "simple payback; common practice",
      .cautions = {reset::more_than_energy,
                   "The clearance goes on growing, before the reset and after: see clearance_reset_interval."},
+     .sound_anywhere = true,
      .example = {"1.333, 8000, 0.15, 400", "1599.6, 3.00075", "hand calculation"}});
 
 inline std::tuple<ResetVerdict, Time, Time, Money> clearance_reset_interval(Power extra, Time since, Time hours,

@@ -66,6 +66,7 @@ inline constexpr auto clearance_head_ratio_record = record<&clearance_head_ratio
      .source = clearance::slope_source,
      .cautions = {clearance::measure_it, "At one flow: a steep curve loses less flow, a flat one more.",
                   caution::guide_only},
+     .sound_anywhere = true,
      .example = {"1, 0.4, 15, 1.5", "0.94", "hand calculation"}});
 
 inline Outcome<Fraction> clearance_efficiency_ratio(Length e, Length reference, Length width, Ratio slope)
@@ -86,6 +87,7 @@ inline constexpr auto clearance_efficiency_ratio_record = record<&clearance_effi
      .source = clearance::slope_source,
      .cautions = {clearance::measure_it, "A ratio of efficiencies: 0.94 of 70 % is 65.8 %, four points less.",
                   caution::guide_only},
+     .sound_anywhere = true,
      .example = {"1, 0.4, 15, 1.2", "0.952", "hand calculation"}});
 
 inline Fraction leakage_efficiency_ratio(Flow flow, Flow leakage, Flow reference)
@@ -108,6 +110,7 @@ inline constexpr auto leakage_efficiency_ratio_record = record<&leakage_efficien
      .cautions =
          {"Hydraulic and mechanical losses are taken as unchanged; disc friction falls a little as leakage grows.",
           "The head at that flow falls as well: see head_with_leakage."},
+     .sound_anywhere = true,
      .example = {"100, 8, 4", "0.962963", "hand calculation"}});
 
 inline Outcome<std::tuple<Head, Head>> head_with_leakage(Flow flow, Flow extra, Series<Flow> flows, Series<Head> heads)
@@ -163,6 +166,7 @@ inline constexpr auto clearance_power_penalty_record = record<&clearance_power_p
      .source = "pump efficiency, ISO 17769-1:2012 (from memory of it), before and after",
      .cautions = {"At the same duty. A pump at fixed speed that lost head moves down the system's curve instead: it "
                   "takes less power and delivers less."},
+     .sound_anywhere = true,
      .example = {"100, 50, 998, 0.7, 0.94, 0.93", "1.23949, 1.33279", "hand calculation"}});
 
 }  // namespace cutwater::formulas

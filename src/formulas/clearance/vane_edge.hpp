@@ -112,6 +112,7 @@ inline constexpr auto vane_clearance_head_loss_record = record<&vane_clearance_h
                   "Five pumps tested by A. Engeda and M. Rautenberg (1987, abstract read) had no slope in common: two "
                   "wheels of one size may differ by a factor of three.",
                   caution::guide_only},
+     .sound_anywhere = true,
      .example = {"50, 50, 0.85, 2900, 5, 0.4, 210, 15, 80", "0.299671, 0.00599342", "independent computation"}},
     relation<"eye_diameter", "impeller_diameter">([](Length e, Length d) { return e < d; },
                                                   "it must be less than the impeller diameter"));

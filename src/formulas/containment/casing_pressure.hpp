@@ -132,6 +132,7 @@ inline constexpr Record<&hydrostatic_test_pressure> hydrostatic_test_pressure_re
                  "Weaker parts joined to the casing (seal, cooling jacket, shell of a sealed drive) have limits of "
                  "their own.",
                  caution::pressure_containment},
+    .sound_anywhere = true,
     .example = {"13.306", "19.959", "hand calculation: 1.5 x 13.306"}};
 
 }  // namespace cutwater::formulas

@@ -103,6 +103,7 @@ inline constexpr auto trapped_liquid_pressure_rise_record = record<&trapped_liqu
      .cautions = {trapped::no_gas, trapped::relieve,
                   "Both coefficients change with temperature: take small rises, or for water trapped_water_pressure.",
                   caution::hot_or_toxic, caution::pressure_containment},
+     .sound_anywhere = true,
      .example = {"10, 210, 0.4, 100, 1", "19.886", "hand calculation: 174e-6 x 10/(0.4e-9 + 0.475e-9)"}},
     relation<"wall", "diameter">([](Length wall, Length diameter) { return trapped::is_thin(wall, diameter); },
                                  trapped::thin));

@@ -125,6 +125,7 @@ inline constexpr auto corrosion_life_from_readings_record = record<&corrosion_li
                   "Inspect again at half of it at the latest: the rate of the next years need not be the last ones'. "
                   "Take the greater of the short and the long term rate.",
                   caution::pressure_containment},
+     .sound_anywhere = true,
      .example = {"9, 6.6, 3, 3.2", "0.8, 4.25", "hand calculation: 2.4/3; 3.4/0.8"}},
     relation<"wall_now", "wall_before">([](Length now, Length before) { return now < before; },
                                         "it must be less than the earlier wall: without a loss between the readings "

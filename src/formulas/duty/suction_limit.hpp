@@ -149,6 +149,7 @@ inline constexpr Record<&npsh3_expected> npsh3_expected_record{
     .source =
         "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.4 and 1.D.5 (excerpt read), solved for NPSH3",
     .cautions = {duty::ceiling, duty::by_tests, caution::npsh_margin},
+    .sound_anywhere = true,
     .example = {"2900, 100, 188.884, 1", "3.5", "hand calculation: (2900 x 0.166667/188.884)^(4/3)"}};
 
 }  // namespace cutwater::formulas

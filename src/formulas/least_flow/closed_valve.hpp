@@ -36,6 +36,7 @@ inline constexpr Record<&closed_valve_heating_rate> closed_valve_heating_rate_re
     .equation = "dT/dt = P_0/(V rho c_p + m c_m)",
     .source = "energy balance; the relation of I. J. Karassik et al., Pump Handbook (from memory of it)",
     .cautions = {caution::closed_valve, least_flow::both_valves, caution::hot_or_toxic, caution::pressure_containment},
+    .sound_anywhere = true,
     .example = {"15, 10, 998, 4.184, 60", "12.976", "hand calculation"}};
 
 inline Time time_to_temperature(TemperatureRate rate, Temperature start, Temperature end)
@@ -55,6 +56,7 @@ inline constexpr auto time_to_temperature_record = record<&time_to_temperature>(
      .equation = "t = (T_2 - T_1)/(dT/dt)",
      .source = "steady heating without loss; common practice",
      .cautions = {caution::closed_valve, least_flow::both_valves, caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"12.96, 20, 85", "5.0154", "hand calculation: 65 K at 12.96 K/min"}},
     relation<"end_temperature", "start_temperature">([](Temperature end, Temperature start) { return end > start; },
                                                      "it must lie above the start temperature"));

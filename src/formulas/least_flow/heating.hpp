@@ -182,6 +182,7 @@ inline constexpr Record<&thermal_minimum_flow> thermal_minimum_flow_record{
                  "hot water under a high head by a tenth and more.",
                  "Power at the small flow of a radial pump is a little above that at closed valve: add a margin.",
                  caution::hot_or_toxic},
+    .sound_anywhere = true,
     .example = {"15, 60, 998, 4.184, 8", "1.5886", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -31,6 +31,7 @@ inline constexpr auto density_at_temperature_record = record<&density_at_tempera
      .cautions =
          {"One expansion coefficient holds over some tens of kelvin. For water use water_density: near 4 degC water's "
           "coefficient changes sign."},
+     .sound_anywhere = true,
      .example = {"870, 15, 0.0007, 75", "834.9328", "hand calculation: 870/1.042"}},
     relation<"second_temperature", "first_temperature", "expansion">(
         [](Temperature t2, Temperature t1, ThermalExpansion beta) { return 1.0 + beta * (t2 - t1) > 0.2; },
@@ -86,6 +87,7 @@ inline constexpr Record<&relative_density> relative_density_record{
     .equation = "d = rho/rho_0",
     .source = "ISO 80000-4:2019, 4-4, relative density (from memory of it); reference of 1000 kg/m3: common practice",
     .cautions = {relative::which_reference},
+    .sound_anywhere = true,
     .example = {"850, 999.016", "0.850837", "hand calculation"}};
 
 inline Density density_from_relative(Ratio relative_density, Density reference_density)
@@ -103,6 +105,7 @@ inline constexpr Record<&density_from_relative> density_from_relative_record{
     .equation = "rho = d rho_0",
     .source = "ISO 80000-4:2019, 4-4, relative density (from memory of it); reference of 1000 kg/m3: common practice",
     .cautions = {relative::which_reference},
+    .sound_anywhere = true,
     .example = {"0.85, 999.016", "849.1636", "hand calculation"},
     .turns = true};
 
@@ -128,6 +131,7 @@ inline constexpr Record<&density_from_api_gravity> density_from_api_gravity_reco
     .equation = "rho = 999.016 kg/m3 x 141.5/(G + 131.5)",
     .source = api_gravity::source,
     .cautions = {api_gravity::at_60},
+    .sound_anywhere = true,
     .example = {"10", "999.016", "definition: 10 degrees API is water's density"}};
 
 inline Ratio api_gravity_from_density(Density density)
@@ -144,6 +148,7 @@ inline constexpr Record<&api_gravity_from_density> api_gravity_from_density_reco
     .equation = "G = 141.5 x 999.016 kg/m3/rho - 131.5",
     .source = api_gravity::source,
     .cautions = {api_gravity::at_60},
+    .sound_anywhere = true,
     .example = {"999.016", "10", "definition"}};
 
 inline KinematicViscosity kinematic_from_dynamic(DynamicViscosity dynamic_viscosity, Density density)
@@ -160,6 +165,7 @@ inline constexpr Record<&kinematic_from_dynamic> kinematic_from_dynamic_record{
     .results = {output("kinematic_viscosity", "nu", units::mm2s, "kinematic viscosity")},
     .equation = "nu = mu/rho",
     .source = "ISO 80000-4:2019, 4-25, kinematic viscosity (from memory of it)",
+    .sound_anywhere = true,
     .example = {"1.0016, 998.2", "1.003406", "hand calculation"},
     .turns = true};
 
@@ -177,6 +183,7 @@ inline constexpr Record<&dynamic_from_kinematic> dynamic_from_kinematic_record{
     .results = {output("dynamic_viscosity", "mu", units::mPas, "dynamic viscosity")},
     .equation = "mu = nu rho",
     .source = "ISO 80000-4:2019, 4-25, kinematic viscosity (from memory of it)",
+    .sound_anywhere = true,
     .example = {"32, 870", "27.84", "hand calculation"},
     .turns = true};
 

@@ -42,6 +42,7 @@ inline constexpr Record<&barometric_pressure> barometric_pressure_record{
               "scope read)",
     .cautions = {"Weather moves the barometer by about 3 % either way: for suction, take 20 to 30 mbar off, or the "
                  "site's lowest reading."},
+    .sound_anywhere = true,
     .example = {"2000", "0.79501", "ISO 2533:1975, table: 795.01 hPa at 2000 m (from memory of it)"}};
 
 inline AbsolutePressure absolute_from_gauge(GaugePressure gauge_pressure, AbsolutePressure ambient_pressure)
@@ -59,6 +60,7 @@ inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>(
      .results = {output("absolute_pressure", "p", units::bara, "absolute pressure")},
      .equation = "p = p_M + p_amb",
      .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
+     .sound_anywhere = true,
      .example = {"-0.3, 1.013", "0.713", "hand calculation"},
      .turns = true},
     relation<"gauge_pressure", "ambient_pressure">(
@@ -82,6 +84,7 @@ inline constexpr Record<&gauge_from_absolute> gauge_from_absolute_record{
     .results = {output("gauge_pressure", "p_M", units::barg, "gauge pressure; negative for a vacuum")},
     .equation = "p_M = p - p_amb",
     .source = "definition; ISO 17769-1:2012, gauge pressure (from memory of it)",
+    .sound_anywhere = true,
     .example = {"3.5, 1.013", "2.487", "hand calculation"},
     .turns = true};
 
@@ -113,6 +116,7 @@ inline constexpr Record<&pressure_from_head> pressure_from_head_record{
     .results = {output("pressure_difference", "dp", units::bar, "pressure difference")},
     .equation = "dp = rho g H, g = 9.80665 m/s2",
     .source = "hydrostatics; ISO 17769-1:2012, pressure head (from memory of it)",
+    .sound_anywhere = true,
     .example = {"10, 1000", "0.980665", "hand calculation: 10 x 1000 x 9.80665 Pa"},
     .turns = true};
 

@@ -101,6 +101,7 @@ inline constexpr auto vapour_pressure_antoine_record = record<&vapour_pressure_a
           "Antoine's equation is for a pure liquid; the light parts of a mixture raise its vapour pressure.",
           caution::inlet_vapour_pressure, caution::hot_or_toxic},
      .given_once = {"constant_a", "constant_b", "constant_c", "lowest_temperature", "highest_temperature"},
+     .sound_anywhere = true,
      .example = {"4.02232, 1206.53, 220.291, 80.1, 5.5, 104, \"bar_degC\"", "1.01",
                  "benzene boils at 80.1 degC at 1.01325 bara; constants as tabulated for bar and degC"}},
     relation<"highest_temperature", "lowest_temperature">(
@@ -167,6 +168,7 @@ inline constexpr auto vapour_pressure_two_point_record = record<&vapour_pressure
                   "less certain.",
                   caution::inlet_vapour_pressure, caution::hot_or_toxic},
      .given_once = {"first_temperature", "first_pressure", "second_temperature", "second_pressure"},
+     .sound_anywhere = true,
      .example = {"60, 0.199458, 100, 1.01418, 80", "0.47096",
                  "calculation by hand; the true value for water is 0.47415 bara"}},
     relation<"second_temperature", "first_temperature">(

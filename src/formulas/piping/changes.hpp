@@ -86,6 +86,7 @@ inline constexpr auto enlargement_loss_coefficient_record = record<&enlargement_
      .equation = "K = (1 - (d_1/d_2)^2)^2",
      .source = "Borda and Carnot, momentum balance, any textbook of hydraulics; the open library fluids 1.0.22 agrees",
      .cautions = {changes::turbulent, "A pipe's exit into a vessel loses the whole velocity head: K = 1."},
+     .sound_anywhere = true,
      .example = {"50, 100", "0.5625", "hand calculation: (1 - 0.25)^2"}},
     relation<"larger_bore", "bore">([](Length larger, Length bore) { return larger >= bore; },
                                     "the bore after an enlargement must not be smaller than before"));
@@ -131,6 +132,7 @@ inline constexpr Record<&loss_coefficient_at_bore> loss_coefficient_at_bore_reco
                        "loss coefficient on the velocity head in the other bore")},
     .equation = "K' = K (d'/d)^4",
     .source = "continuity: the same head lost, the same flow",
+    .sound_anywhere = true,
     .example = {"0.5, 100, 150", "2.53125", "hand calculation: 0.5 x 1.5^4"}};
 
 }  // namespace cutwater::formulas

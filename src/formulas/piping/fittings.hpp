@@ -182,6 +182,7 @@ inline constexpr Record<&fitting_loss_coefficient> fitting_loss_coefficient_reco
     .source = "W. B. Hooper, Chem. Eng. 88 (1981) no. 17, 96-100 (constants as the open library fluids 1.0.22 carries "
               "them, read)",
     .cautions = {fittings::spread, fittings::one_velocity},
+    .sound_anywhere = true,
     .example = {"\"90 deg elbow, standard, flanged or welded\", 100000, 102.26", "0.32010",
                 "hand calculation: 0.008 + 0.25 (1 + 1/4.02598)"}};
 

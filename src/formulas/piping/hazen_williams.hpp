@@ -36,6 +36,7 @@ inline constexpr auto hazen_williams_head_record = record<&hazen_williams_head>(
      .cautions =
          {"Water of about 5 to 25 degC only, turbulent, at ordinary velocities: other liquids, hot or viscous, need "
           "pipe_friction_head."},
+     .sound_anywhere = true,
      .example = {"100, 150, 100, 130", "1.75388", "hand calculation, with logarithms"}},
     relation<"flow", "bore">(
         [](Flow flow, Length bore) { return units::ms.in(pipe_velocity(flow, bore)) <= 3.0 * (1 + 1e-9); },

@@ -43,6 +43,7 @@ inline constexpr Record<&static_head_from_levels> static_head_from_levels_record
                  "for the least: "
                  "a pump must suit both.",
                  "A siphon's crest may ask for more head while the line is filled than afterwards."},
+    .sound_anywhere = true,
     .example = {"2, 30, 1.01325, 1.01325, 998.2", "28", "hand calculation"}};
 
 namespace tanks {
@@ -98,6 +99,7 @@ inline constexpr auto filling_time_record = record<&filling_time>(
      .source = "volume balance",
      .cautions =
          {"Leave room for the liquid's expansion and for the time in which the level switch and the valve act."},
+     .sound_anywhere = true,
      .example = {"14.95, 5", "179.4", "hand calculation"}},
     relation<"inflow", "outflow">([](Flow in, Flow out) { return in > out; }, "more must flow in than out"));
 

@@ -52,6 +52,7 @@ inline constexpr Record<&overall_efficiency> overall_efficiency_record{
                        "power given to the liquid over power from the mains")},
     .equation = "eta = eta_P eta_M eta_D",
     .source = "ISO 17769-1:2012, overall efficiency (from memory of it)",
+    .sound_anywhere = true,
     .example = {"0.75, 0.914, 0.97", "0.664935", "hand calculation"}};
 
 inline Fraction wire_to_water_efficiency(Flow flow, Head head, Density density, Power electrical_power)
@@ -89,6 +90,7 @@ inline constexpr Record<&specific_energy> specific_energy_record{
     .results = {output("specific_energy", "e", units::kWhm3, "energy for each volume")},
     .equation = "e = rho g H/eta",
     .source = "ISO 17769-1:2012, pump power output over flow (from memory of it); common practice",
+    .sound_anywhere = true,
     .example = {"50, 998.2, 0.66", "0.205997", "hand calculation: 998.2 x 9.80665 x 50/0.66/3.6e6"}};
 
 inline EnergyPerVolume specific_energy_from_power(Power electrical_power, Flow flow)
@@ -105,6 +107,7 @@ inline constexpr Record<&specific_energy_from_power> specific_energy_from_power_
     .results = {output("specific_energy", "e", units::kWhm3, "energy for each volume")},
     .equation = "e = P_el/Q",
     .source = "definition; common practice",
+    .sound_anywhere = true,
     .example = {"20.4, 100", "0.204", "hand calculation"}};
 
 inline std::tuple<Energy, Volume, EnergyPerVolume> annual_energy(Series<Flow> flows, Series<Head> heads,
@@ -186,6 +189,7 @@ inline constexpr Record<&carbon_emission> carbon_emission_record{
     .equation = "m = f E",
     .source = "definition; common practice",
     .cautions = {"Emission factors change from year to year and by the way they are drawn up: state which was taken."},
+    .sound_anywhere = true,
     .example = {"100000, 0.25", "25000", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -49,6 +49,7 @@ inline constexpr Record<&pump_power_input> pump_power_input_record{
     .source = "ISO 17769-1:2012, pump power input (from memory of it); Hydraulic Institute, Engineering Data Book, 2nd "
               "edition, Eq. 1.B.4 (excerpt read)",
     .cautions = {"At no flow the formula gives no power; the true shut-off power is read from the pump's curve."},
+    .sound_anywhere = true,
     .example = {"100, 50, 998.2, 0.75", "18.12777", "hand calculation: 13.59583/0.75"}};
 
 inline Fraction pump_efficiency(Flow flow, Head head, Density density, Power power_input)

@@ -64,6 +64,7 @@ inline constexpr Record<&annual_energy_cost> annual_energy_cost_record{
     .equation = "C = c E",
     .source = "definition; common practice",
     .cautions = {"Charges for peak demand and reactive power are not in it."},
+    .sound_anywhere = true,
     .example = {"105000, 0.18", "18900", "hand calculation"}};
 
 inline Ratio present_value_factor(Fraction interest, Count years, Fraction inflation)
@@ -154,6 +155,7 @@ inline constexpr auto payback_time_record = record<&payback_time>(
      .source = "present value of equal payments, solved for their number; common practice",
      .cautions = {"Simple payback leaves out interest and all that comes after; to choose between measures compare "
                   "life_cycle_cost."},
+     .sound_anywhere = true,
      .example = {"10000, 2500", "4", "hand calculation"}},
     relation<"yearly_saving", "outlay", "interest_rate">(
         [](Money s, Money c, Fraction i) { return i.value * c.value < s.value; }, money::never));

@@ -83,6 +83,7 @@ inline constexpr auto synchronous_speed_record = record<&synchronous_speed>(
      .results = {output("speed", "n_s", units::rpm, "synchronous speed")},
      .equation = "n_s = 2 f/(2p), 120 f/(2p) in 1/min",
      .source = "IEC 60034-1, synchronous speed (from memory of it)",
+     .sound_anywhere = true,
      .example = {"50, 4", "1500", "hand calculation"},
      .turns = true},
     relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles));
@@ -104,6 +105,7 @@ inline constexpr auto motor_speed_record = record<&motor_speed>(
      .source = "IEC 60034-1, slip (from memory of it)",
      .cautions =
          {"Slip grows about in proportion to the load, from nil at no load to the plate's value at rated output."},
+     .sound_anywhere = true,
      .example = {"50, 4, 0.02", "1470", "hand calculation: 1500 x 0.98"}},
     relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles));
 
@@ -142,6 +144,7 @@ inline constexpr Record<&electrical_power> electrical_power_record{
     .results = {output("electrical_power", "P_el", units::kW, "power drawn from the mains")},
     .equation = "P_el = P/(eta_M eta_D)",
     .source = "definition of efficiency; IEC 60034-1 (from memory of it)",
+    .sound_anywhere = true,
     .example = {"8.2, 0.914, 0.97", "9.24902", "hand calculation: 8.2/0.88658"}};
 
 namespace drive {

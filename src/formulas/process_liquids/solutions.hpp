@@ -222,6 +222,7 @@ inline constexpr Record<&solution_dynamic_viscosity> solution_dynamic_viscosity_
          "Against a handbook's table at 20 degC (read) it is within about 6 %, caustic potash of 50 % within 9 %.",
          solutions::thin_acid, "Strong lye thickens steeply in the cold: take the viscosity of the coldest start.",
          solutions::pure_solute, solutions::corrosive},
+    .sound_anywhere = true,
     .example = {"\"caustic soda\", 0.3, 20", "13.2707",
                 "the equation computed apart; a handbook's table (read): 13.517"}};
 

@@ -54,6 +54,7 @@ inline constexpr auto back_vane_core_rotation_record = record<&back_vane_core_ro
      .equation = "k_v = k + (1 - k) t/s",
      .source = rotor::vane_source,
      .cautions = {rotor::vane_gap, rotor::side_scatter},
+     .sound_anywhere = true,
      .example = {"4, 5", "0.9", "hand calculation"}},
     rotor::vanes_fit());
 
@@ -114,6 +115,7 @@ inline constexpr auto balance_hole_pressure_record = record<&balance_hole_pressu
                   "The pressure grows with the square of the worn clearance: check thrust and seal chamber at the "
                   "clearance at which the ring is replaced.",
                   "Blocked holes put the whole ring pressure behind the impeller.", rotor::side_scatter},
+     .sound_anywhere = true,
      .example = {"3, 100, 0.4, 8, 5", "0.17647", "hand calculation: areas 251.33 and 62.83 mm2, 3/17"}},
     relation<"hole_diameter", "diametral_clearance", "holes">(
         [](Length hole, Length clearance, Count holes) {

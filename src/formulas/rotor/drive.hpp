@@ -36,6 +36,7 @@ inline constexpr auto key_pressure_record = record<&key_pressure>(
      .cautions = {"Compare with the weakest of key, shaft and hub. The taper or shrink fit that shares the torque is "
                   "left out, and so is a second key that may carry little.",
                   rotor::notch},
+     .sound_anywhere = true,
      .example = {"98.786, 32, 40, 10, 4", "6174.1, 15.435, 38.588", "hand calculation"}},
     relation<"bearing_height", "shaft_diameter">([](Length height, Length shaft) { return height < 0.5 * shaft; },
                                                  "it must be less than the shaft's radius"));
@@ -62,6 +63,7 @@ inline constexpr Record<&coupling_torque> coupling_torque_record{
     .cautions = {"Check the motor's peak and start-up torque, bore, speed, misalignment and balance against the "
                  "coupling maker's figures too.",
                  rotor::vibrating},
+    .sound_anywhere = true,
     .example = {"30, 2900, 1", "98.786", "hand calculation"}};
 
 inline Torque starting_torque(Torque at_speed, Ratio part, Torque breakaway, Ratio breakaway_end)

@@ -82,6 +82,7 @@ inline constexpr auto radial_thrust_coefficient_record = record<&radial_thrust_c
                   "The zero of the steady force at best efficiency is a fiction; whether the force turns round beyond "
                   "it is disputed: K is a magnitude here, and its direction is not told.",
                   rotor::radial_scatter},
+     .sound_anywhere = true,
      .example = {"\"single volute\", 50, 100, 0.36, 30", "0.24202",
                  "hand calculation: x = 1.60944, 0.36 (1 - 0.5^1.60945)"}},
     relation<"flow", "best_efficiency_flow">(
@@ -113,6 +114,7 @@ inline constexpr Record<&radial_thrust> radial_thrust_record{
               "Handbook, 2004, p. 28 (read)",
     .cautions = {"Leaving the density out would understate the force for an acid of 1840 kg/m3 by nearly half.",
                  rotor::radial_scatter, rotor::release},
+    .sound_anywhere = true,
     .example = {"1000, 50, 200, 20, 0.27", "529.56", "hand calculation"}};
 
 }  // namespace cutwater::formulas

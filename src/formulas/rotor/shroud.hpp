@@ -69,6 +69,7 @@ inline constexpr Record<&rim_pressure> rim_pressure_record{
     .cautions = {"The part changes with the flow and the impeller's form: take both ends where thrust or seal chamber "
                  "pressure hang on it.",
                  rotor::side_scatter},
+    .sound_anywhere = true,
     .example = {"50, 1000", "3.6775", "hand calculation"}};
 
 inline PressureDifference shroud_pressure(PressureDifference rim, Density density, RotationalSpeed speed, Length outer,
@@ -90,6 +91,7 @@ inline constexpr auto shroud_pressure_record = record<&shroud_pressure>(
      .cautions = {"Where it falls below the suction pressure, compare the absolute pressure with the vapour pressure: "
                   "liquid that boils behind the impeller can run the seal dry.",
                   rotor::side_scatter},
+     .sound_anywhere = true,
      .example = {"3.6775, 1000, 2900, 200, 60", "2.6284", "hand calculation: 3.6775 - 1.0491"}},
     relation<"diameter", "impeller_diameter">([](Length at, Length outer) { return at <= outer; },
                                               "it must not exceed the impeller's diameter"));

@@ -137,6 +137,7 @@ inline constexpr Record<&vane_passing_frequency> vane_passing_frequency_record{
     .source = "common practice",
     .cautions = {"Strong at low flow, with a small gap to the cutwater, or where it meets a natural frequency of "
                  "piping or base; a double volute can double it."},
+    .sound_anywhere = true,
     .example = {"2900, 5", "241.67", "hand calculation"}};
 
 namespace rotor {
@@ -172,6 +173,7 @@ inline constexpr Record<&permissible_unbalance> permissible_unbalance_record{
     .cautions = {"Split over two planes by the bearings' shares, not by halves for an overhung impeller; its grade "
                  "does not hold for a rotor that bends in service.",
                  "Balance with the key convention of shaft and hub; a new impeller alone does not balance the rotor."},
+    .sound_anywhere = true,
     .example = {"6.3, 10, 2900", "207.45, 20.745", "hand calculation"}};
 
 inline Velocity balance_grade(Unbalance unbalance, Mass mass, RotationalSpeed speed)
@@ -191,6 +193,7 @@ inline constexpr Record<&balance_grade> balance_grade_record{
     .equation = "G = U omega/m",
     .source = rotor::balance_source,
     .cautions = {"Judge it at the speed of service, not at that of the balancing machine."},
+    .sound_anywhere = true,
     .example = {"207.45, 10, 2900", "6.3", "hand calculation"}};
 
 inline Force unbalance_force(Unbalance unbalance, RotationalSpeed speed)

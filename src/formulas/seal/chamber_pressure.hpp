@@ -125,6 +125,7 @@ inline constexpr auto seal_chamber_pressure_record = record<&seal_chamber_pressu
      .source = "J. E. Pope (ed.), Rules of Thumb for Mechanical Engineers, Gulf 1997, p. 82 (page read, equations in "
                "pictures)",
      .cautions = {seal::both_ends, seal::read_on_site, seal::air_drawn_in, caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"1, 8, 0.15", "2.05, 3.06325", "hand calculation"}},
     relation<"suction_pressure", "ambient_pressure">(&seal::above_vacuum, seal::vacuum_sentence),
     relation<"discharge_pressure", "suction_pressure">([](GaugePressure d, GaugePressure s) { return d >= s; },
@@ -168,6 +169,7 @@ inline constexpr auto balance_hole_chamber_pressure_record = record<&balance_hol
                   "(common practice).",
                   "Swirl before the holes and the throttling of a long ring are left out: +-30 % of the difference.",
                   seal::read_on_site, caution::guide_only},
+     .sound_anywhere = true,
      .example = {"0, 4, 120, 0.2, 6, 8", "0.235294, 1.248544, 4", "hand calculation: area ratio 301.593/75.398 = 4"}},
     relation<"suction_pressure", "ambient_pressure">(&seal::above_vacuum, seal::vacuum_sentence));
 
@@ -267,6 +269,7 @@ inline constexpr auto seal_barrier_pressure_record = record<&seal_barrier_pressu
                   "alarm on a falling barrier pressure.",
                   "Both seals warm the barrier liquid: its own cooling and its vapour pressure want checking.",
                   caution::hot_or_toxic, caution::guide_only},
+     .sound_anywhere = true,
      .example = {"3.2", "4.6, 5.61325", "hand calculation"}},
     relation<"chamber_pressure", "ambient_pressure">(&seal::above_vacuum, seal::vacuum_sentence));
 

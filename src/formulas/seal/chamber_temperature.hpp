@@ -76,6 +76,7 @@ inline constexpr auto seal_heat_soak_record = record<&seal_heat_soak>(
      .source = "ISO 21049:2004 / API 682, annex F, heat soak (from memory of it)",
      .cautions = {"One published coefficient for one build: +-50 %; a jacket, a gasketed cover or a hollow shaft "
                   "change it. Prefer one found from measured temperatures."},
+     .sound_anywhere = true,
      .example = {"0.25, 55, 175, 65", "1.5125, 13.75",
                  "ISO 21049 annex F, example: printed 1.5 kW (from memory of it)"}});
 
@@ -130,6 +131,7 @@ inline constexpr auto seal_chamber_temperature_record = record<&seal_chamber_tem
      .cautions = {seal::well_mixed, seal::uncertain_exchange,
                   "A flush of another liquid: take density and specific heat of what fills the chamber.",
                   caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"0.45, 80, 1, 13.75, 0, 80, 972, 4.197", "85.5052",
                  "hand calculation: 450 W over 67.99 + 13.75 W/K"}});
 
@@ -156,6 +158,7 @@ inline constexpr auto seal_flush_flow_record = record<&seal_flush_flow>(
                "Handbook for Rotating Machinery 2011, p. 508 (page read)",
      .cautions = {"Forsthoffer's 125 for litres a minute is rounded: the balance itself is used here.",
                   seal::well_mixed},
+     .sound_anywhere = true,
      .example = {"0.44664, 5.6, 998, 4.18", "1.14713", "hand calculation"}});
 
 inline Outcome<std::tuple<Flow, FlushNeed, Power>> seal_flush_needed(Power face_heat, Temperature pump, Flow exchange,
@@ -209,6 +212,7 @@ inline constexpr auto seal_flush_needed_record = record<&seal_flush_needed>(
                   seal::well_mixed, seal::uncertain_exchange,
                   "The flush enters the product: see that it may, and that its supply does not fail.",
                   caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"0.45, 80, 0.5, 13.75, 83, 40, 972, 4.197", "0.104925, \"flush needed\", 0.306763",
                  "hand calculation"}});
 

@@ -77,6 +77,7 @@ inline constexpr auto rotating_ring_film_coefficient_record = record<&rotating_r
           "of W. M. Kays and I. S. Bjorklund (1958, from "
           "memory of it) agrees within a fifth at Re 40000 and gives 1.5 to 2 times as much at 1 to 4 millions.",
           "For a ring in much liquid; in a narrow chamber the liquid turns along and takes up less."},
+     .sound_anywhere = true,
      .example = {"60, 2900, 0.365, 2.22, 0.67", "25360.8, 1497636, 2271.12", "independent computation"}});
 
 inline std::tuple<TemperatureDifference, Fraction> seal_face_temperature_rise(

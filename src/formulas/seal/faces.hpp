@@ -75,6 +75,7 @@ inline constexpr auto seal_balance_ratio_record = record<&seal_balance_ratio>(
      .equation = "B = (D_o^2 - D_b^2)/(D_o^2 - D_i^2) outside; B = (D_b^2 - D_i^2)/(D_o^2 - D_i^2) inside",
      .source = seal::face_source,
      .cautions = {"A bellows' effective diameter moves with pressure: take the seal maker's."},
+     .sound_anywhere = true,
      .example = {"61.6, 48.9, 52.4", "0.747355", "ISO 21049 annex F, example (from memory of it)"}},
     relation<"face_inner_diameter", "face_outer_diameter">(&seal::less, seal::wider),
     relation<"balance_diameter", "face_outer_diameter", "pressure_side">(
@@ -98,6 +99,7 @@ inline constexpr auto seal_face_speed_record = record<&seal_face_speed>(
      .source = seal::face_source,
      .cautions =
          {"From about 23 m/s (4500 ft/min) up the flexible part should stand still (API 682, from memory of it)."},
+     .sound_anywhere = true,
      .example = {"61.6, 48.9, 3000", "8.67865", "hand calculation"}},
     relation<"face_inner_diameter", "face_outer_diameter">(&seal::less, seal::wider));
 
@@ -139,6 +141,7 @@ inline constexpr auto seal_face_pressure_record = record<&seal_face_pressure>(
      .cautions =
          {"Distortion by heat and pressure moves K either way; a flashing liquid raises it until the faces part.",
           seal::makers_limits},
+     .sound_anywhere = true,
      .example = {"20, 0.747355, 190, 61.6, 48.9", "6.67094, 1.72384, 1102.189",
                  "ISO 21049 annex F, example (from memory of it)"}},
     relation<"face_inner_diameter", "face_outer_diameter">(&seal::less, seal::wider));
@@ -162,6 +165,7 @@ inline constexpr auto seal_pressure_velocity_record = record<&seal_pressure_velo
      .cautions =
          {"Makers' limits differ in what they call p: some take the whole sealed pressure. Compare like with like.",
           seal::makers_limits},
+     .sound_anywhere = true,
      .example = {"6.67094, 8.67865", "57.8948", "hand calculation"}});
 
 inline std::tuple<Power, Torque, Torque> seal_face_heat(PressureDifference face_pressure, Length outer, Length inner,

@@ -121,6 +121,7 @@ inline constexpr auto seal_throat_velocity_record = record<&seal_throat_velocity
      .cautions = {"What keeps solids back is for the seal maker to say: a few metres a second through a close bush is "
                   "common practice.",
                   "A worn bush lets the same flush through more slowly."},
+     .sound_anywhere = true,
      .example = {"4, 41, 40", "1.04793", "hand calculation"}},
     relation<"shaft_diameter", "bush_bore">([](Length d, Length bore) { return d < bore; },
                                             "it must be less than the bore of the throat bush"));

@@ -156,6 +156,7 @@ inline constexpr auto seal_vapour_margin_record = record<&seal_vapour_margin>(
      .equation = "dp = p_c - p_v; r = p_c/p_v",
      .source = seal::margin_source,
      .cautions = {seal::at_the_chamber, seal::flashing, seal::mixtures, caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"5, 1.2", "3.8, 4.16667", "hand calculation"}});
 
 inline Outcome<std::tuple<AbsolutePressure, PressureDifference, Ratio, Temperature, TemperatureDifference>>

@@ -69,6 +69,7 @@ inline constexpr Record<&recirculation_temperature_rise> recirculation_temperatu
     .source = "balance of heat; common practice",
     .cautions = {"Mean of the stream: at the shell's wall, in eddies and behind the bearings it is warmer.",
                  sealed::no_monitor},
+    .sound_anywhere = true,
     .example = {"600, 8, 998, 4.18", "1.0787", "hand calculation: 600/(1.33333e-4 x 998 x 4180)"}};
 
 inline TemperatureDifference shell_temperature_rise(Power heat, Length diameter, Length length, HeatTransfer film)
@@ -90,6 +91,7 @@ inline constexpr Record<&shell_temperature_rise> shell_temperature_rise_record{
     .cautions = {"The film coefficient is the weak point, and the magnets' pattern makes hot strips. The liquid at the "
                  "wall may boil before its mean does.",
                  sealed::no_monitor},
+    .sound_anywhere = true,
     .example = {"402, 98.5, 60, 3000", "7.217", "hand calculation: 402/(pi x 0.0985 x 0.06 x 3000)"}};
 
 inline Outcome<std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, AbsolutePressure>> shell_vapour_margin(
@@ -177,6 +179,7 @@ inline constexpr auto loss_of_flow_time_record = record<&loss_of_flow_time>(
      .equation = "dT/dt = P/(V rho c_p + m c_m), t = (T_1 - T_0)/(dT/dt)",
      .source = "balance of heat; common practice",
      .cautions = {sealed::no_monitor, magnetic::irreversible, explosive::upsets, caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"402, 150, 998, 4.18, 0.8, 0.5, 60, 100", "102.06, 0.39191", "hand calculation: 402/(625.75 + 400)"}},
     relation<"limit_temperature", "start_temperature">(
         [](Temperature limit, Temperature start) { return limit > start; }, "it must lie above the start temperature"));

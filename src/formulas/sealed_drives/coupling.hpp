@@ -56,6 +56,7 @@ inline constexpr auto magnetic_coupling_torque_record = record<&magnetic_couplin
                "read), records of the open Modelica Standard Library (read), a laboratory's page for SmCo5 (read)",
      .cautions = {magnetic::irreversible, "Reversible change alone, linear: good to some per cent over 100 K.",
                   magnetic::decouples, caution::guide_only},
+     .sound_anywhere = true,
      .example = {"100, 120, 60, -0.12, -0.12", "83.776, 0.83776", "hand calculation: 0.88 x 0.952"}},
     relation<"inner_temperature", "inner_coefficient", "reference_temperature">(
         [](Temperature t, TemperatureCoefficient a, Temperature t0) { return 1.0 + a.plain() * (t - t0) > Ratio(0.3); },
@@ -119,6 +120,7 @@ inline constexpr Record<&magnetic_coupling_margin> magnetic_coupling_margin_reco
     .source = "mechanics; the margin itself is for user and pump maker to agree",
     .cautions = {magnetic::decouples, magnetic::irreversible, "T_C is a mean: on a direct start double it.",
                  "Solids, crystals, ice and worn plain bearings raise the torque without notice.", caution::guide_only},
+    .sound_anywhere = true,
     .example = {"83.776, 15, 2900, 35.385", "1.6961, 49.393", "hand calculation: 15000/303.687"}};
 
 }  // namespace cutwater::formulas

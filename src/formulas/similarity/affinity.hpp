@@ -55,7 +55,7 @@ inline constexpr auto flow_at_speed_record = record<&flow_at_speed>(
      .equation = "Q' = Q n'/n",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"100, 2900, 1450", "50", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
@@ -77,7 +77,7 @@ inline constexpr auto head_at_speed_record = record<&head_at_speed>(
      .equation = "H' = H (n'/n)^2",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"100, 2900, 1450", "25", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
@@ -101,7 +101,7 @@ inline constexpr auto power_at_speed_record = record<&power_at_speed>(
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range,
                   "The losses of bearings and seals do not fall with the cube of the speed: at low speed the true "
                   "power is higher."},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"100, 2900, 1450", "12.5", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
@@ -145,7 +145,7 @@ inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>(
                   "lower at part load than near best efficiency.",
                   caution::affinity, affinity::speeding_up, affinity::standard_range, caution::npsh_margin},
      .given_once = {"speed", "exponent"},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}},
     relation<"new_speed", "speed">(
         [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); }, affinity::ratio_limits),

@@ -24,6 +24,7 @@ inline constexpr Record<&tip_speed> tip_speed_record{
     .results = {output("tip_speed", "u_2", units::ms, "peripheral speed")},
     .equation = "u_2 = pi D n",
     .source = "definition; ISO 17769-1:2012, peripheral velocity (from memory of it)",
+    .sound_anywhere = true,
     .example = {"250, 2900", "37.9609", "hand calculation: pi x 0.25 x 48.3333"}};
 
 inline Ratio head_coefficient(Head head, Length diameter, RotationalSpeed speed)

@@ -186,6 +186,7 @@ inline constexpr auto attainable_efficiency_record = record<&attainable_efficien
                   "Below 18 m3/h it is not used: usual_efficiency reaches down to 11.4 m3/h, what law asks at least "
                   "(minimum_efficiency_eu) to 6 m3/h; below that only a test tells.",
                   caution::guide_only},
+     .sound_anywhere = true,
      .example = {"100, 50, 2900", "0.78818", "hand calculation: n_s = 25.705, m = 0.17703"}},
     relation<"head", "flow", "speed">(
         [](Head head, Flow flow, RotationalSpeed speed) {
@@ -213,6 +214,7 @@ inline constexpr Record<&usual_efficiency> usual_efficiency_record{
     .cautions = {"An estimate for budgets, made from pumps of about 1980: head, speed and shape do not enter. "
                  "attainable_efficiency takes them, from 18 m3/h on.",
                  caution::guide_only},
+    .sound_anywhere = true,
     .example = {"104.71", "0.7059", "hand calculation: 461 US gal/min, ln 461 = 6.1334"}};
 
 }  // namespace cutwater::formulas

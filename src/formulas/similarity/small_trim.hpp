@@ -93,6 +93,7 @@ inline constexpr auto npsh3_at_trim_record = record<&npsh3_at_trim>(
                   "Between the two diameters the true value may lie off the line: take the greater of "
                   "the two when in doubt.",
                   caution::npsh_margin},
+     .sound_anywhere = true,
      .example = {"3, 260, 3.6, 220, 240", "3.3", "hand calculation: halfway"}},
     relation<"least_diameter", "greatest_diameter">([](Length least, Length greatest) { return least < greatest; },
                                                     "it must be less than the greatest diameter"),

@@ -172,6 +172,7 @@ inline constexpr Record<&specific_speed_from_us> specific_speed_from_us_record{
     .equation = "n_s = N_s/51.6452",
     .source = "definitions of the US gallon and the foot (NIST SP 811); Hydraulic Institute, Engineering Data Book, "
               "2nd edition, prints 51.6 (excerpt read)",
+    .sound_anywhere = true,
     .example = {"2000", "38.7257", "hand calculation: 2000/51.6452"}};
 
 inline SpecificSpeedUs specific_speed_us_from_metric(SpecificSpeed metric)
@@ -188,6 +189,7 @@ inline constexpr Record<&specific_speed_us_from_metric> specific_speed_us_from_m
     .equation = "N_s = 51.6452 n_s",
     .source = "definitions of the US gallon and the foot (NIST SP 811); Hydraulic Institute, Engineering Data Book, "
               "2nd edition, prints 51.6 (excerpt read)",
+    .sound_anywhere = true,
     .example = {"25", "1291.13", "hand calculation: 25 x 51.6452"}};
 
 inline Ratio type_number_from_specific_speed(SpecificSpeed metric)
@@ -202,6 +204,7 @@ inline constexpr Record<&type_number_from_specific_speed> type_number_from_speci
     .results = {output("type_number", "K", units::number, "type number")},
     .equation = "K = n_s (2 pi/60)/g^(3/4) = n_s/52.919",
     .source = "ISO 17769-1:2012, type number (from memory of it); g = 9.80665 m/s2",
+    .sound_anywhere = true,
     .example = {"25", "0.472420", "hand calculation: 25/52.9190"}};
 
 inline SpecificSpeed specific_speed_from_type_number(Ratio type_number)
@@ -216,6 +219,7 @@ inline constexpr Record<&specific_speed_from_type_number> specific_speed_from_ty
     .results = {output("specific_speed", "n_s", units::specific_speed, "in 1/min, m3/s, m")},
     .equation = "n_s = K g^(3/4)/(2 pi/60) = 52.919 K",
     .source = "ISO 17769-1:2012, type number (from memory of it); g = 9.80665 m/s2",
+    .sound_anywhere = true,
     .example = {"0.5", "26.4595", "hand calculation: 0.5 x 52.9190"}};
 
 inline Ratio type_number_from_us(SpecificSpeedUs us)
@@ -231,6 +235,7 @@ inline constexpr Record<&type_number_from_us> type_number_from_us_record{
     .equation = "K = N_s/2733.0",
     .source =
         "ISO 17769-1:2012, type number (from memory of it); definitions of the US gallon and the foot (NIST SP 811)",
+    .sound_anywhere = true,
     .example = {"2000", "0.731792", "hand calculation: 2000/2733.016"}};
 
 inline SpecificSpeedUs specific_speed_us_from_type_number(Ratio type_number)
@@ -246,6 +251,7 @@ inline constexpr Record<&specific_speed_us_from_type_number> specific_speed_us_f
     .equation = "N_s = 2733.0 K",
     .source =
         "ISO 17769-1:2012, type number (from memory of it); definitions of the US gallon and the foot (NIST SP 811)",
+    .sound_anywhere = true,
     .example = {"0.5", "1366.508", "hand calculation: 0.5 x 2733.016"}};
 
 }  // namespace cutwater::formulas

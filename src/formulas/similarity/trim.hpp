@@ -68,6 +68,7 @@ inline constexpr auto flow_at_trim_record = record<&flow_at_trim>(
      .equation = "Q' = Q (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
+     .sound_anywhere = true,
      .example = {"100, 250, 230, 1", "92", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 
@@ -86,6 +87,7 @@ inline constexpr auto head_at_trim_record = record<&head_at_trim>(
      .equation = "H' = H (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
+     .sound_anywhere = true,
      .example = {"50, 250, 230, 2", "42.32", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 
@@ -106,6 +108,7 @@ inline constexpr auto power_at_trim_record = record<&power_at_trim>(
      .equation = "P' = P (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
+     .sound_anywhere = true,
      .example = {"20, 250, 230, 3", "15.57376", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 

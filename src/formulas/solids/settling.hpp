@@ -142,6 +142,7 @@ inline constexpr auto deposition_velocity_record = record<&deposition_velocity>(
                   "The fit lies below Durand's own chart, whose factor for coarse sand of one size reaches 1.34 (from "
                   "memory of it): give that factor to be safe.",
                   caution::guide_only},
+     .sound_anywhere = true,
      .example = {"717.55, 2.65, 0.27, 0.3", "4.6476, 0.96446", "Abulnaga, example 4-2"}},
     relation<"durand_factor">([](Ratio given) { return (given.value() == 0) | (given.value() >= 0.1); },
                               "it must be 0, for the fit, or from 0.1 up"));

@@ -118,7 +118,7 @@ inline constexpr auto slurry_head_ratio_record = record<&slurry_head_ratio>(
      .equation = solids::equation,
      .source = solids::source,
      .cautions = {solids::scatter, solids::size_of_pump, caution::guide_only},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
     solids::size_in_cave, solids::size_in_tests, solids::tested);
 
@@ -138,7 +138,7 @@ inline constexpr auto slurry_efficiency_ratio_record = record<&slurry_efficiency
      .equation = solids::equation,
      .source = solids::source,
      .cautions = {solids::scatter, solids::size_of_pump, solids::efficiency_apart, caution::guide_only},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"0.3, 2.65, 0.5, 400", "0.86202", "independent computation"}},
     solids::size_in_cave, solids::size_in_tests, solids::tested);
 
@@ -168,6 +168,7 @@ inline constexpr Record<&slurry_power> slurry_power_record{
     .source = "ISO 17769-1:2012, pump power input (from memory of it), with the ratios put in",
     .cautions = {"The head is in metres of slurry: do not multiply it by the relative density again.",
                  caution::guide_only},
+    .sound_anywhere = true,
     .example = {"200, 40, 0.7, 1230, 0.9, 0.9", "38.293, 36, 0.63", "hand calculation"}};
 
 inline Ratio wear_life_ratio(Ratio speed_ratio, Ratio exponent)
@@ -188,6 +189,7 @@ inline constexpr Record<&wear_life_ratio> wear_life_ratio_record{
               "read); common practice",
     .cautions = {"Same pump, slurry and place on the curve. The exponent decides: take it from your own wear records "
                  "where you can."},
+    .sound_anywhere = true,
     .example = {"0.8", "1.7469", "hand calculation"}};
 
 }  // namespace cutwater::formulas

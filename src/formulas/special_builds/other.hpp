@@ -54,6 +54,7 @@ inline constexpr auto self_priming_lift_record = record<&self_priming_lift>(
                   "A hot or volatile charge reaches less than the cold test: take off its vapour pressure less that of "
                   "the test's liquid.",
                   caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"1.013, 0.0234, 0.7, 998.2, 0.5", "6.651, 7.151, 10.109", "hand calculation: 70000/9789.0 - 0.5"}},
     relation<"vapour_pressure", "surface_pressure">(
         [](AbsolutePressure vapour, AbsolutePressure surface) { return vapour <= surface; },
@@ -92,6 +93,7 @@ inline constexpr Record<&impeller_from_coefficients> impeller_from_coefficients_
     .cautions = {"Coefficients of a build hold for geometrically similar pumps at one flow coefficient alone. Fibres "
                  "and solids change them: rankings in clean water do not carry over.",
                  "Some books define psi with a factor of 2.", caution::guide_only},
+    .sound_anywhere = true,
     .example = {"60, 20, 1450, 0.36, 0.48, 1050", "307.44, 23.341, 7.1507", "hand calculation: sqrt(196.133/0.36)"}};
 
 inline std::tuple<Temperature, Power> shaft_end_temperature(Temperature hot, Temperature ambient, Length diameter,

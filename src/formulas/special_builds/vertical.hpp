@@ -162,6 +162,7 @@ inline constexpr Record<&line_shaft_clearance> line_shaft_clearance_record{
     .cautions = {vertical::set_warm,
                  "The weight of column and bowls has stretched the column before the lift is set: never credit it.",
                  "Check the way up too: upthrust at run-out and at start must not lift the impeller into the casing."},
+    .sound_anywhere = true,
     .example = {"1.5, 0.20161, 0.08578", R"("clear", 1.38417)", "hand calculation: 1.5 - 0.11583"}};
 
 inline RotationalSpeed line_shaft_critical_speed(Length span, Length diameter, Density liquid, Stress modulus,
@@ -232,6 +233,7 @@ inline constexpr auto pressure_at_inlet_record = record<&pressure_at_inlet>(
      .cautions = {"Against boiling hold it by npsh_available; against vortices by minimum_submergence: a low sump "
                   "fails by air before it fails by pressure.",
                   caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"1.013, 1.2, 1830, 0.3", "1.17452", "hand calculation: 1830 x 9.80665 x 0.9 = 16151.6 Pa"}},
     relation<"losses", "surface_pressure", "density", "submergence">(
         [](Head losses, AbsolutePressure surface, Density density, Length submergence) {

@@ -134,6 +134,7 @@ inline constexpr Record<&surface_temperature_allowed> surface_temperature_allowe
         "of both): demanded for category 1 and EPL Ga",
     .cautions = {explosive::certificate, explosive::liquid_sets, explosive::upsets,
                  "The part is taken of degrees Celsius, as the rule has it, not of kelvins or degrees Fahrenheit."},
+    .sound_anywhere = true,
     .example = {"425", "340", "hand calculation: 0.8 x 425"}};
 
 inline Temperature surface_temperature_allowed_dust(Temperature cloud, Temperature layer)
@@ -154,6 +155,7 @@ inline constexpr Record<&surface_temperature_allowed_dust> surface_temperature_a
     .cautions = {"For layers up to 5 mm. A thicker layer insulates and ignites far below; keep surfaces clean.",
                  "Dust has no temperature classes: the value itself is marked.", explosive::certificate,
                  explosive::upsets},
+    .sound_anywhere = true,
     .example = {"420, 270", "195", "hand calculation: the lesser of 280 and 195"}};
 
 }  // namespace cutwater::formulas

@@ -192,6 +192,7 @@ inline constexpr Record<&casing_heat_loss> casing_heat_loss_record{
     .equation = "Q = h A (T_s - T_a)",
     .source = "Newton's law of cooling; common practice",
     .cautions = {heat::still_air, heat::burns},
+    .sound_anywhere = true,
     .example = {"120, 20, 0.6, 14", "0.84", "hand calculation: 14 x 0.6 x 100 W"}};
 
 inline std::tuple<Power, Temperature> insulated_casing_heat_loss(Temperature hot, Temperature ambient, Area area,
@@ -215,6 +216,7 @@ inline constexpr Record<&insulated_casing_heat_loss> insulated_casing_heat_loss_
     .cautions = {"Feet, nozzles, bolts and the bearing bracket are bridges through the insulation: add for them. Never "
                  "insulate bearing housings or what the pump maker leaves bare.",
                  heat::still_air, heat::burns, heat::cladding, "Wet insulation hardly insulates, and hides corrosion."},
+    .sound_anywhere = true,
     .example = {"140, 10, 1.2, 50, 0.05, 10", "0.14182, 21.818", "hand calculation: 130/(1 + 0.1) x 1.2 W"}};
 
 inline std::tuple<HeatPerLength, Temperature> pipe_heat_loss(Temperature hot, Temperature ambient, Length outside,
@@ -237,6 +239,7 @@ inline constexpr Record<&pipe_heat_loss> pipe_heat_loss_record{
     .source = heat::conduction,
     .cautions = {"Valves, flanges and supports lose as much as some metres of pipe each: add them.", heat::still_air,
                  heat::burns, heat::cladding, "Wet insulation hardly insulates, and hides corrosion."},
+    .sound_anywhere = true,
     .example = {"180, 28, 88.9, 50, 0.0598535265, 22.697193", "73.13, 33.43",
                 "open library ht, printed example with the pipe wall's 5.5 mm counted: 73.12 W/m, 33.43 degC"}};
 
@@ -304,6 +307,7 @@ inline constexpr Record<&jacket_heat_duty> jacket_heat_duty_record{
     .cautions = {"Warm up as slowly as the pump maker and the lining allow; a cast iron or enamelled casing cracks. Do "
                  "not start until what has set has melted everywhere.",
                  "Liquid shut in while it warms bursts the casing: leave a way out, see trapped_liquid_pressure_rise."},
+    .sound_anywhere = true,
     .example = {"0.8, 150, 120, 2", "3.3", "hand calculation: 0.8 + 150 x 120/7200"}};
 
 inline Temperature jacket_temperature_needed(Power duty, Temperature product, Area area, HeatTransfer overall)
@@ -327,6 +331,7 @@ inline constexpr Record<&jacket_temperature_needed> jacket_temperature_needed_re
     .cautions = {"The jacket's wall may reach the medium's temperature: check it against the liquid's decomposition, "
                  "the lining and the seal.",
                  "A jacket is a pressure part with its own rating."},
+    .sound_anywhere = true,
     .example = {"3.3, 140, 0.5, 150", "184", "hand calculation: 140 + 3300/75"}};
 
 inline MassFlow jacket_steam_flow(Power duty, SpecificEnergy latent) { return duty / latent; }
@@ -342,6 +347,7 @@ inline constexpr Record<&jacket_steam_flow> jacket_steam_flow_record{
     .equation = "m = Q/r",
     .source = "balance of heat; latent heats by IAPWS-IF97 (library iapws 1.5.2, run)",
     .cautions = {"At start-up cold metal takes several times as much for a while."},
+    .sound_anywhere = true,
     .example = {"10, 2133.333", "16.875", "hand calculation with IAPWS-IF97's latent heat at 4 bara"}};
 
 }  // namespace cutwater::formulas

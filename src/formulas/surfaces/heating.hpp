@@ -87,6 +87,7 @@ inline constexpr Record<&pump_heat_capacity> pump_heat_capacity_record{
     .results = {output("heat_capacity", "C", units::kJK, "of liquid and metal together")},
     .equation = "C = V rho c_p + m c_m",
     .source = "definition",
+    .sound_anywhere = true,
     .example = {"10, 998, 4.184, 60", "69.356", "hand calculation: 41.756 + 27.6"}};
 
 inline std::tuple<Temperature, Temperature, Time> dead_headed_temperature(Power heat, HeatCapacity capacity,
@@ -112,6 +113,7 @@ inline constexpr Record<&dead_headed_temperature> dead_headed_temperature_record
     .equation = "T = T_e - (T_e - T_0) exp(-t/tau), T_e = T_a + P_0/(h A), tau = C/(h A)",
     .source = lump::source,
     .cautions = {caution::closed_valve, lump::no_boiling, lump::one_lump, explosive::upsets, caution::hot_or_toxic},
+    .sound_anywhere = true,
     .example = {"15, 69.356, 20, 5, 0.6, 20, 10", "84.05, 2520, 192.66",
                 "hand calculation: tau = 69356/6 s = 192.66 min, 2500 K x (1 - exp(-0.025953))"}};
 
@@ -146,6 +148,7 @@ inline constexpr auto dead_headed_time_record = record<&dead_headed_time>(
      .equation = "t = tau ln((T_e - T_0)/(T_e - T_1)), T_e = T_a + P_0/(h A), tau = C/(h A)",
      .source = lump::source,
      .cautions = {caution::closed_valve, lump::no_boiling, lump::one_lump, explosive::upsets, caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"15, 69.356, 20, 85, 0.6, 20, 10", "5.0753, 2520", "hand calculation: 192.66 min x ln(2500/2435)"}},
     relation<"limit_temperature", "start_temperature">(
         [](Temperature limit, Temperature start) { return limit > start; }, "it must lie above the start temperature"));
@@ -176,6 +179,7 @@ inline constexpr Record<&dry_running_temperature> dry_running_temperature_record
                  "around them fare, not the faces.",
                  "The dry friction coefficient is the weak point: take both ends of its range.", lump::one_lump,
                  explosive::upsets},
+    .sound_anywhere = true,
     .example = {"0.8, 9.2, 20, 3, 0.4, 20, 10", "35.055, 220, 38.333",
                 "hand calculation: tau = 9200/4 s, 200 K x (1 - exp(-0.078261)) = 15.055"}};
 
@@ -205,6 +209,7 @@ inline constexpr auto cooling_time_record = record<&cooling_time>(
      .source = "Newton's law of cooling, one body; common practice, checked against a numerical integration",
      .cautions = {"Small bores, drains, seal lines and instrument tappings freeze long before the casing does.",
                   lump::one_lump, caution::guide_only},
+     .sound_anywhere = true,
      .example = {"150, 60, 30, 0.8, 0, 3", "12.034", "hand calculation: 150000/2.4 s x ln 2"}},
     relation<"limit_temperature", "start_temperature">(
         [](Temperature limit, Temperature start) { return limit < start; }, "it must lie below the start temperature"));

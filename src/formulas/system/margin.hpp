@@ -22,6 +22,7 @@ inline constexpr Record<&npsh_margin> npsh_margin_record{
     .equation = "m = NPSHA - NPSH3",
     .source = "ANSI/HI 9.6.1-2012, NPSH margin (from memory of it)",
     .cautions = {caution::npsh_margin},
+    .sound_anywhere = true,
     .example = {"6, 3.5", "2.5", "hand calculation"}};
 
 inline Ratio npsh_margin_ratio(Head npsh_available, Head npsh3) { return npsh_available / npsh3; }
@@ -37,6 +38,7 @@ inline constexpr Record<&npsh_margin_ratio> npsh_margin_ratio_record{
     .source = "ANSI/HI 9.6.1-2012, NPSH margin ratio (from memory of it)",
     .cautions = {caution::npsh_margin, "The ratio to ask for grows with suction energy and by service, from about 1.1 "
                                        "to 2.5 and more (ANSI/HI 9.6.1, from memory)."},
+    .sound_anywhere = true,
     .example = {"6, 3.5", "1.71429", "hand calculation"}};
 
 enum class Inlet { end_suction, side_suction };
@@ -83,6 +85,7 @@ inline constexpr Record<&npsh3_with_viscosity> npsh3_with_viscosity_record{
         {"Little test data lie behind this correction; dissolved or entrained gas raises the true need well above it.",
          "With a double-suction impeller it is doubtful whether the whole flow is meant; the whole flow is taken here.",
          caution::npsh_margin},
+    .sound_anywhere = true,
     .example = {R"(4.1, 4.1, 0.959, 110, 2950, "side suction")", "4.20394", "hand calculation"}};
 
 }  // namespace cutwater::formulas

@@ -39,6 +39,7 @@ inline constexpr Record<&valve_head_loss> valve_head_loss_record{
         {"Holds for turbulent flow that neither flashes nor chokes: the pressure loss must stay below the valve's "
          "limiting pressure drop (recovery factor F_L of the valve's maker).",
          "Reducers at the valve lower its flow coefficient."},
+    .sound_anywhere = true,
     .example = {"50, 100, 0.85", "2.55159, 0.2125", "hand calculation: 1e5 x 0.25/(999.1 x 9.80665); 0.85 x 0.25"}};
 
 inline SystemResistance system_resistance(Flow flow, Head friction_head) { return friction_head / (flow * flow); }
@@ -55,6 +56,7 @@ inline constexpr Record<&system_resistance> system_resistance_record{
     .source = "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.A.7 and 1.A.8 (excerpt read)",
     .cautions = {"Losses grow with the square of the flow in turbulent flow only; in laminar flow they grow with the "
                  "flow itself."},
+    .sound_anywhere = true,
     .example = {"100, 12", "0.0012", "hand calculation: 12/100^2"}};
 
 inline Head system_head(Head static_head, SystemResistance resistance, Flow flow)
@@ -76,6 +78,7 @@ inline constexpr Record<&system_head> system_head_record{
     .source = "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.A.8 (excerpt read)",
     .cautions = {"Losses grow with the square of the flow in turbulent flow only; in laminar flow they grow with the "
                  "flow itself."},
+    .sound_anywhere = true,
     .example = {"80.77, 0.0012, 50", "83.77", "hand calculation: 80.77 + 0.0012 x 2500"}};
 
 inline Head total_head_from_gauges(GaugePressure discharge, GaugePressure suction, Length discharge_elevation,

@@ -53,6 +53,7 @@ inline constexpr auto npsh_available_record = record<&npsh_available>(
                "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)",
      .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin, suction::negative,
                   caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"1.01325, 0.02339, 998.2, 2, 0.5", "11.612", "hand calculation: 98986/(998.2 x 9.80665) + 2 - 0.5"}},
     relation<"vapour_pressure", "surface_pressure">(
         [](AbsolutePressure vapour, AbsolutePressure surface) { return vapour <= surface; }, suction::not_boiling));
@@ -136,6 +137,7 @@ inline constexpr auto greatest_suction_lift_record = record<&greatest_suction_li
                "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.D.6 (excerpt read)",
      .cautions = {suction::datum, caution::inlet_vapour_pressure, caution::npsh_margin,
                   "A pump that is not self-priming must be primed before it can lift.", caution::hot_or_toxic},
+     .sound_anywhere = true,
      .example = {"1.01325, 0.023392, 998.2, 0.8, 3, 1", "5.31194", "hand calculation: 10.11194 - 0.8 - 3 - 1"}},
     relation<"vapour_pressure", "surface_pressure">(
         [](AbsolutePressure vapour, AbsolutePressure surface) { return vapour <= surface; }, suction::not_boiling));

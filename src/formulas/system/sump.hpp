@@ -49,6 +49,7 @@ inline constexpr Record<&wet_well_volume> wet_well_volume_record{
               "V/(Q - q) is at q = Q/2",
     .cautions = {"For one pump alone. Pumps that take turns may share it; pumps that start one after another need a "
                  "step each."},
+    .sound_anywhere = true,
     .example = {"100, 10", "2.5", "hand calculation: 360 s x 100/3600/4"}};
 
 inline Time priming_time(Volume pipe_volume, Flow air_rate, Length lift, AbsolutePressure ambient, Density density,
@@ -85,6 +86,7 @@ inline constexpr auto priming_time_record = record<&priming_time>(
                   "above the liquid's vapour pressure.",
                   "Makers often state the rate of free air, or one that falls with the vacuum: convert it before use. "
                   "Leaks are left out."},
+     .sound_anywhere = true,
      .example = {"0.05, 20, 4", "13.3963", "hand calculation: 9 s x (1 + ln(1.01325/0.621684))"}},
     relation<"lift", "ambient_pressure", "density">(
         [](Length lift, AbsolutePressure ambient, Density density) {

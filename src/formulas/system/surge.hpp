@@ -76,6 +76,7 @@ inline constexpr Record<&pressure_surge> pressure_surge_record{
     .equation = "dp = rho a dv",
     .source = "N. Joukowsky (1898); Wylie and Streeter, Fluid Transients in Systems, 1993 (from memory of it)",
     .cautions = {surge::bound, surge::packing, caution::pressure_containment},
+    .sound_anywhere = true,
     .example = {"1.5, 1250, 998.2", "18.71625", "hand calculation: 998.2 x 1250 x 1.5 Pa"}};
 
 inline Velocity pressure_wave_speed(Stress bulk_modulus, Stress pipe_modulus, Length bore, Length wall, Density density,
@@ -133,6 +134,7 @@ inline constexpr Record<&surge_period> surge_period_record{
     .equation = "T = 2 L/a",
     .source = "Wylie and Streeter, Fluid Transients in Systems, 1993 (from memory of it)",
     .cautions = {surge::bound},
+    .sound_anywhere = true,
     .example = {"500, 1250", "0.8", "hand calculation: 1000/1250"}};
 
 inline std::tuple<PressureDifference, Closure> closure_surge(Velocity velocity_change, Velocity wave_speed,

@@ -71,7 +71,7 @@ inline constexpr auto viscosity_parameter_record = record<&viscosity_parameter>(
      .equation = "B = 16.5 nu^0.50 H_BEP^0.0625/(Q_BEP^0.375 n^0.25), in mm2/s, m, m3/h, 1/min",
      .source = viscous::method,
      .cautions = {caution::viscous_method, viscous::tested_range, viscous::metric_constant},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"120, 110, 77, 2950", "5.52", "the standard's first example"}},
     relation<"speed", "best_efficiency_flow", "best_efficiency_head">(
         [](RotationalSpeed n, Flow flow, Head head) { return viscous::radial(flow, head, n); },

@@ -107,7 +107,7 @@ inline constexpr auto water_equivalent_duty_record = record<&water_equivalent_du
      .cautions = {"A first choice only: check the pump found with viscous_performance at its own best efficiency point "
                   "and speed.",
                   caution::viscous_method, viscous::tested_range, viscous::metric_constant},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"100, 70, 120", "107.1, 74.9", "the standard's second example"}},
     relation<"viscosity", "flow", "head">(
         [](KinematicViscosity nu, Flow flow, Head head) {

@@ -94,6 +94,7 @@ inline constexpr Record<&viscous_flow_ratio> viscous_flow_ratio_record{
     .equation = "C_Q = 2.71^(-0.165 (log10 B)^3.15) for B > 1; 1 for B <= 1",
     .source = viscous::method,
     .cautions = {caution::viscous_method, viscous::tested_range},
+    .sound_anywhere = true,
     .example = {"5.52", "0.938", "the standard's first example"}};
 
 inline Ratio viscous_head_ratio(Ratio parameter, Ratio flow_share)
@@ -112,6 +113,7 @@ inline constexpr Record<&viscous_head_ratio> viscous_head_ratio_record{
     .equation = "C_H = 1 - (1 - C_Q)(Q_W/Q_BEP)^0.75 for B > 1; 1 for B <= 1",
     .source = viscous::method,
     .cautions = {caution::viscous_method, viscous::tested_range},
+    .sound_anywhere = true,
     .example = {"5.52, 0.6", "0.958", "the standard's first example at 60 % of the best efficiency flow"}};
 
 inline Ratio viscous_efficiency_ratio(Ratio parameter, Fraction best_efficiency, KinematicViscosity viscosity,
@@ -141,7 +143,7 @@ inline constexpr auto viscous_efficiency_ratio_record = record<&viscous_efficien
                "B > 1 checked against "
                "its worked examples, the branch for B up to 1 not)",
      .cautions = {caution::viscous_method, viscous::tested_range, viscous::jump},
-     .sound_within_intervals = true,
+     .sound_anywhere = true,
      .example = {"5.52, 0.68, 120", "0.738", "the standard's first example"}},
     relation<"viscosity", "water_viscosity">(
         [](KinematicViscosity nu, KinematicViscosity water) { return nu >= water; }, viscous::thinner_than_water),
