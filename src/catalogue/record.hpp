@@ -173,6 +173,12 @@ constexpr auto relation(Holds holds, const char* sentence)
 
 namespace binding {
 
+/// The quantity that a record gives for a formula's parameter or result: itself, but for one that is kept as given.
+template <class T>
+struct QuantityOf {
+    using type = T;
+};
+
 /// A tuple of what the record says that tells a wrong count or quantity in one sentence.
 template <template <class> class Put, class... P>
 struct Matched : std::tuple<Put<P>...> {
@@ -188,7 +194,7 @@ private:
         constexpr bool same_count = sizeof...(Q) == sizeof...(P);
         static_assert(same_count, "the record has more or fewer inputs or results than its formula");
         if constexpr (same_count) {
-            constexpr bool same_quantities = (std::is_same_v<P, Q> && ...);
+            constexpr bool same_quantities = (std::is_same_v<typename QuantityOf<P>::type, Q> && ...);
             static_assert(
                 same_quantities,
                 "the record gives an input or result the unit of another quantity than its formula has there");

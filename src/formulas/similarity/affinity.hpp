@@ -26,11 +26,14 @@ inline constexpr const char* speeding_up =
 inline constexpr const char* source = "Hydraulic Institute, Engineering Data Book, 2nd edition, Eq. 1.B.6 (excerpt "
                                       "read); limits of the ratio 0.25 to 2: set here";
 
-inline bool in_limits(RotationalSpeed speed, RotationalSpeed new_speed)
+template <class Speed>
+bool in_limits(Speed speed, Speed new_speed)
 {
     const double ratio = Ratio(new_speed / speed).value();
     return (ratio >= least_ratio) & (ratio <= greatest_ratio);
 }
+
+using Speed = AsGiven<units::rpm>;
 
 constexpr auto speed()
 {
@@ -40,7 +43,7 @@ constexpr auto new_speed() { return input("new_speed", "n'", units::rpm, limits:
 
 }  // namespace affinity
 
-inline AsGiven<Flow> flow_at_speed(AsGiven<Flow> flow, RotationalSpeed speed, RotationalSpeed new_speed)
+inline AsGiven<units::m3h> flow_at_speed(AsGiven<units::m3h> flow, affinity::Speed speed, affinity::Speed new_speed)
 {
     return flow * (new_speed / speed);
 }
@@ -49,19 +52,19 @@ inline constexpr auto flow_at_speed_record = record<&flow_at_speed>(
     {.name = "flow_at_speed",
      .meaning = "Flow of a point of a pump's curve at another speed",
      .also = "affinity laws|variable speed|VFD|slow it down",
-     .inputs = {as_given(input("flow", "Q", units::m3h, from(0), "flow at the known speed")), affinity::speed(),
+     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the known speed"), affinity::speed(),
                 affinity::new_speed()},
-     .results = {as_given(output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point"))},
+     .results = {output("flow_at_new_speed", "Q'", units::m3h, "flow of the similar point")},
      .equation = "Q' = Q n'/n",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range},
      .sound_anywhere = true,
      .example = {"100, 2900, 1450", "50", "hand calculation"}},
     relation<"new_speed", "speed">(
-        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        [](affinity::Speed new_n, affinity::Speed n) { return affinity::in_limits(n, new_n); },
         affinity::ratio_limits));
 
-inline Head head_at_speed(Head head, RotationalSpeed speed, RotationalSpeed new_speed)
+inline Head head_at_speed(Head head, affinity::Speed speed, affinity::Speed new_speed)
 {
     const Ratio ratio = new_speed / speed;
     return head * ratio * ratio;
@@ -80,10 +83,10 @@ inline constexpr auto head_at_speed_record = record<&head_at_speed>(
      .sound_anywhere = true,
      .example = {"100, 2900, 1450", "25", "hand calculation"}},
     relation<"new_speed", "speed">(
-        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        [](affinity::Speed new_n, affinity::Speed n) { return affinity::in_limits(n, new_n); },
         affinity::ratio_limits));
 
-inline AsGiven<Power> power_at_speed(AsGiven<Power> power, RotationalSpeed speed, RotationalSpeed new_speed)
+inline AsGiven<units::kW> power_at_speed(AsGiven<units::kW> power, affinity::Speed speed, affinity::Speed new_speed)
 {
     const Ratio ratio = new_speed / speed;
     return power * ratio * ratio * ratio;
@@ -93,9 +96,9 @@ inline constexpr auto power_at_speed_record = record<&power_at_speed>(
     {.name = "power_at_speed",
      .meaning = "Power of a point of a pump's curve at another speed, its efficiency taken as unchanged",
      .also = "affinity laws|cube law|variable speed|VFD|BHP at another speed",
-     .inputs = {as_given(input("power", "P", units::kW, from(0), "pump power input at the known speed")),
+     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the known speed"),
                 affinity::speed(), affinity::new_speed()},
-     .results = {as_given(output("power_at_new_speed", "P'", units::kW, "power of the similar point"))},
+     .results = {output("power_at_new_speed", "P'", units::kW, "power of the similar point")},
      .equation = "P' = P (n'/n)^3",
      .source = affinity::source,
      .cautions = {caution::affinity, affinity::speeding_up, affinity::standard_range,
@@ -104,7 +107,7 @@ inline constexpr auto power_at_speed_record = record<&power_at_speed>(
      .sound_anywhere = true,
      .example = {"100, 2900, 1450", "12.5", "hand calculation"}},
     relation<"new_speed", "speed">(
-        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); },
+        [](affinity::Speed new_n, affinity::Speed n) { return affinity::in_limits(n, new_n); },
         affinity::ratio_limits));
 
 namespace affinity {
@@ -118,7 +121,7 @@ inline double npsh_exponent(double given, double speed_ratio)
 
 }  // namespace affinity
 
-inline Head npsh3_at_speed(Head npsh3, RotationalSpeed speed, RotationalSpeed new_speed, Ratio exponent, Steps steps)
+inline Head npsh3_at_speed(Head npsh3, affinity::Speed speed, affinity::Speed new_speed, Ratio exponent, Steps steps)
 {
     const double ratio = Ratio(new_speed / speed).value();
     const double x = affinity::npsh_exponent(exponent.value(), ratio);
@@ -148,7 +151,7 @@ inline constexpr auto npsh3_at_speed_record = record<&npsh3_at_speed>(
      .sound_anywhere = true,
      .example = {"5, 2900, 1450, 2", "1.25", "hand calculation"}},
     relation<"new_speed", "speed">(
-        [](RotationalSpeed new_n, RotationalSpeed n) { return affinity::in_limits(n, new_n); }, affinity::ratio_limits),
+        [](affinity::Speed new_n, affinity::Speed n) { return affinity::in_limits(n, new_n); }, affinity::ratio_limits),
     relation<"exponent">([](Ratio x) { return (x.value() == 0) | (x.value() >= 1); },
                          "it must be 0, for the cautious one, or from 1 to 2"));
 

@@ -37,21 +37,23 @@ constexpr auto trimmed_diameter()
     return input("trimmed_diameter", "D'", units::mm, between(5, 10000), "diameter after the cut");
 }
 
-inline Ratio scale(Length diameter, Length trimmed, Ratio exponent)
+using Diameter = AsGiven<units::mm>;
+
+inline Ratio scale(Diameter diameter, Diameter trimmed, Ratio exponent)
 {
     return Ratio(elementary::positive_pow(Ratio(trimmed / diameter).value(), exponent.value()));
 }
 
 inline constexpr auto not_grown = relation<"trimmed_diameter", "diameter">(
-    [](Length trimmed, Length diameter) { return trimmed <= diameter; },
+    []<class D>(D trimmed, D diameter) { return trimmed <= diameter; },
     "the trimmed diameter must be at most the full diameter: an impeller is cut, not grown");
 inline constexpr auto near_enough = relation<"trimmed_diameter", "diameter">(
-    [](Length trimmed, Length diameter) { return trimmed >= least_cut * diameter; },
+    []<class D>(D trimmed, D diameter) { return trimmed >= diameter * Ratio(least_cut); },
     "the trimmed diameter must be at least 0.7 of the full diameter, the limit set here for the trim laws");
 
 }  // namespace trim
 
-inline AsGiven<Flow> flow_at_trim(AsGiven<Flow> flow, Length diameter, Length trimmed_diameter, Ratio exponent)
+inline AsGiven<units::m3h> flow_at_trim(AsGiven<units::m3h> flow, trim::Diameter diameter, trim::Diameter trimmed_diameter, Ratio exponent)
 {
     return flow * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -60,11 +62,11 @@ inline constexpr auto flow_at_trim_record = record<&flow_at_trim>(
     {.name = "flow_at_trim",
      .meaning = "Flow of a point of a pump's curve with the impeller trimmed",
      .also = "impeller trim|cut impeller|turn down impeller|impeller turn-down|affinity laws by diameter",
-     .inputs = {as_given(input("flow", "Q", units::m3h, from(0), "flow at the full diameter")), trim::diameter(),
+     .inputs = {input("flow", "Q", units::m3h, from(0), "flow at the full diameter"), trim::diameter(),
                 trim::trimmed_diameter(),
                 input("exponent", "x", units::number, between(0.8, 2.2),
                       "1 in the set (1, 2, 3), 2 in the set (2, 2, 4)", 1)},
-     .results = {as_given(output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point"))},
+     .results = {output("trimmed_flow", "Q'", units::m3h, "flow of the corresponding point")},
      .equation = "Q' = Q (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
@@ -72,7 +74,7 @@ inline constexpr auto flow_at_trim_record = record<&flow_at_trim>(
      .example = {"100, 250, 230, 1", "92", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 
-inline Head head_at_trim(Head head, Length diameter, Length trimmed_diameter, Ratio exponent)
+inline Head head_at_trim(Head head, trim::Diameter diameter, trim::Diameter trimmed_diameter, Ratio exponent)
 {
     return head * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -91,7 +93,7 @@ inline constexpr auto head_at_trim_record = record<&head_at_trim>(
      .example = {"50, 250, 230, 2", "42.32", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 
-inline AsGiven<Power> power_at_trim(AsGiven<Power> power, Length diameter, Length trimmed_diameter, Ratio exponent)
+inline AsGiven<units::kW> power_at_trim(AsGiven<units::kW> power, trim::Diameter diameter, trim::Diameter trimmed_diameter, Ratio exponent)
 {
     return power * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -100,11 +102,11 @@ inline constexpr auto power_at_trim_record = record<&power_at_trim>(
     {.name = "power_at_trim",
      .meaning = "Power of a point of a pump's curve with the impeller trimmed, its efficiency taken as unchanged",
      .also = "impeller trim|cut impeller|turn down impeller|impeller turn-down|affinity laws by diameter",
-     .inputs = {as_given(input("power", "P", units::kW, from(0), "pump power input at the full diameter")),
+     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"),
                 trim::diameter(), trim::trimmed_diameter(),
                 input("exponent", "x", units::number, between(2.5, 5), "3 in the set (1, 2, 3), 4 in the set (2, 2, 4)",
                       3)},
-     .results = {as_given(output("trimmed_power", "P'", units::kW, "power of the corresponding point"))},
+     .results = {output("trimmed_power", "P'", units::kW, "power of the corresponding point")},
      .equation = "P' = P (D'/D)^x",
      .source = trim::source,
      .cautions = {caution::trim, trim::two_sets, trim::efficiency, trim::npsh_after},
