@@ -1,6 +1,6 @@
-// A quantity kept as the number in which it was given, in a unit that is part of its type: for a formula that scales it,
-// or takes its ratio to another in the same unit. A ratio of 1 gives back the very number, which two conversions would
-// round, and neither costs a row of an array its time.
+// A quantity kept as the number in which it was given, in a unit that is part of its type: for a formula that scales
+// it, or takes its ratio to another in the same unit. A ratio of 1 gives back the very number, which two conversions
+// would round, and neither costs a row of an array its time.
 #pragma once
 
 #include "catalogue/describe.hpp"
@@ -14,11 +14,20 @@ namespace cutwater {
 template <const auto& U>
 struct AsGiven {
     using Quantity = typename std::remove_cvref_t<decltype(U)>::Quantity;
-    double number;
+    double number = 0;
+
+    constexpr explicit AsGiven(double x) : number(x) {}
+    // Number by number: a loop over rows that copies a structure does not become vectors.
+    constexpr AsGiven(const AsGiven& other) : number(other.number) {}
+    constexpr AsGiven& operator=(const AsGiven& other)
+    {
+        number = other.number;
+        return *this;
+    }
 
     constexpr Quantity quantity() const { return U(number); }
 
-    friend constexpr AsGiven operator*(AsGiven a, Ratio b) { return {a.number * b.value()}; }
+    friend constexpr AsGiven operator*(AsGiven a, Ratio b) { return AsGiven(a.number * b.value()); }
     friend constexpr Ratio operator/(AsGiven a, AsGiven b) { return Ratio(a.number / b.number); }
     friend constexpr bool operator<(AsGiven a, AsGiven b) { return a.number < b.number; }
     friend constexpr bool operator<=(AsGiven a, AsGiven b) { return a.number <= b.number; }
@@ -31,7 +40,7 @@ template <const auto& U>
     requires std::same_as<decltype(U(1) - U(1)), decltype(U(1))>
 constexpr AsGiven<U> operator-(AsGiven<U> a, AsGiven<U> b)
 {
-    return {a.number - b.number};
+    return AsGiven<U>(a.number - b.number);
 }
 
 namespace as_given_detail {
@@ -72,7 +81,17 @@ constexpr AsGiven<U> quotient(AsGiven<A> a, AsGiven<B> b)
     static_assert(std::is_convertible_v<decltype(plain(A(1)) / plain(B(1))), decltype(plain(U(1)))>,
                   "the quotient is of another dimension");
     constexpr Factor f = factor(*A.info, *B.info, *U.info);
-    return {a.number / b.number * f.numerator / f.denominator};
+    return AsGiven<U>(a.number / b.number * f.numerator / f.denominator);
+}
+
+/// How many of V there are, told in U, which is as large: bar of gauge pressure in bar of absolute.
+template <const auto& U, const auto& V>
+constexpr double number_in(AsGiven<V> v)
+{
+    static_assert(U.info->numerator == V.info->numerator && U.info->denominator == V.info->denominator &&
+                      U.info->offset == 0 && V.info->offset == 0,
+                  "the units are of different size");
+    return v.number;
 }
 
 template <const auto& U>
@@ -109,7 +128,7 @@ constexpr ResultInfo describe_result(const Output<AsGiven<U>>& out, const char* 
 template <const auto& U>
 constexpr AsGiven<U> typed(const Input<AsGiven<U>>&, double x)
 {
-    return {x};
+    return AsGiven<U>(x);
 }
 template <const auto& U>
 constexpr double number(const Output<AsGiven<U>>&, const AsGiven<U>& value)

@@ -146,14 +146,13 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
 #pragma GCC ivdep
 #endif
     for (std::size_t r = 0; r < rows; ++r) {
-        // A formula sees permitted inputs only, unless its record says otherwise: with others it could take for ever, or
-        // do what C++ does not define. Relations compare numbers, and may see any.
+        // A formula sees permitted inputs only, unless its record says otherwise: with others it could take for ever,
+        // or do what C++ does not define. Relations compare numbers, and may see any.
         using Parameters = typename TraitsOf<R>::Parameters;
         const double given[] = {(once[I] ? instead[I] : in[I][r])...};
         bool ok = ((once[I] || permitted_at<R, I>(given[I])) & ...);
         constexpr bool as_given = R.sound_anywhere, both = as_given || R.sound_within_intervals;
-        if constexpr (!both)
-            ok = ok & relations_hold<R>(Parameters(typed_at<R, I>(given[I], words[I])...));
+        if constexpr (!both) ok = ok & relations_hold<R>(Parameters(typed_at<R, I>(given[I], words[I])...));
         const Parameters parameters(
             typed_at<R, I>(once[I] || as_given ? given[I] : chosen(ok, given[I], instead[I]), words[I])...);
         if constexpr (both) ok = ok & relations_hold<R>(parameters);

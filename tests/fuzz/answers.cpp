@@ -2,6 +2,7 @@
 #include "fuzz/feed.hpp"
 
 #include <algorithm>
+#include <array>
 
 using namespace cutwater::fuzz;
 
@@ -31,6 +32,8 @@ double result_at(const char* name, std::vector<cutwater_value> values, std::size
     values[input] = {CUTWATER_NUMBER, x, nullptr, nullptr, 0, 1};
     const auto count = static_cast<std::size_t>(cutwater_result_count(cutwater_find(name)));
     std::vector<cutwater_result> results(count);
+    std::array<double, 64> room{};  // a series of results beside, which may not be left without
+    for (cutwater_result& r : results) r.series = room.data(), r.capacity = room.size();
     cutwater_call(name, values.data(), values.size(), results.data(), count, nullptr);
     return results[result].number;
 }

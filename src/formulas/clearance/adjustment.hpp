@@ -3,6 +3,7 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/as_given.hpp"
 #include "catalogue/record.hpp"
 
 #include <cmath>
@@ -121,10 +122,13 @@ inline constexpr auto hot_running_clearance_record = record<&hot_running_clearan
      .sound_anywhere = true,
      .example = {"0.5, 150, 16.5, 200, 13.5, 200", "0.419, -0.081", "hand calculation"}});
 
-inline std::tuple<Velocity, Time> clearance_wear(Length set, Length now, Time since, Length limit)
+inline std::tuple<AsGiven<units::mm_year>, AsGiven<units::month>> clearance_wear(AsGiven<units::mm> set,
+                                                                                 AsGiven<units::mm> now,
+                                                                                 AsGiven<units::month> since,
+                                                                                 AsGiven<units::mm> limit)
 {
-    const Velocity rate = (now - set) / since;
-    return {rate, (limit - now) / rate};
+    const auto rate = quotient<units::mm_year>(now - set, since);
+    return {rate, quotient<units::month>(limit - now, rate)};
 }
 
 inline constexpr auto clearance_wear_record = record<&clearance_wear>(
@@ -145,9 +149,9 @@ inline constexpr auto clearance_wear_record = record<&clearance_wear>(
      .cautions = {"Abrasion grows with leakage: the last part goes faster than the first."},
      .sound_anywhere = true,
      .example = {"0.4, 0.7, 18, 1.0", "0.2, 18", "hand calculation"}},
-    relation<"clearance", "set_clearance">([](Length e, Length set) { return e > set; },
+    relation<"clearance", "set_clearance">([](AsGiven<units::mm> e, AsGiven<units::mm> set) { return e > set; },
                                            "it must exceed the set clearance: without wear there is no rate"),
-    relation<"limit", "clearance">([](Length l, Length e) { return l >= e; },
+    relation<"limit", "clearance">([](AsGiven<units::mm> l, AsGiven<units::mm> e) { return l >= e; },
                                    "it must not be less than the clearance: the limit is passed already"));
 
 }  // namespace cutwater::formulas

@@ -3,6 +3,7 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/as_given.hpp"
 #include "catalogue/record.hpp"
 
 #include <tuple>
@@ -42,10 +43,12 @@ inline constexpr auto corrosion_rate_record = record<&corrosion_rate>(
      .example = {"485, \"100 in2\", 8760, 7900", "0.951584",
                  "W. D. Callister, Materials Science and Engineering, steel plate: printed 0.952 (second hand)"}});
 
-inline std::tuple<Time, Length> corrosion_life(Length wall, Length needed, Velocity rate)
+inline std::tuple<AsGiven<units::year>, AsGiven<units::mm>> corrosion_life(AsGiven<units::mm> wall,
+                                                                           AsGiven<units::mm> needed,
+                                                                           AsGiven<units::mm_year> rate)
 {
-    const Length spare = wall - needed;
-    return {spare / rate, spare};
+    const AsGiven<units::mm> spare = wall - needed;
+    return {quotient<units::year>(spare, rate), spare};
 }
 
 inline constexpr auto corrosion_life_record = record<&corrosion_life>(
@@ -66,7 +69,7 @@ inline constexpr auto corrosion_life_record = record<&corrosion_life>(
      .sound_anywhere = true,
      .example = {"3.24, 0.37, 0.34", "8.44118, 2.87", "an inspection sheet: printed 8.441"}},
     relation<"wall_needed", "wall">(
-        [](Length needed, Length t) { return needed <= t; },
+        [](AsGiven<units::mm> needed, AsGiven<units::mm> t) { return needed <= t; },
         "it must not exceed the wall that there is: nothing is left to corrode, take the part out of service"));
 
 inline Outcome<std::tuple<Length, Length>> wall_needed(PressureDifference pressure, Length outside, Stress allowable,

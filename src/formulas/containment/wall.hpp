@@ -1,6 +1,7 @@
 // The wall that a pressure needs, and how long corrosion leaves it.
 #pragma once
 
+#include "catalogue/as_given.hpp"
 #include "formulas/containment/casing_pressure.hpp"
 
 #include <tuple>
@@ -99,11 +100,12 @@ inline constexpr Record<&wall_needed_from_bore> wall_needed_from_bore_record{
     .cautions = {wall::plain_cylinder, wall::test_may_govern, wall::uniform, caution::pressure_containment},
     .example = {"20, 250, 115, 0.8, 0.4, 3", "2.8194, 5.8194, 5.8194", "hand calculation: 2 x 256/(2 (92 - 2 x 0.6))"}};
 
-inline std::tuple<Velocity, Time> corrosion_life_from_readings(Length wall_before, Length wall_now,
-                                                               Time between_readings, Length wall_needed)
+inline std::tuple<AsGiven<units::mm_year>, AsGiven<units::year>> corrosion_life_from_readings(
+    AsGiven<units::mm> wall_before, AsGiven<units::mm> wall_now, AsGiven<units::year> between_readings,
+    AsGiven<units::mm> wall_needed)
 {
-    const Velocity rate = (wall_before - wall_now) / between_readings;
-    return {rate, (wall_now - wall_needed) / rate};
+    const auto rate = quotient<units::mm_year>(wall_before - wall_now, between_readings);
+    return {rate, quotient<units::year>(wall_now - wall_needed, rate)};
 }
 
 inline constexpr auto corrosion_life_from_readings_record = record<&corrosion_life_from_readings>(
@@ -127,10 +129,10 @@ inline constexpr auto corrosion_life_from_readings_record = record<&corrosion_li
                   caution::pressure_containment},
      .sound_anywhere = true,
      .example = {"9, 6.6, 3, 3.2", "0.8, 4.25", "hand calculation: 2.4/3; 3.4/0.8"}},
-    relation<"wall_now", "wall_before">([](Length now, Length before) { return now < before; },
+    relation<"wall_now", "wall_before">([](AsGiven<units::mm> now, AsGiven<units::mm> before) { return now < before; },
                                         "it must be less than the earlier wall: without a loss between the readings "
                                         "there is no rate"),
-    relation<"wall_needed", "wall_now">([](Length needed, Length now) { return needed <= now; },
+    relation<"wall_needed", "wall_now">([](AsGiven<units::mm> needed, AsGiven<units::mm> now) { return needed <= now; },
                                         "it must be at most the wall that is left: the wall is used up already"));
 
 }  // namespace cutwater::formulas

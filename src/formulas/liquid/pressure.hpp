@@ -3,6 +3,7 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/as_given.hpp"
 #include "catalogue/record.hpp"
 #include "elementary/elementary.hpp"
 #include "formulas/limits.hpp"
@@ -45,9 +46,10 @@ inline constexpr Record<&barometric_pressure> barometric_pressure_record{
     .sound_anywhere = true,
     .example = {"2000", "0.79501", "ISO 2533:1975, table: 795.01 hPa at 2000 m (from memory of it)"}};
 
-inline AbsolutePressure absolute_from_gauge(GaugePressure gauge_pressure, AbsolutePressure ambient_pressure)
+inline AsGiven<units::bara> absolute_from_gauge(AsGiven<units::barg> gauge_pressure,
+                                                AsGiven<units::bara> ambient_pressure)
 {
-    return ambient_pressure + gauge_pressure.above_zero();
+    return AsGiven<units::bara>(ambient_pressure.number + number_in<units::bara>(gauge_pressure));
 }
 
 inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>(
@@ -64,14 +66,15 @@ inline constexpr auto absolute_from_gauge_record = record<&absolute_from_gauge>(
      .example = {"-0.3, 1.013", "0.713", "hand calculation"},
      .turns = true},
     relation<"gauge_pressure", "ambient_pressure">(
-        [](GaugePressure gauge, AbsolutePressure ambient) {
-            return gauge.above_zero() + ambient.above_zero() >= PressureDifference{};
+        [](AsGiven<units::barg> gauge, AsGiven<units::bara> ambient) {
+            return number_in<units::bara>(gauge) + ambient.number >= 0;
         },
         "that is below an absolute vacuum at this ambient pressure"));
 
-inline GaugePressure gauge_from_absolute(AbsolutePressure absolute_pressure, AbsolutePressure ambient_pressure)
+inline AsGiven<units::barg> gauge_from_absolute(AsGiven<units::bara> absolute_pressure,
+                                                AsGiven<units::bara> ambient_pressure)
 {
-    return GaugePressure::at(absolute_pressure - ambient_pressure);
+    return AsGiven<units::barg>(number_in<units::barg>(absolute_pressure) - number_in<units::barg>(ambient_pressure));
 }
 
 inline constexpr Record<&gauge_from_absolute> gauge_from_absolute_record{

@@ -1,6 +1,7 @@
 // Wire to water, and what a year of running takes.
 #pragma once
 
+#include "catalogue/as_given.hpp"
 #include "formulas/pairs.hpp"
 #include "formulas/power/hydraulic.hpp"
 
@@ -93,9 +94,9 @@ inline constexpr Record<&specific_energy> specific_energy_record{
     .sound_anywhere = true,
     .example = {"50, 998.2, 0.66", "0.205997", "hand calculation: 998.2 x 9.80665 x 50/0.66/3.6e6"}};
 
-inline EnergyPerVolume specific_energy_from_power(Power electrical_power, Flow flow)
+inline AsGiven<units::kWhm3> specific_energy_from_power(AsGiven<units::kW> electrical_power, AsGiven<units::m3h> flow)
 {
-    return EnergyPerVolume(bu::quantity<EnergyPerVolumeUnit>(electrical_power / flow));
+    return quotient<units::kWhm3>(electrical_power, flow);
 }
 
 inline constexpr Record<&specific_energy_from_power> specific_energy_from_power_record{

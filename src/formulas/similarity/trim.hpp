@@ -53,7 +53,8 @@ inline constexpr auto near_enough = relation<"trimmed_diameter", "diameter">(
 
 }  // namespace trim
 
-inline AsGiven<units::m3h> flow_at_trim(AsGiven<units::m3h> flow, trim::Diameter diameter, trim::Diameter trimmed_diameter, Ratio exponent)
+inline AsGiven<units::m3h> flow_at_trim(AsGiven<units::m3h> flow, trim::Diameter diameter,
+                                        trim::Diameter trimmed_diameter, Ratio exponent)
 {
     return flow * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -93,7 +94,8 @@ inline constexpr auto head_at_trim_record = record<&head_at_trim>(
      .example = {"50, 250, 230, 2", "42.32", "hand calculation"}},
     trim::not_grown, trim::near_enough);
 
-inline AsGiven<units::kW> power_at_trim(AsGiven<units::kW> power, trim::Diameter diameter, trim::Diameter trimmed_diameter, Ratio exponent)
+inline AsGiven<units::kW> power_at_trim(AsGiven<units::kW> power, trim::Diameter diameter,
+                                        trim::Diameter trimmed_diameter, Ratio exponent)
 {
     return power * trim::scale(diameter, trimmed_diameter, exponent);
 }
@@ -102,8 +104,8 @@ inline constexpr auto power_at_trim_record = record<&power_at_trim>(
     {.name = "power_at_trim",
      .meaning = "Power of a point of a pump's curve with the impeller trimmed, its efficiency taken as unchanged",
      .also = "impeller trim|cut impeller|turn down impeller|impeller turn-down|affinity laws by diameter",
-     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"),
-                trim::diameter(), trim::trimmed_diameter(),
+     .inputs = {input("power", "P", units::kW, from(0), "pump power input at the full diameter"), trim::diameter(),
+                trim::trimmed_diameter(),
                 input("exponent", "x", units::number, between(2.5, 5), "3 in the set (1, 2, 3), 4 in the set (2, 2, 4)",
                       3)},
      .results = {output("trimmed_power", "P'", units::kW, "power of the corresponding point")},
