@@ -56,9 +56,19 @@ Public Sub CutwaterLoad(Optional ByVal folder As String = "")
     If InStr(folder, "://") > 0 Then CutwaterFail "This workbook was opened from " & folder & _
         "; cutwater.dll can be loaded from a folder of this computer only. Save the workbook beside it."
     file = folder & "\cutwater.dll"
-    If Dir(file) = "" Then CutwaterFail "cutwater.dll was not found beside this workbook, in " & folder & "."
-    If LoadLibraryW(StrPtr(file)) = 0 Then CutwaterFail file & " could not be loaded (Windows' error " & _
-        Err.LastDllError & "). It needs 64-bit Excel, and must not be blocked: see the file's properties."
+    ' Without Dir, which would end a search by Dir of the caller's, and knows the letters of one code page only.
+    If LoadLibraryW(StrPtr(file)) = 0 Then
+        Select Case Err.LastDllError
+        Case 2, 3, 53, 126
+            CutwaterFail "cutwater.dll was not found in " & folder & _
+                ". It must lie beside this workbook, or CutwaterLoad be told where it lies."
+        Case 193
+            CutwaterFail file & " could not be loaded: it needs 64-bit Excel."
+        Case Else
+            CutwaterFail file & " could not be loaded (Windows' error " & Err.LastDllError & _
+                "). See whether the file's properties say that it is blocked."
+        End Select
+    End If
     loaded = True
 End Sub
 

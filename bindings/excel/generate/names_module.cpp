@@ -81,8 +81,14 @@ Private Function CutwaterRenameAll(ByVal book As Object, ByVal full As Boolean) 
     Dim changed As Long
     Dim left_alone As String
     Dim made As String
+    Dim stopped As String
     Dim reckons As Long
+    If book Is Nothing Then
+        CutwaterRenameAll = "Open a workbook first."
+        Exit Function
+    End If
     reckons = Application.Calculation
+    On Error GoTo Restore
     Application.Calculation = -4135 ' by hand, until all is changed
     For Each sheet In book.Worksheets
         If sheet.ProtectContents Then
@@ -98,8 +104,12 @@ Private Function CutwaterRenameAll(ByVal book As Object, ByVal full As Boolean) 
             changed = changed + 1
         End If
     Next
+    Err.Clear
+Restore:
+    stopped = Err.Description
     Application.Calculation = reckons
     CutwaterRenameAll = changed & " formulas changed."
+    If stopped <> "" Then CutwaterRenameAll = CutwaterRenameAll & vbLf & "Stopped before the end: " & stopped
     If left_alone <> "" Then CutwaterRenameAll = CutwaterRenameAll & vbLf & "Left as they were:" & left_alone
 End Function
 

@@ -132,7 +132,11 @@ class MacroModule(unittest.TestCase):
         for given in lists:
             own = [p.split(" As ")[0].split()[-1].lower() for p in given]
             self.assertEqual(len(own), len(set(own)), given)
+            optional = [p.startswith("Optional ") for p in given]
+            self.assertEqual(optional, sorted(optional), given)  # none after it that must be given
             small += own
+        for name, (given, _) in procedures().items():
+            self.assertNotIn(name.lower(), [p.split(" As ")[0].split()[-1].lower() for p in given])  # its own name is its result's
         for name in set(small):
             self.assertNotIn(name, RESERVED)
             self.assertRegex(name, r"^[a-z][a-z0-9_]{0,254}$")

@@ -287,6 +287,82 @@ TEST_CASE("what is no argument is refused, and the sentence says what was given"
     CHECK(cutwater_macro_call(&answer, &answer, &answer, &answer) == CUTWATER_UNKNOWN_FUNCTION);
 }
 
+TEST_CASE("arrays of every kind that a macro has for a curve", "[macro]")
+{
+    const auto value = [](Variant flows, Variant heads) {
+        std::vector<Variant> list;
+        list.push_back(std::move(flows));
+        list.push_back(std::move(heads));
+        list.push_back(number(75));
+        return call("curve_value", std::move(list));
+    };
+    const double expected = value(doubles({0, 50, 100}, 0), doubles({40, 38, 30}, 0)).answer.number;
+    CHECK(expected < 38);
+    CHECK(expected > 30);
+    CHECK(value(doubles({0, 50, 100}, -5), range({40, 38, 30}, true)).answer.number == expected);
+    SAFEARRAYBOUND bound{3, 1};
+    Variant bytes = of_type(VT_ARRAY | VT_UI1);
+    bytes.parray = SafeArrayCreate(VT_UI1, 1, &bound);
+    for (const unsigned i : {0U, 1U, 2U})
+        static_cast<unsigned char*>(bytes.parray->pvData)[i] = static_cast<unsigned char>(50 * i);
+    Variant money = of_type(VT_ARRAY | VT_CY);
+    money.parray = SafeArrayCreate(VT_CY, 1, &bound);
+    for (const unsigned i : {0U, 1U, 2U})
+        static_cast<CY*>(money.parray->pvData)[i].int64 = 10000 * (i == 0 ? 40 : i == 1 ? 38 : 30);
+    CHECK(value(std::move(bytes), std::move(money)).answer.number == expected);
+
+    Variant flows = doubles({0, 50, 100}, 1);  // a Dim … As Double that is passed on
+    Variant passed = of_type(VT_BYREF | VT_ARRAY | VT_R8);
+    passed.pparray = &flows.parray;
+    double head[] = {40, 38, 30};
+    std::vector<Variant> heads;  // what a ParamArray holds
+    for (double& h : head) {
+        heads.push_back(of_type(VT_BYREF | VT_R8));
+        heads.back().pdblVal = &h;
+    }
+    CHECK(value(std::move(passed), array(std::move(heads))).answer.number == expected);
+
+    std::vector<Variant> nested;
+    for (int i = 0; i < 3; ++i) nested.push_back(range({40.0 - i}, true));
+    CHECK(value(doubles({0, 50, 100}, 0), array(std::move(nested))).sentence.find("curve_value: ") == 0);
+    std::vector<Variant> objects;
+    for (int i = 0; i < 3; ++i) objects.push_back(of_type(VT_DISPATCH));
+    CHECK(value(array(std::move(objects)), doubles({40, 38, 30}, 0)).sentence.find("an object") != std::string::npos);
+    SAFEARRAYBOUND block[] = {{2, 1}, {3, 1}};
+    Variant square = of_type(VT_ARRAY | VT_R8);
+    square.parray = SafeArrayCreate(VT_R8, 2, block);
+    CHECK(value(std::move(square), doubles({40, 38, 30}, 0)).status != CUTWATER_OK);
+}
+
+TEST_CASE("texts with signs beyond the code page", "[macro]")
+{
+    const auto velocity = [](const Variant& flow) {
+        std::vector<Variant> list;
+        list.emplace_back();
+        list.back().vt = VT_BSTR;
+        list.back().bstrVal = SysAllocStringLen(flow.bstrVal, SysStringLen(flow.bstrVal));
+        list.push_back(number(150));
+        return call("velocity_head", std::move(list));
+    };
+    const double expected = velocity(text("100 m3/h")).answer.number;
+    CHECK(velocity(text("100 m\u00B3/h")).answer.number == expected);
+    CHECK(velocity(text("100\u00A0m\u00B3/h")).answer.number == expected);
+    CHECK(velocity(text("100,0 m3/h")).answer.number == expected);  // as where Windows is set to a comma
+    for (const char* wrong : {"100 \u0412\u0442", "\U0001F4A7", "1\u202E00 m3/h"}) {
+        const Told told = velocity(text(wrong));
+        CHECK(told.sentence.find("velocity_head: flow_m3h") == 0);
+        CHECK(told.sentence.find('?') == std::string::npos);
+    }
+    Variant broken = text("100 m3/h");
+    broken.bstrVal[3] = 0xD800;  // half of a pair
+    CHECK(velocity(broken).status != CUTWATER_OK);
+    broken.bstrVal[3] = 0;
+    CHECK(velocity(broken).status != CUTWATER_OK);
+    const Told far = velocity(text(std::string(40000, '9') + " m3/h"));
+    CHECK(far.status != CUTWATER_OK);
+    CHECK(far.sentence.size() < 512);
+}
+
 TEST_CASE("the questions through the macro module's call", "[macro]")
 {
     std::vector<Variant> list;
