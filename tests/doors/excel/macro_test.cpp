@@ -358,9 +358,9 @@ TEST_CASE("texts with signs beyond the code page", "[macro]")
     CHECK(velocity(broken).status != CUTWATER_OK);
     broken.bstrVal[3] = 0;
     CHECK(velocity(broken).status != CUTWATER_OK);
-    const Told far = velocity(text(std::string(40000, '9') + " m3/h"));
-    CHECK(far.status != CUTWATER_OK);
-    CHECK(far.sentence.size() < 512);
+    const Told endless = velocity(text(std::string(40000, '9') + " m3/h"));
+    CHECK(endless.status != CUTWATER_OK);
+    CHECK(endless.sentence.size() < 512);
 }
 
 TEST_CASE("the questions through the macro module's call", "[macro]")
