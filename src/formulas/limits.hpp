@@ -16,4 +16,11 @@ inline constexpr Interval vapour_bara = between(0,
                                                 300);  // above the critical pressure of whatever is pumped as a liquid
 inline constexpr Interval ambient_bara = between(0.3, 2);  // from the highest mountain to the deepest mine
 
+// Heads of liquid and NPSH: several times what any pump gives; 101325 meant as Pa is refused.
+inline constexpr double most_head_m = 20000;
+inline constexpr Interval head_m = between(-most_head_m, most_head_m);
+inline constexpr Interval head_from_0_m = between(0, most_head_m);
+inline constexpr Interval head_above_0_m = above_up_to(0, most_head_m);
+inline constexpr Interval resistance_h2m5 = between(0, 1e9);  // a litre an hour already loses a kilometre
+
 }  // namespace cutwater::formulas::limits

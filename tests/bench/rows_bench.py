@@ -110,21 +110,22 @@ class Case:
             high = min(high, record["high"])
         return (low, high) if low < high else (value, value)
 
-    def runner(self, library, rows=ROWS):
+    def runner(self, library, rows=None):
+        rows = rows or ROWS
         call = getattr(library, "cutwater_" + self.function["name"] + "_rows")
         report = Report()
-        arguments = [ctypes.c_size_t(rows)] + self.arguments
+        count = ctypes.c_size_t(rows)
         self.kept.append(report)
         results = len(self.function["results"])
 
         def run():
             out = [np.empty(rows) for _ in range(results)]
-            call(*arguments, *(Column(o.ctypes.data, 1) for o in out), ctypes.byref(report))
+            call(count, *self.arguments, *(Column(o.ctypes.data, 1) for o in out), ctypes.byref(report))
             return out, report
 
         return run
 
-    def numpy_runner(self, rows=ROWS):
+    def numpy_runner(self, rows):
         arguments = [a[:rows] if isinstance(a, np.ndarray) else a for a in self.numpy_arguments]
         return lambda: self.relation.compute(*arguments)
 

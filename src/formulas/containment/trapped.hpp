@@ -36,7 +36,7 @@ constexpr auto diameter()
 }
 constexpr auto wall()
 {
-    return input("wall", "w", units::mm, above(0), "wall thickness; a thick one is the safe side");
+    return input("wall", "w", units::mm, between(0.01, 1000), "wall thickness; a thick one is the safe side");
 }
 constexpr auto modulus()
 {

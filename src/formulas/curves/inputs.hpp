@@ -5,6 +5,7 @@
 
 #include "catalogue/record.hpp"
 #include "formulas/pairs.hpp"
+#include "formulas/limits.hpp"
 
 namespace cutwater::formulas::curves {
 
@@ -14,7 +15,7 @@ constexpr auto flows(const char* meaning = "flows of the curve's points")
 }
 constexpr auto heads(const char* meaning = "heads of the curve's points")
 {
-    return series("heads", "H_i", units::metre, any, meaning, 2);
+    return series("heads", "H_i", units::metre, limits::head_m, meaning, 2);
 }
 constexpr auto pump_flows() { return flows("flows of the pump curve's points"); }
 constexpr auto pump_heads() { return heads("heads of the pump curve's points"); }
@@ -32,7 +33,7 @@ constexpr auto heads_of(const char* meaning)
 {
     constexpr const char* names[] = {"heads_1", "heads_2", "heads_3"};
     constexpr const char* symbols[] = {"H_1,i", "H_2,i", "H_3,i"};
-    return series(names[Pump - 1], symbols[Pump - 1], units::metre, any, meaning, 2);
+    return series(names[Pump - 1], symbols[Pump - 1], units::metre, limits::head_m, meaning, 2);
 }
 template <int Pump>
 constexpr auto flows_of()
@@ -56,11 +57,12 @@ constexpr auto read_at()
 
 constexpr auto static_head(const char* meaning = "head of the system at no flow")
 {
-    return input("static_head", "H_s", units::metre, any, meaning);
+    return input("static_head", "H_s", units::metre, limits::head_m, meaning);
 }
 constexpr auto resistance()
 {
-    return input("resistance", "k", units::h2m5, from(0), "system resistance: friction head over flow squared");
+    return input("resistance", "k", units::h2m5, limits::resistance_h2m5,
+                 "system resistance: friction head over flow squared");
 }
 
 inline bool falling(const Series<Head>& heads)

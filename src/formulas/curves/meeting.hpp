@@ -32,7 +32,8 @@ struct Meetings {
     double nearest_at = 0;
 };
 
-/// Where a function changes its sign between two places; the end nearer to zero when rounding ate the change.
+/// Where a function changes its sign between two places; the end nearer to zero when rounding ate the change. No number
+/// where that many steps have not settled it.
 template <class Gap>
 double sign_change(Gap gap, double from, double to)
 {
@@ -40,10 +41,12 @@ double sign_change(Gap gap, double from, double to)
     const double low = gap(from);
     const double high = gap(to);
     if (!(low * high < 0)) return std::abs(low) < std::abs(high) ? from : to;
-    std::uintmax_t most = 200;
+    constexpr std::uintmax_t enough = 200;
+    std::uintmax_t steps = enough;
     const auto [a, b] = boost::math::tools::toms748_solve(
-        gap, from, to, low, high, boost::math::tools::eps_tolerance<double>(52), most,
+        gap, from, to, low, high, boost::math::tools::eps_tolerance<double>(52), steps,
         policy<domain_error<ignore_error>, evaluation_error<ignore_error>>());
+    if (steps >= enough) return std::numeric_limits<double>::quiet_NaN();
     return std::abs(gap(a)) <= std::abs(gap(b)) ? a : b;
 }
 

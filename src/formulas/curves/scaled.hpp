@@ -8,6 +8,7 @@
 #include "formulas/similarity/affinity.hpp"
 #include "formulas/similarity/trim.hpp"
 #include "formulas/viscous/ratios.hpp"
+#include "formulas/limits.hpp"
 
 namespace cutwater::formulas {
 
@@ -188,7 +189,8 @@ inline constexpr auto curve_viscous_record = record<&curve_viscous>(
      .meaning = "Curves of head and efficiency on a viscous liquid, from those on water",
      .also = "viscosity correction|oil curve",
      .inputs = {series("flows", "Q_i", units::m3h, from(0), "flows of the points on water", 3, Order::rising),
-                series("heads", "H_i", units::metre, above(0), "heads of the points on water, of the whole pump", 3),
+                series("heads", "H_i", units::metre, limits::head_above_0_m,
+                       "heads of the points on water, of the whole pump", 3),
                 series("efficiencies", "eta_i", units::fraction, between(0, 1), "efficiencies of the points on water",
                        3),
                 input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed"),

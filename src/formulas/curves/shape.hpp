@@ -36,7 +36,7 @@ inline constexpr auto shutoff_head_rise_record = record<&shutoff_head_rise>(
      .meaning = "Rise of the head from the rated flow to closed valve, as a part of the rated head",
      .also = "dead head|deadhead|shut-off head|shutoff|rise to shut-off|closed valve head",
      .inputs = {curves::flows("flows of the curve's points, from 0 on"),
-                series("heads", "H_i", units::metre, above(0), "heads of the curve's points", 2),
+                series("heads", "H_i", units::metre, limits::head_above_0_m, "heads of the curve's points", 2),
                 input("rated_flow", "Q_r", units::m3h, above(0), "rated flow")},
      .results = {output("head_rise", "(H_0 - H_r)/H_r", units::number,
                         "0.12 for a rise of 12 %; negative when the head falls towards closed valve")},

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "formulas/curves/combined.hpp"
+#include "formulas/limits.hpp"
 
 namespace cutwater::formulas {
 
@@ -40,7 +41,8 @@ inline constexpr auto flow_at_head_record = record<&flow_at_head>(
      .also = "load sharing|share of one pump|check valve",
      .inputs = {curves::flows("flows of the pump curve's points, from 0 on"),
                 curves::heads("heads of the curve's points, falling"),
-                input("head", "H", units::metre, any, "head that the pump works against; not below the curve's last")},
+                input("head", "H", units::metre, limits::head_m,
+                      "head that the pump works against; not below the curve's last")},
      .results = {output("flow", "Q", units::m3h, "flow at that head; 0 from the closed-valve head on"),
                  output_word<Share>("share", "who", "whether the pump delivers or is pushed back to no flow")},
      .equation = "H_pump(Q) = H; Q = 0 where H >= H_pump(0)",

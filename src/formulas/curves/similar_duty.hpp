@@ -5,6 +5,7 @@
 #include "formulas/curves/meeting.hpp"
 #include "formulas/curves/scaled.hpp"
 #include "formulas/similarity/small_trim.hpp"
+#include "formulas/limits.hpp"
 
 namespace cutwater::formulas {
 
@@ -75,7 +76,7 @@ inline constexpr auto speed_for_duty_record = record<&speed_for_duty>(
      .inputs = {curves::flows(), curves::heads(),
                 input("speed", "n", units::rpm, limits::speed_rpm, "speed of that curve"),
                 input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"),
-                input("duty_head", "H_d", units::metre, above(0), "head wanted")},
+                input("duty_head", "H_d", units::metre, limits::head_above_0_m, "head wanted")},
      .results = {output("new_speed", "n'", units::rpm, "speed at which the pump's curve goes through the duty")},
      .equation = "n' = n Q_d/Q_x; Q_x is where H = H_d (Q/Q_d)^2 meets the curve",
      .source = affinity::source,
@@ -116,7 +117,7 @@ inline constexpr auto trim_for_duty_record = record<&trim_for_duty>(
      .inputs = {curves::flows("flows of the curve's points at full diameter"),
                 curves::heads("heads of the curve's points at full diameter"), trim::diameter(),
                 input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"),
-                input("duty_head", "H_d", units::metre, above(0), "head wanted"),
+                input("duty_head", "H_d", units::metre, limits::head_above_0_m, "head wanted"),
                 choice<TrimLaw>("trim_law", "law",
                                 "line, for the exponents (2, 2, 4) of flow, head and power, which "
                                 "cuts the less; parabola, for (1, 2, 3)",
@@ -163,7 +164,7 @@ inline constexpr auto small_trim_for_duty_record = record<&small_trim_for_duty>(
      .inputs = {curves::flows("flows of the curve's points at full diameter, as tested"),
                 curves::heads("heads of the curve's points at full diameter, as tested"), trim::diameter(),
                 small_trim::inlet_diameter(), input("duty_flow", "Q_d", units::m3h, above(0), "flow wanted"),
-                input("duty_head", "H_d", units::metre, above(0), "head wanted")},
+                input("duty_head", "H_d", units::metre, limits::head_above_0_m, "head wanted")},
      .results = {output("trimmed_diameter", "D'", units::mm, "diameter after the cut")},
      .equation = "D' = sqrt(D_1^2 + R^2 (D^2 - D_1^2)), R = Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x",
      .source = small_trim::source,

@@ -6,6 +6,7 @@
 #include "catalogue/record.hpp"
 #include "formulas/curves/inputs.hpp"
 #include "formulas/curves/interpolation.hpp"
+#include "formulas/limits.hpp"
 
 #include <cmath>
 #include <limits>
@@ -156,7 +157,8 @@ inline constexpr auto curve_npsh3_record = record<&curve_npsh3>(
      .meaning = "NPSH3 of a pump at a flow, from its curve",
      .also = "NPSHR|NPSH required|NPSH curve|suction safe|cavitation",
      .inputs = {curves::flows(),
-                series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
+                series("npsh3_values", "NPSH3_i", units::metre, limits::head_from_0_m, "NPSH3 of the curve's points",
+                       2),
                 curves::read_at()},
      .results = {output("npsh3", "NPSH3", units::metre, "net positive suction head at 3 % head drop")},
      .equation = curves::interpolation_equation,

@@ -8,6 +8,7 @@
 #include "formulas/curves/inputs.hpp"
 #include "formulas/curves/scaled.hpp"
 #include "formulas/similarity/affinity.hpp"
+#include "formulas/limits.hpp"
 
 #include <tuple>
 
@@ -28,7 +29,8 @@ inline constexpr auto npsh3_curve_at_speed_record = record<&npsh3_curve_at_speed
      .meaning = "NPSH3 curve of a pump at another speed",
      .also = "NPSHR curve|NPSH required at another speed|VFD curve|affinity laws",
      .inputs = {curves::flows(),
-                series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2),
+                series("npsh3_values", "NPSH3_i", units::metre, limits::head_from_0_m, "NPSH3 of the curve's points",
+                       2),
                 affinity::speed(), affinity::new_speed(),
                 input("exponent", "x", units::number, between(0, 2),
                       "1 to 2, as agreed or tested; 0: the cautious one, 1.3 when slowing down and 2 when speeding up",

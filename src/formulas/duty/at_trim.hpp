@@ -8,6 +8,7 @@
 #include "formulas/curves/scaled.hpp"
 #include "formulas/duty/suction_limit.hpp"
 #include "formulas/similarity/small_trim.hpp"
+#include "formulas/limits.hpp"
 
 #include <algorithm>
 #include <tuple>
@@ -30,11 +31,11 @@ inline constexpr auto npsh3_curve_at_trim_record = record<&npsh3_curve_at_trim>(
      .meaning = "NPSH3 curve with a trimmed impeller, between two diameters for which the pump maker shows it",
      .also = "NPSHR curve after impeller trim|NPSH required trimmed impeller",
      .inputs = {curves::flows("flows of the points, the same for both curves: flow does not scale here"),
-                series("npsh3_at_greatest", "NPSH3_D,i", units::metre, from(0),
+                series("npsh3_at_greatest", "NPSH3_D,i", units::metre, limits::head_from_0_m,
                        "NPSH3 at those flows with the greatest diameter", 2),
                 input("greatest_diameter", "D", units::mm, between(10, 10000),
                       "greatest diameter that the maker shows"),
-                series("npsh3_at_least", "NPSH3_d,i", units::metre, from(0),
+                series("npsh3_at_least", "NPSH3_d,i", units::metre, limits::head_from_0_m,
                        "NPSH3 at the same flows with the least diameter; the other one's again where the maker shows "
                        "one curve for all diameters",
                        2),

@@ -9,6 +9,7 @@
 #include "formulas/duty/system_points.hpp"
 #include "formulas/power/saving.hpp"
 #include "formulas/system/friction.hpp"
+#include "formulas/limits.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -25,7 +26,7 @@ constexpr auto system_flows()
 }
 constexpr auto system_heads(const char* meaning = "heads that the system asks for at those flows")
 {
-    return series("system_heads", "H_s,i", units::metre, any, meaning, 2);
+    return series("system_heads", "H_s,i", units::metre, limits::head_m, meaning, 2);
 }
 
 inline bool never_falls(const Series<Head>& heads)
@@ -159,7 +160,7 @@ inline constexpr auto whole_duty_on_system_points_record = record<&whole_duty_on
      .also = "duty point|operating point|pump check|everything at once|laminar line|BHP|NPSH margin",
      .inputs = {curves::pump_flows(), curves::pump_heads(), saving::efficiencies(), duty::npsh3_values(),
                 duty::system_flows(), duty::system_heads(),
-                series("npsh_values", "NPSHA_i", units::metre, any,
+                series("npsh_values", "NPSHA_i", units::metre, limits::head_m,
                        "net positive suction head available at the system's flows", 2),
                 input("density", "rho", units::kgm3, limits::density_kgm3, "density of the liquid")},
      .results = {output("flow", "Q", units::m3h, "flow through pump and system"),
@@ -211,9 +212,9 @@ inline constexpr auto greatest_flow_by_suction_points_record = record<&greatest_
      .meaning = "Greatest flow at which NPSH available, given by points, still covers NPSH3 and a margin",
      .also = "NPSHA meets NPSHR|laminar suction line|viscous suction line|run-out limit|suction limit",
      .inputs = {curves::flows(), duty::npsh3_values(), duty::system_flows(),
-                series("npsh_values", "NPSHA_i", units::metre, any,
+                series("npsh_values", "NPSHA_i", units::metre, limits::head_m,
                        "net positive suction head available at the system's flows", 2),
-                input("margin", "m", units::metre, from(0), "NPSH to be left above NPSH3")},
+                input("margin", "m", units::metre, limits::head_from_0_m, "NPSH to be left above NPSH3")},
      .results = {output("flow", "Q_max", units::m3h, "greatest flow"),
                  output("npsh", "NPSHA", units::metre, "NPSH available there")},
      .equation = "NPSHA(Q) = NPSH3(Q) + m; all meetings over the flows that both cover are looked for",

@@ -7,6 +7,7 @@
 #include "formulas/acceptance/verdict.hpp"
 #include "formulas/curves/meeting.hpp"
 #include "formulas/curves/value.hpp"
+#include "formulas/limits.hpp"
 
 #include <tuple>
 
@@ -45,11 +46,11 @@ inline constexpr auto npsh3_from_test_record = record<&npsh3_from_test>(
     {.name = "npsh3_from_test",
      .meaning = "NPSH3 from a test in which the NPSH is lowered at one flow until the head falls",
      .also = "NPSHR test|3 % head drop|suction test|cavitation test|incipient cavitation",
-     .inputs = {series("npsh_values", "NPSH_i", units::metre, from(0),
+     .inputs = {series("npsh_values", "NPSH_i", units::metre, limits::head_from_0_m,
                        "NPSH of the readings, rising, at one flow and speed", 3, Order::rising),
-                series("heads", "H_i", units::metre, from(0),
+                series("heads", "H_i", units::metre, limits::head_from_0_m,
                        "total heads of those readings: of the first stage where there are several", 3),
-                input("full_head", "H", units::metre, above(0),
+                input("full_head", "H", units::metre, limits::head_above_0_m,
                       "head without cavitation at that flow: the mean of the readings at high NPSH"),
                 input("drop", "d", units::fraction, above_up_to(0, 0.1), "head drop that counts", 0.03)},
      .results = {output("npsh3", "NPSH3", units::metre, "NPSH at which the head has fallen by that part"),
@@ -76,9 +77,11 @@ inline constexpr Record<&npsh3_verdict> npsh3_verdict_record{
     .name = "npsh3_verdict",
     .meaning = "Whether a measured NPSH3 keeps the guaranteed one, its uncertainty counted against the pump",
     .also = "NPSHR acceptance|NPSH guarantee|NPSH test acceptance",
-    .inputs = {input("npsh3", "NPSH3", units::metre, above(0), "measured, at the guaranteed flow and speed"),
-               input("uncertainty", "e", units::metre, from(0), "of the measurement, instruments and scatter together"),
-               input("guaranteed_npsh3", "NPSH3_G", units::metre, above(0), "guaranteed at that flow")},
+    .inputs = {input("npsh3", "NPSH3", units::metre, limits::head_above_0_m,
+                     "measured, at the guaranteed flow and speed"),
+               input("uncertainty", "e", units::metre, limits::head_from_0_m,
+                     "of the measurement, instruments and scatter together"),
+               input("guaranteed_npsh3", "NPSH3_G", units::metre, limits::head_above_0_m, "guaranteed at that flow")},
     .results = {output_word<Verdict>("verdict", "verdict",
                                      "pass when even the most that it may be keeps the guarantee"),
                 output("most", "NPSH3 + e", units::metre, "the most that NPSH3 may be"),

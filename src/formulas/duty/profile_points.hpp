@@ -2,6 +2,7 @@
 #pragma once
 
 #include "formulas/power/profile.hpp"
+#include "formulas/limits.hpp"
 
 #include <string_view>
 #include <tuple>
@@ -74,7 +75,7 @@ inline constexpr auto energy_by_profile_heads_record = record<&energy_by_profile
      .meaning = "Energy of a year's duty profile on a system of any kind, its head given at each flow",
      .also = "load profile|VFD or valve|laminar line|system curve points|annual energy",
      .inputs = {saving::flows(), saving::heads(), saving::efficiencies(), profile::flows(),
-                series("profile_heads", "H_j", units::metre, any,
+                series("profile_heads", "H_j", units::metre, limits::head_m,
                        "head that the system, its control valve open, asks for at that flow", 1),
                 profile::hours(),
                 choice<FlowRegulation>("control", "control",

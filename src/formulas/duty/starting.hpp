@@ -7,6 +7,7 @@
 #include "formulas/curves/duty.hpp"
 #include "formulas/curves/inputs.hpp"
 #include "formulas/rotor/drive.hpp"
+#include "formulas/limits.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -72,7 +73,7 @@ inline constexpr auto starting_torque_curve_record = record<&starting_torque_cur
                 series("powers", "P_i", units::kW, from(0), "power inputs of those points", 2),
                 input("speed", "n", units::rpm, limits::speed_rpm, "full speed, at which the curves hold"),
                 series("speed_ratios", "r_i", units::number, between(0, 1), "parts of the full speed asked about", 1),
-                input("static_head", "H_s", units::metre, from(0),
+                input("static_head", "H_s", units::metre, limits::head_from_0_m,
                       "head of the system at no flow; it keeps the non-return valve shut at first"),
                 curves::resistance(),
                 input("breakaway_torque", "T_b", units::Nm, rotor::torque_nm,

@@ -9,6 +9,7 @@
 #include "formulas/curves/value.hpp"
 #include "formulas/similarity/specific_speed.hpp"
 #include "formulas/system/suction.hpp"
+#include "formulas/limits.hpp"
 
 #include <cmath>
 #include <tuple>
@@ -19,17 +20,17 @@ namespace duty {
 
 constexpr auto npsh_at_rest()
 {
-    return input("npsh_at_rest", "NPSHA_0", units::metre, any,
+    return input("npsh_at_rest", "NPSHA_0", units::metre, limits::head_m,
                  "net positive suction head available at no flow: npsh_available without friction");
 }
 constexpr auto suction_resistance()
 {
-    return input("suction_resistance", "k_s", units::h2m5, from(0),
+    return input("suction_resistance", "k_s", units::h2m5, limits::resistance_h2m5,
                  "losses of the suction line over the square of the flow, its entry included");
 }
 constexpr auto npsh3_values()
 {
-    return series("npsh3_values", "NPSH3_i", units::metre, from(0), "NPSH3 of the curve's points", 2);
+    return series("npsh3_values", "NPSH3_i", units::metre, limits::head_from_0_m, "NPSH3 of the curve's points", 2);
 }
 
 /// Why no single flow parts what the suction allows from what it does not.
@@ -97,7 +98,7 @@ inline constexpr auto greatest_flow_by_suction_record = record<&greatest_flow_by
      .meaning = "Greatest flow at which NPSH available still covers NPSH3 and a margin",
      .also = "NPSHA meets NPSHR|cavitation limit|run-out limit|maximum flow by NPSH|suction limit",
      .inputs = {curves::flows(), duty::npsh3_values(), duty::npsh_at_rest(), duty::suction_resistance(),
-                input("margin", "m", units::metre, from(0), "NPSH to be left above NPSH3")},
+                input("margin", "m", units::metre, limits::head_from_0_m, "NPSH to be left above NPSH3")},
      .results = {output("flow", "Q_max", units::m3h, "greatest flow"),
                  output("npsh", "NPSHA", units::metre, "NPSH available there")},
      .equation = "NPSHA_0 - k_s Q^2 = NPSH3(Q) + m; all meetings over the curve's range are looked for",
@@ -122,7 +123,7 @@ inline constexpr Record<&greatest_speed_by_suction> greatest_speed_by_suction_re
     .meaning = "Greatest speed at which a pump of a given suction specific speed keeps its NPSH3 within what there is",
     .also = "maximum speed by NPSH|suction specific speed limit|how fast may it run",
     .inputs = {shape::flow(),
-               input("npsh3", "NPSH3", units::metre, above(0),
+               input("npsh3", "NPSH3", units::metre, limits::head_above_0_m,
                      "greatest NPSH3 permitted: NPSH available less the margin"),
                duty::suction_specific_speed(), shape::eyes()},
     .results = {output("speed", "n_max", units::rpm, "greatest speed of rotation")},

@@ -6,6 +6,7 @@
 
 #include "catalogue/record.hpp"
 #include "elementary/elementary.hpp"
+#include "formulas/limits.hpp"
 #include "formulas/curves/combined.hpp"
 #include "formulas/curves/duty.hpp"
 #include "formulas/curves/inputs.hpp"
@@ -47,12 +48,12 @@ constexpr auto reference_flow()
 constexpr auto laminar_friction()
 {
     return input(
-        "laminar_friction_head", "h_1", units::metre, from(0),
+        "laminar_friction_head", "h_1", units::metre, limits::head_from_0_m,
         "friction head at that flow of what rises with the flow itself: laminar lines, filter cakes, packed beds");
 }
 constexpr auto turbulent_friction()
 {
-    return input("turbulent_friction_head", "h_2", units::metre, from(0),
+    return input("turbulent_friction_head", "h_2", units::metre, limits::head_from_0_m,
                  "friction head at that flow of what rises faster: turbulent lines, fittings, valves");
 }
 constexpr auto exponent()

@@ -8,6 +8,7 @@
 #include "formulas/curves/duty.hpp"
 #include "formulas/duty/suction_limit.hpp"
 #include "formulas/power/saving.hpp"
+#include "formulas/limits.hpp"
 
 #include <cmath>
 #include <tuple>
@@ -137,9 +138,10 @@ inline constexpr Record<&least_speed_against_static_head> least_speed_against_st
     .name = "least_speed_against_static_head",
     .meaning = "Speed below which a pump delivers nothing against the static head",
     .also = "minimum speed|VFD minimum speed|minimum frequency|shut-off speed",
-    .inputs = {input("shutoff_head", "H_0", units::metre, above(0), "head at closed valve, flow 0, at the known speed"),
+    .inputs = {input("shutoff_head", "H_0", units::metre, limits::head_above_0_m,
+                     "head at closed valve, flow 0, at the known speed"),
                affinity::speed(),
-               input("static_head", "H_s", units::metre, from(0),
+               input("static_head", "H_s", units::metre, limits::head_from_0_m,
                      "head of the system at no flow, the greatest that occurs")},
     .results = {output("least_speed", "n_min", units::rpm, "speed at which delivery begins")},
     .equation = "n_min = n sqrt(H_s/H_0)",

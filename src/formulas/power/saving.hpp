@@ -4,6 +4,7 @@
 #include "formulas/curves/similar_duty.hpp"
 #include "formulas/power/hydraulic.hpp"
 #include "formulas/system/resistance.hpp"
+#include "formulas/limits.hpp"
 
 #include <algorithm>
 #include <tuple>
@@ -106,7 +107,8 @@ constexpr auto static_head()
 }
 constexpr auto resistance()
 {
-    return input("resistance", "k", units::h2m5, from(0), "system losses over the square of the flow, the valve open");
+    return input("resistance", "k", units::h2m5, limits::resistance_h2m5,
+                 "system losses over the square of the flow, the valve open");
 }
 constexpr auto flow()
 {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "formulas/system/pipe.hpp"
+#include "formulas/limits.hpp"
 
 #include <tuple>
 
@@ -71,7 +72,7 @@ inline constexpr Record<&system_head> system_head_record{
     .inputs = {input("static_head", "H_s", units::metre, any,
                      "head at no flow: difference of levels and of the vessels' pressures as head; negative when it "
                      "runs downhill"),
-               input("resistance", "k", units::h2m5, from(0), "losses over the square of the flow"),
+               input("resistance", "k", units::h2m5, limits::resistance_h2m5, "losses over the square of the flow"),
                input("flow", "Q", units::m3h, from(0), "flow through the system")},
     .results = {output("head", "H", units::metre, "system head")},
     .equation = "H = H_s + k Q^2",
