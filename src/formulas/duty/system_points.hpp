@@ -45,15 +45,16 @@ constexpr auto reference_flow()
 {
     return input("reference_flow", "Q_r", units::m3h, above(0), "flow at which the friction heads are known");
 }
+inline constexpr Interval friction_m = between(0, 1e7);  // the flow it belongs to may lie far beyond the curve
 constexpr auto laminar_friction()
 {
     return input(
-        "laminar_friction_head", "h_1", units::metre, limits::head_from_0_m,
+        "laminar_friction_head", "h_1", units::metre, friction_m,
         "friction head at that flow of what rises with the flow itself: laminar lines, filter cakes, packed beds");
 }
 constexpr auto turbulent_friction()
 {
-    return input("turbulent_friction_head", "h_2", units::metre, limits::head_from_0_m,
+    return input("turbulent_friction_head", "h_2", units::metre, friction_m,
                  "friction head at that flow of what rises faster: turbulent lines, fittings, valves");
 }
 constexpr auto exponent()
