@@ -248,8 +248,8 @@ CUTWATER_API cutwater_status cutwater_leakage_efficiency_ratio_rows(size_t rows,
  *   extra_leakage_m3h            leakage over that of the rings as new; at least 0 m3/h
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
  *   -> head_m                    head at that flow now
  *   -> head_loss_m               less than on the curve
  *
@@ -306,8 +306,8 @@ CUTWATER_API cutwater_status cutwater_clearance_power_penalty_rows(size_t rows, 
  *   speed_rpm                    speed measured; above 0 up to 100000 1/min
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
  *   curve_speed_rpm              speed of the curve; above 0 up to 100000 1/min
  *   flow_uncertainty_percent     of the flow measured; from 0 to 50 %; 3 if left out
  *   head_uncertainty_percent     of the head measured; from 0 to 50 %; 2 if left out

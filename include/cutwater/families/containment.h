@@ -394,7 +394,7 @@ CUTWATER_API cutwater_status cutwater_corrosion_life_from_readings_rows(size_t r
  *   compressibility_perGPa       isothermal compressibility of the liquid: water 0.45, light hydrocarbons 1 to 2; above
  *                                0 up to 10 1/GPa
  *   diameter_mm                  inside diameter of the pipe or casing; from 1 to 10000 mm
- *   wall_mm                      wall thickness; a thick one is the safe side; above 0 mm
+ *   wall_mm                      wall thickness; a thick one is the safe side; from 0.01 to 1000 mm
  *   wall_expansion_umperK        linear expansion of the wall: carbon steel 12, austenitic steel 16, lined or clad by
  *                                the wall; from 0 to 50 1e-6/K; 12 if left out
  *   modulus_GPa                  elastic modulus of the wall: steel 200; above 0 up to 1000 GPa; 200 if left out
@@ -436,7 +436,7 @@ CUTWATER_API cutwater_status cutwater_trapped_liquid_pressure_rise_rows(size_t r
  *   start_pressure_bara          absolute pressure then; above 0 up to 1000 bara
  *   end_temperature_degC         temperature that it warms to; from 0 to 350 degC
  *   diameter_mm                  inside diameter of the pipe or casing; from 1 to 10000 mm
- *   wall_mm                      wall thickness; a thick one is the safe side; above 0 mm
+ *   wall_mm                      wall thickness; a thick one is the safe side; from 0.01 to 1000 mm
  *   wall_expansion_umperK        linear expansion of the wall: carbon steel 12, austenitic steel 16, lined or clad by
  *                                the wall; from 0 to 50 1e-6/K; 12 if left out
  *   modulus_GPa                  elastic modulus of the wall: steel 200; above 0 up to 1000 GPa; 200 if left out

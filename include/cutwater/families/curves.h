@@ -58,7 +58,7 @@ CUTWATER_API cutwater_status cutwater_curve_slope_rows(size_t rows, const double
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each from -20000 to 20000 m
  *   flow_m3h                     where to read the curve; between the first and the last point; at least 0 m3/h
  *   -> head_m                    total head at that flow
  *
@@ -124,7 +124,7 @@ CUTWATER_API cutwater_status cutwater_curve_efficiency_rows(size_t rows, const d
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each from 0 to 20000 m
  *   flow_m3h                     where to read the curve; between the first and the last point; at least 0 m3/h
  *   -> npsh3_m                   net positive suction head at 3 % head drop
  *
@@ -149,11 +149,11 @@ CUTWATER_API cutwater_status cutwater_curve_npsh3_rows(size_t rows, const double
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
- *   static_head_m                head of the system at no flow; negative when the system flows by itself; a finite
- *                                number in m
- *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
+ *   static_head_m                head of the system at no flow; negative when the system flows by itself; from -20000 to
+ *                                20000 m
+ *   resistance_h2m5              system resistance: friction head over flow squared; from 0 to 1000000000 h2/m5
  *   -> duty_flow_m3h             flow through pump and system
  *
  *   Equation: H_pump(Q) = H_s + k Q^2; all meetings over the curve's range are looked for
@@ -179,11 +179,11 @@ CUTWATER_API cutwater_status cutwater_duty_flow_rows(size_t rows, const double *
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
- *   static_head_m                head of the system at no flow; negative when the system flows by itself; a finite
- *                                number in m
- *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
+ *   static_head_m                head of the system at no flow; negative when the system flows by itself; from -20000 to
+ *                                20000 m
+ *   resistance_h2m5              system resistance: friction head over flow squared; from 0 to 1000000000 h2/m5
  *   -> duty_head_m               head of pump and system there
  *
  *   Equation: H_pump(Q) = H_s + k Q^2; all meetings over the curve's range are looked for
@@ -209,10 +209,10 @@ CUTWATER_API cutwater_status cutwater_duty_head_rows(size_t rows, const double *
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each from -20000 to 20000 m
  *   speed_rpm                    speed of that curve; above 0 up to 100000 1/min
  *   duty_flow_m3h                flow wanted; above 0 m3/h
- *   duty_head_m                  head wanted; above 0 m
+ *   duty_head_m                  head wanted; above 0 up to 20000 m
  *   -> new_speed_rpm             speed at which the pump's curve goes through the duty
  *
  *   Equation: n' = n Q_d/Q_x; Q_x is where H = H_d (Q/Q_d)^2 meets the curve
@@ -240,11 +240,11 @@ CUTWATER_API cutwater_status cutwater_speed_for_duty_rows(size_t rows, const dou
  *
  *   flows_m3h                    flows of the curve's points at full diameter; a series of at least 2 points, rising;
  *                                each at least 0 m3/h
- *   heads_m                      heads of the curve's points at full diameter; a series of at least 2 points; each a
- *                                finite number in m
+ *   heads_m                      heads of the curve's points at full diameter; a series of at least 2 points; each from
+ *                                -20000 to 20000 m
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   duty_flow_m3h                flow wanted; above 0 m3/h
- *   duty_head_m                  head wanted; above 0 m
+ *   duty_head_m                  head wanted; above 0 up to 20000 m
  *   trim_law                     line, for the exponents (2, 2, 4) of flow, head and power, which cuts the less;
  *                                parabola, for (1, 2, 3); "parabola" or "line"; "line" if left out
  *   -> trimmed_diameter_mm       diameter after the cut, by the trim law
@@ -285,12 +285,12 @@ CUTWATER_API cutwater_status cutwater_trim_for_duty_rows(size_t rows, const doub
  *   flows_m3h                    flows of the curve's points at full diameter, as tested; a series of at least 2 points,
  *                                rising; each at least 0 m3/h
  *   heads_m                      heads of the curve's points at full diameter, as tested; a series of at least 2 points;
- *                                each a finite number in m
+ *                                each from -20000 to 20000 m
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   inlet_diameter_mm            mean diameter of the vanes' leading edges, from the impeller's drawing; above 0 up to
  *                                10000 mm
  *   duty_flow_m3h                flow wanted; above 0 m3/h
- *   duty_head_m                  head wanted; above 0 m
+ *   duty_head_m                  head wanted; above 0 up to 20000 m
  *   -> trimmed_diameter_mm       diameter after the cut
  *
  *   Equation: D' = sqrt(D_1^2 + R^2 (D^2 - D_1^2)), R = Q_d/Q_x, where H = H_d (Q/Q_d)^2 meets the curve at Q_x
@@ -359,7 +359,7 @@ CUTWATER_API cutwater_status cutwater_best_efficiency_rows(size_t rows, const do
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each from -20000 to 20000 m
  *   speed_rpm                    speed at which the point is known; above 0 up to 100000 1/min
  *   new_speed_rpm                speed asked about; above 0 up to 100000 1/min
  *   -> new_flows_m3h             flows at the new speed
@@ -422,8 +422,8 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_speed(const double *flows_m
  *
  *   flows_m3h                    flows of the curve's points at full diameter; a series of at least 2 points, rising;
  *                                each at least 0 m3/h
- *   heads_m                      heads of the curve's points at full diameter; a series of at least 2 points; each a
- *                                finite number in m
+ *   heads_m                      heads of the curve's points at full diameter; a series of at least 2 points; each from
+ *                                -20000 to 20000 m
  *   diameter_mm                  full diameter, at which the point is known; from 10 to 10000 mm
  *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
  *   trim_law                     similarity line of the cut: parabola for the exponents (1, 2, 3) of flow, head and
@@ -501,7 +501,7 @@ CUTWATER_API cutwater_status cutwater_power_curve_at_trim(const double *flows_m3
  *   flows_m3h                    flows of the points on water; a series of at least 3 points, rising; each at least 0
  *                                m3/h
  *   heads_m                      heads of the points on water, of the whole pump; a series of at least 3 points; each
- *                                above 0 m
+ *                                above 0 up to 20000 m
  *   efficiencies                 efficiencies of the points on water; a series of at least 3 points; each from 0 to 1
  *   speed_rpm                    rotational speed; above 0 up to 100000 1/min
  *   viscosity_mm2s               kinematic viscosity at pumping temperature; below 1 mm2/s nothing is to be corrected,
@@ -545,7 +545,7 @@ CUTWATER_API cutwater_status cutwater_curve_viscous(const double *flows_m3h, siz
  * Head curve of equal pumps in parallel.
  *
  *   flows_m3h                    flows of one pump's points; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_m                      heads of one pump's points; a series of at least 2 points; each a finite number in m
+ *   heads_m                      heads of one pump's points; a series of at least 2 points; each from -20000 to 20000 m
  *   pumps                        number of pumps running; a whole number from 1 to 100
  *   -> total_flows_m3h           flows of all together
  *   -> total_heads_m             heads of all together
@@ -569,7 +569,7 @@ CUTWATER_API cutwater_status cutwater_curve_in_parallel(const double *flows_m3h,
  * Head curve of equal pumps or stages in series.
  *
  *   flows_m3h                    flows of one pump's points; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_m                      heads of one pump's points; a series of at least 2 points; each a finite number in m
+ *   heads_m                      heads of one pump's points; a series of at least 2 points; each from -20000 to 20000 m
  *   pumps                        number of pumps or stages; a whole number from 1 to 100
  *   -> total_flows_m3h           flows of all together
  *   -> total_heads_m             heads of all together
@@ -589,9 +589,9 @@ CUTWATER_API cutwater_status cutwater_curve_in_series(const double *flows_m3h, s
  * Head curve of two unlike pumps in parallel, each behind a non-return valve.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   -> total_flows_m3h           flows of both together, down to the head at which one curve ends
  *   -> total_heads_m             heads of both together
  *
@@ -624,9 +624,9 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_parallel(const double *flows
  * Head curve of two unlike pumps in series.
  *
  *   flows_1_m3h                  flows of pump 1; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1; a series of at least 2 points; each a finite number in m
+ *   heads_1_m                    heads of pump 1; a series of at least 2 points; each from -20000 to 20000 m
  *   flows_2_m3h                  flows of pump 2; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2; a series of at least 2 points; each a finite number in m
+ *   heads_2_m                    heads of pump 2; a series of at least 2 points; each from -20000 to 20000 m
  *   -> total_flows_m3h           flows that both curves reach
  *   -> total_heads_m             heads of both together
  *
@@ -650,11 +650,11 @@ CUTWATER_API cutwater_status cutwater_two_curves_in_series(const double *flows_1
  * Duty of two unlike pumps in parallel on one system, and each pump's share.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
- *   static_head_m                head of the system at no flow; a finite number in m
- *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each from -20000 to 20000 m
+ *   static_head_m                head of the system at no flow; from -20000 to 20000 m
+ *   resistance_h2m5              system resistance: friction head over flow squared; from 0 to 1000000000 h2/m5
  *   -> total_flow_m3h            flow through the system
  *   -> head_m                    head common to both
  *   -> flow_1_m3h                flow of pump 1
@@ -694,13 +694,13 @@ CUTWATER_API cutwater_status cutwater_flow_balance_rows(size_t rows, const doubl
  * Duty of three unlike pumps in parallel on one system, and each pump's share.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   flows_3_m3h                  flows of pump 3, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_3_m                    heads of pump 3, falling; a series of at least 2 points; each a finite number in m
- *   static_head_m                head of the system at no flow; a finite number in m
- *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   heads_3_m                    heads of pump 3, falling; a series of at least 2 points; each from -20000 to 20000 m
+ *   static_head_m                head of the system at no flow; from -20000 to 20000 m
+ *   resistance_h2m5              system resistance: friction head over flow squared; from 0 to 1000000000 h2/m5
  *   -> total_flow_m3h            flow through the system
  *   -> head_m                    head common to all
  *   -> flow_1_m3h                flow of pump 1
@@ -757,9 +757,9 @@ CUTWATER_API cutwater_status cutwater_flow_balance_of_three_rows(size_t rows, co
  *
  *   flows_m3h                    flows of the pump curve's points, from 0 on; a series of at least 2 points, rising;
  *                                each at least 0 m3/h
- *   heads_m                      heads of the curve's points, falling; a series of at least 2 points; each a finite
- *                                number in m
- *   head_m                       head that the pump works against; not below the curve's last; a finite number in m
+ *   heads_m                      heads of the curve's points, falling; a series of at least 2 points; each from -20000
+ *                                to 20000 m
+ *   head_m                       head that the pump works against; not below the curve's last; from -20000 to 20000 m
  *   -> flow_m3h                  flow at that head; 0 from the closed-valve head on
  *   -> share                     whether the pump delivers or is pushed back to no flow
  *
@@ -802,7 +802,7 @@ CUTWATER_API cutwater_status cutwater_flow_through_bore_rows(size_t rows, cutwat
  *
  *   flows_m3h                    flows of the curve's points, from 0 on; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each above 0 m
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each above 0 up to 20000 m
  *   rated_flow_m3h               rated flow; above 0 m3/h
  *   -> head_rise                 0.12 for a rise of 12 %; negative when the head falls towards closed valve
  *
@@ -827,7 +827,7 @@ CUTWATER_API cutwater_status cutwater_shutoff_head_rise_rows(size_t rows, const 
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   heads_m                      heads of the curve's points; a series of at least 2 points; each a finite number in m
+ *   heads_m                      heads of the curve's points; a series of at least 2 points; each from -20000 to 20000 m
  *   -> shape                     stable: falls from point to point; flat: level between some; drooping: rises first;
  *                                dipping: rises after it has fallen
  *   -> top_flow_m3h              flow of the greatest listed head

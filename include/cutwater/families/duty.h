@@ -14,19 +14,19 @@ extern "C" {
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
- *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
- *   static_head_m                head of the system at no flow; a finite number in m
- *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each from 0 to 20000 m
+ *   static_head_m                head of the system at no flow; from -20000 to 20000 m
+ *   resistance_h2m5              system resistance: friction head over flow squared; from 0 to 1000000000 h2/m5
  *   density_kgm3                 density of the liquid; a viscous one wants its own curves, see curve_viscous; from 50
  *                                to 25000 kg/m3
- *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; a
- *                                finite number in m
- *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; at least 0
- *                                h2/m5
+ *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; from
+ *                                -20000 to 20000 m
+ *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; from 0 to
+ *                                1000000000 h2/m5
  *   -> flow_m3h                  flow through pump and system
  *   -> head_m                    head there
  *   -> efficiency                pump efficiency there
@@ -76,17 +76,17 @@ CUTWATER_API cutwater_status cutwater_whole_duty_rows(size_t rows, const double 
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
- *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each from 0 to 20000 m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
- *   system_heads_m               heads that the system asks for at those flows; a series of at least 2 points; each a
- *                                finite number in m
+ *   system_heads_m               heads that the system asks for at those flows; a series of at least 2 points; each from
+ *                                -20000 to 20000 m
  *   npsh_values_m                net positive suction head available at the system's flows; a series of at least 2
- *                                points; each a finite number in m
+ *                                points; each from -20000 to 20000 m
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3
  *   -> flow_m3h                  flow through pump and system
  *   -> head_m                    head there
@@ -148,8 +148,8 @@ CUTWATER_API cutwater_status cutwater_whole_duty_on_system_points_rows(size_t ro
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each a finite number
- *                                in m
+ *   heads_m                      heads of the pump curve's points; a series of at least 2 points; each from -20000 to
+ *                                20000 m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   system_heads_m               heads that the system asks for at those flows; a series of at least 2 points; each a
@@ -193,14 +193,14 @@ CUTWATER_API cutwater_status cutwater_duty_on_system_points_rows(size_t rows, co
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each a finite
- *                                number in m
- *   static_head_m                head of the system at no flow; a finite number in m
+ *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each from
+ *                                -20000 to 20000 m
+ *   static_head_m                head of the system at no flow; from -20000 to 20000 m
  *   reference_flow_m3h           flow at which the friction heads are known; above 0 m3/h
  *   laminar_friction_head_m      friction head at that flow of what rises with the flow itself: laminar lines, filter
- *                                cakes, packed beds; at least 0 m
- *   turbulent_friction_head_m    friction head at that flow of what rises faster: turbulent lines, fittings, valves; at
- *                                least 0 m
+ *                                cakes, packed beds; from 0 to 10000000 m
+ *   turbulent_friction_head_m    friction head at that flow of what rises faster: turbulent lines, fittings, valves;
+ *                                from 0 to 10000000 m
  *   exponent                     of the faster part: 2 for rough pipes and fittings, about 1.75 for smooth pipes; from 1
  *                                to 2; 2 if left out
  *   pumps                        equal pumps running in parallel; a whole number from 1 to 20; 1 if left out
@@ -246,12 +246,12 @@ CUTWATER_API cutwater_status cutwater_duty_on_mixed_friction_rows(size_t rows, c
  *
  *   flows_m3h                    flows at which the system's head is wanted; a series of at least 1 point; each at least
  *                                0 m3/h
- *   static_head_m                head of the system at no flow; a finite number in m
+ *   static_head_m                head of the system at no flow; from -20000 to 20000 m
  *   reference_flow_m3h           flow at which the friction heads are known; above 0 m3/h
  *   laminar_friction_head_m      friction head at that flow of what rises with the flow itself: laminar lines, filter
- *                                cakes, packed beds; at least 0 m
- *   turbulent_friction_head_m    friction head at that flow of what rises faster: turbulent lines, fittings, valves; at
- *                                least 0 m
+ *                                cakes, packed beds; from 0 to 10000000 m
+ *   turbulent_friction_head_m    friction head at that flow of what rises faster: turbulent lines, fittings, valves;
+ *                                from 0 to 10000000 m
  *   exponent                     of the faster part: 2 for rough pipes and fittings, about 1.75 for smooth pipes; from 1
  *                                to 2; 2 if left out
  *   -> system_heads_m            heads that the system asks for at those flows
@@ -273,7 +273,7 @@ CUTWATER_API cutwater_status cutwater_mixed_friction_heads(const double *flows_m
  *
  *   flows_m3h                    flows at which the system's head is wanted; a series of at least 1 point; each at least
  *                                0 m3/h
- *   static_head_m                head of the system at no flow; a finite number in m
+ *   static_head_m                head of the system at no flow; from -20000 to 20000 m
  *   bore_mm                      inside diameter of the line; from 1 to 10000 mm
  *   length_m                     length of straight pipe; at least 0 m
  *   roughness_mm                 roughness of the wall: new commercial steel 0.046; at least 0 mm
@@ -304,13 +304,13 @@ CUTWATER_API cutwater_status cutwater_line_heads(const double *flows_m3h, size_t
  * Duty of two unlike pumps in parallel on a system curve that is given by points, and each pump's share.
  *
  *   flows_1_m3h                  flows of pump 1, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each a finite number in m
+ *   heads_1_m                    heads of pump 1, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   flows_2_m3h                  flows of pump 2, from 0 on; a series of at least 2 points, rising; each at least 0 m3/h
- *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each a finite number in m
+ *   heads_2_m                    heads of pump 2, falling; a series of at least 2 points; each from -20000 to 20000 m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   system_heads_m               heads that the system asks for at those flows, never falling; from flow 0 on; a series
- *                                of at least 2 points; each a finite number in m
+ *                                of at least 2 points; each from -20000 to 20000 m
  *   -> total_flow_m3h            flow through the system
  *   -> head_m                    head common to both
  *   -> flow_1_m3h                flow of pump 1
@@ -371,7 +371,7 @@ CUTWATER_API cutwater_status cutwater_flow_balance_on_system_points_rows(size_t 
  *   profile_flows_m3h            flow wanted at each point of the duty profile; 0 while the pump stands still; a series
  *                                of at least 1 point; each at least 0 m3/h
  *   profile_heads_m              head that the system, its control valve open, asks for at that flow; a series of at
- *                                least 1 point; each a finite number in m
+ *                                least 1 point; each from -20000 to 20000 m
  *   hours_h                      hours a year at each point of the profile; a series of at least 1 point; each at least
  *                                0 h
  *   control                      throttling at full speed; speed, by a frequency converter; "throttling" or "speed"
@@ -490,9 +490,9 @@ CUTWATER_API cutwater_status cutwater_greatest_power_on_curve_rows(size_t rows, 
 /*
  * Speed below which a pump delivers nothing against the static head.
  *
- *   shutoff_head_m               head at closed valve, flow 0, at the known speed; above 0 m
+ *   shutoff_head_m               head at closed valve, flow 0, at the known speed; above 0 up to 20000 m
  *   speed_rpm                    speed at which the point is known; above 0 up to 100000 1/min
- *   static_head_m                head of the system at no flow, the greatest that occurs; at least 0 m
+ *   static_head_m                head of the system at no flow, the greatest that occurs; from 0 to 20000 m
  *   -> least_speed_rpm           speed at which delivery begins
  *
  *   Equation: n_min = n sqrt(H_s/H_0)
@@ -519,12 +519,12 @@ CUTWATER_API cutwater_status cutwater_least_speed_against_static_head_rows(size_
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
- *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; a
- *                                finite number in m
- *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; at least 0
- *                                h2/m5
- *   margin_m                     NPSH to be left above NPSH3; at least 0 m
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each from 0 to 20000 m
+ *   npsh_at_rest_m               net positive suction head available at no flow: npsh_available without friction; from
+ *                                -20000 to 20000 m
+ *   suction_resistance_h2m5      losses of the suction line over the square of the flow, its entry included; from 0 to
+ *                                1000000000 h2/m5
+ *   margin_m                     NPSH to be left above NPSH3; from 0 to 20000 m
  *   -> flow_m3h                  greatest flow
  *   -> npsh_m                    NPSH available there
  *
@@ -559,12 +559,12 @@ CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_rows(size_t rows,
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each from 0 to 20000 m
  *   system_flows_m3h             flows of the system curve's points; a series of at least 2 points, rising; each at
  *                                least 0 m3/h
  *   npsh_values_m                net positive suction head available at the system's flows; a series of at least 2
- *                                points; each a finite number in m
- *   margin_m                     NPSH to be left above NPSH3; at least 0 m
+ *                                points; each from -20000 to 20000 m
+ *   margin_m                     NPSH to be left above NPSH3; from 0 to 20000 m
  *   -> flow_m3h                  greatest flow
  *   -> npsh_m                    NPSH available there
  *
@@ -605,7 +605,7 @@ CUTWATER_API cutwater_status cutwater_greatest_flow_by_suction_points_rows(size_
  * Greatest speed at which a pump of a given suction specific speed keeps its NPSH3 within what there is.
  *
  *   flow_m3h                     the pump's whole flow at best efficiency, full diameter; above 0 m3/h
- *   npsh3_m                      greatest NPSH3 permitted: NPSH available less the margin; above 0 m
+ *   npsh3_m                      greatest NPSH3 permitted: NPSH available less the margin; above 0 up to 20000 m
  *   suction_specific_speed       suction specific speed at best efficiency in 1/min, m3/s, m, per eye, of the pump
  *                                maker; unknown, the lower is the safe side: ordinary pumps have 150 to 200; from 50 to
  *                                1000
@@ -698,8 +698,8 @@ CUTWATER_API cutwater_status cutwater_deaerator_decay(const double *times_s, siz
  *                                least 2 points, rising; each at least 0 s
  *   vessel_pressures_bara        pressures in the vessel, its liquid boiling all the while; a series of at least 2
  *                                points; each above 0 up to 500 bara
- *   liquid_level_m               lowest surface above the pump's NPSH datum; a finite number in m
- *   friction_head_m              losses of the suction line at that flow; at least 0 m
+ *   liquid_level_m               lowest surface above the pump's NPSH datum; from -20000 to 20000 m
+ *   friction_head_m              losses of the suction line at that flow; from 0 to 20000 m
  *   line_volume_m3               volume of the suction line from the vessel to the pump; above 0 m3
  *   flow_m3h                     flow through the line meanwhile: the least of it keeps the hot liquid longest; above 0
  *                                m3/h
@@ -746,7 +746,7 @@ CUTWATER_API cutwater_status cutwater_npsh_in_pressure_decay_rows(size_t rows, c
  *
  *   flows_m3h                    flows of the curve's points; a series of at least 2 points, rising; each at least 0
  *                                m3/h
- *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each at least 0 m
+ *   npsh3_values_m               NPSH3 of the curve's points; a series of at least 2 points; each from 0 to 20000 m
  *   speed_rpm                    speed at which the point is known; above 0 up to 100000 1/min
  *   new_speed_rpm                speed asked about; above 0 up to 100000 1/min
  *   exponent                     1 to 2, as agreed or tested; 0: the cautious one, 1.3 when slowing down and 2 when
@@ -815,11 +815,12 @@ CUTWATER_API cutwater_status cutwater_efficiency_curve_at_speed(const double *fl
  *
  *   flows_m3h                    flows of the points, the same for both curves: flow does not scale here; a series of at
  *                                least 2 points, rising; each at least 0 m3/h
- *   npsh3_at_greatest_m          NPSH3 at those flows with the greatest diameter; a series of at least 2 points; each at
- *                                least 0 m
+ *   npsh3_at_greatest_m          NPSH3 at those flows with the greatest diameter; a series of at least 2 points; each
+ *                                from 0 to 20000 m
  *   greatest_diameter_mm         greatest diameter that the maker shows; from 10 to 10000 mm
  *   npsh3_at_least_m             NPSH3 at the same flows with the least diameter; the other one's again where the maker
- *                                shows one curve for all diameters; a series of at least 2 points; each at least 0 m
+ *                                shows one curve for all diameters; a series of at least 2 points; each from 0 to 20000
+ *                                m
  *   least_diameter_mm            least diameter that the maker shows; from 5 to 10000 mm
  *   trimmed_diameter_mm          diameter after the cut; from 5 to 10000 mm
  *   -> same_flows_m3h            flows, unchanged
@@ -919,7 +920,7 @@ CUTWATER_API cutwater_status cutwater_gas_share_at_pressure_rows(size_t rows, cu
 /*
  * NPSH3 with a little free gas at the inlet, from that on gas-free liquid.
  *
- *   npsh3_m                      NPSH3 on gas-free liquid at the same flow; above 0 m
+ *   npsh3_m                      NPSH3 on gas-free liquid at the same flow; above 0 up to 20000 m
  *   gas_share                    free gas over the whole mixture, by volume at the inlet; from 0 to 0.02
  *   rise                         rise for each per cent of gas: 0.5 is half of NPSH3; from 0 to 2; 0.5 if left out
  *   -> npsh3_with_gas_m          NPSH3 with the gas
@@ -944,7 +945,7 @@ CUTWATER_API cutwater_status cutwater_npsh3_with_gas_rows(size_t rows, cutwater_
 /*
  * Head that a pump may fall to with free gas at its inlet: a cautious guide.
  *
- *   head_m                       head on gas-free liquid at the same flow; at least 0 m
+ *   head_m                       head on gas-free liquid at the same flow; from 0 to 20000 m
  *   gas_share                    free gas over the whole mixture, by volume at the inlet; from 0 to 0.04
  *   -> head_with_gas_m           head that it may fall to
  *   -> ratio                     share of the performance that is left
@@ -975,14 +976,14 @@ CUTWATER_API cutwater_status cutwater_head_with_gas_rows(size_t rows, cutwater_c
  *
  *   flows_m3h                    flows of the pump curve's points; a series of at least 2 points, rising; each at least
  *                                0 m3/h
- *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each a finite
- *                                number in m
+ *   heads_m                      heads of the pump curve's points, falling; a series of at least 2 points; each from
+ *                                -20000 to 20000 m
  *   powers_kW                    power inputs of those points; a series of at least 2 points; each at least 0 kW
  *   speed_rpm                    full speed, at which the curves hold; above 0 up to 100000 1/min
  *   speed_ratios                 parts of the full speed asked about; a series of at least 1 point; each from 0 to 1
- *   static_head_m                head of the system at no flow; it keeps the non-return valve shut at first; at least 0
- *                                m
- *   resistance_h2m5              system resistance: friction head over flow squared; at least 0 h2/m5
+ *   static_head_m                head of the system at no flow; it keeps the non-return valve shut at first; from 0 to
+ *                                20000 m
+ *   resistance_h2m5              system resistance: friction head over flow squared; from 0 to 1000000000 h2/m5
  *   breakaway_torque_Nm          torque that sets the rotor turning, of seals, bearings and packing: 0.10 to 0.25 of
  *                                rated is usual; from 0 to 10000000 N m
  *   discharge_valve              closed: it is opened at full speed; open: the pump delivers as soon as its head exceeds
@@ -1064,10 +1065,11 @@ CUTWATER_API cutwater_status cutwater_run_up_time_on_torques_rows(size_t rows, c
  * NPSH3 from a test in which the NPSH is lowered at one flow until the head falls.
  *
  *   npsh_values_m                NPSH of the readings, rising, at one flow and speed; a series of at least 3 points,
- *                                rising; each at least 0 m
+ *                                rising; each from 0 to 20000 m
  *   heads_m                      total heads of those readings: of the first stage where there are several; a series of
- *                                at least 3 points; each at least 0 m
- *   full_head_m                  head without cavitation at that flow: the mean of the readings at high NPSH; above 0 m
+ *                                at least 3 points; each from 0 to 20000 m
+ *   full_head_m                  head without cavitation at that flow: the mean of the readings at high NPSH; above 0 up
+ *                                to 20000 m
  *   drop                         head drop that counts; above 0 up to 0.1; 0.03 if left out
  *   -> npsh3_m                   NPSH at which the head has fallen by that part
  *   -> head_m                    head there
@@ -1093,9 +1095,9 @@ CUTWATER_API cutwater_status cutwater_npsh3_from_test_rows(size_t rows, const do
 /*
  * Whether a measured NPSH3 keeps the guaranteed one, its uncertainty counted against the pump.
  *
- *   npsh3_m                      measured, at the guaranteed flow and speed; above 0 m
- *   uncertainty_m                of the measurement, instruments and scatter together; at least 0 m
- *   guaranteed_npsh3_m           guaranteed at that flow; above 0 m
+ *   npsh3_m                      measured, at the guaranteed flow and speed; above 0 up to 20000 m
+ *   uncertainty_m                of the measurement, instruments and scatter together; from 0 to 20000 m
+ *   guaranteed_npsh3_m           guaranteed at that flow; above 0 up to 20000 m
  *   -> verdict                   pass when even the most that it may be keeps the guarantee
  *   -> most_m                    the most that NPSH3 may be
  *   -> reserve_m                 what is left of the guarantee; negative: what is wanting

@@ -575,7 +575,7 @@ CUTWATER_API cutwater_status cutwater_payback_time_rows(size_t rows, cutwater_co
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
  *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number in m
- *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
+ *   resistance_h2m5              system losses over the square of the flow, the valve open; from 0 to 1000000000 h2/m5
  *   flow_m3h                     flow wanted, less than the unthrottled duty; above 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3; 998.2 if left out
  *   -> power_loss_kW             shaft power that goes into the valve
@@ -613,7 +613,7 @@ CUTWATER_API cutwater_status cutwater_throttling_power_loss_rows(size_t rows, co
  *                                each from 0 to 1
  *   speed_rpm                    speed of that curve; above 0 up to 100000 1/min
  *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number in m
- *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
+ *   resistance_h2m5              system losses over the square of the flow, the valve open; from 0 to 1000000000 h2/m5
  *   flow_m3h                     flow wanted, less than the unthrottled duty; above 0 m3/h
  *   density_kgm3                 density of the liquid; from 50 to 25000 kg/m3; 998.2 if left out
  *   drive_efficiency             efficiency of the converter at that load; 1 leaves its losses out; above 0 up to 1;
@@ -666,7 +666,7 @@ CUTWATER_API cutwater_status cutwater_speed_control_saving_rows(size_t rows, con
  *   efficiencies                 pump efficiencies at the curve's points; 0 at no flow; a series of at least 2 points;
  *                                each from 0 to 1
  *   static_head_m                system head at no flow: levels and the vessels' pressures; a finite number in m
- *   resistance_h2m5              system losses over the square of the flow, the valve open; at least 0 h2/m5
+ *   resistance_h2m5              system losses over the square of the flow, the valve open; from 0 to 1000000000 h2/m5
  *   profile_flows_m3h            flow wanted at each point of the duty profile; 0 while the pump stands still; a series
  *                                of at least 1 point; each at least 0 m3/h
  *   hours_h                      hours a year at each point of the profile; a series of at least 1 point; each at least

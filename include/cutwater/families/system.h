@@ -189,7 +189,7 @@ CUTWATER_API cutwater_status cutwater_system_resistance_rows(size_t rows, cutwat
  *
  *   static_head_m                head at no flow: difference of levels and of the vessels' pressures as head; negative
  *                                when it runs downhill; a finite number in m
- *   resistance_h2m5              losses over the square of the flow; at least 0 h2/m5
+ *   resistance_h2m5              losses over the square of the flow; from 0 to 1000000000 h2/m5
  *   flow_m3h                     flow through the system; at least 0 m3/h
  *   -> head_m                    system head
  *
