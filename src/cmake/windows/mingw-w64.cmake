@@ -1,8 +1,10 @@
 # Builds for 64-bit Windows with Debian's mingw-w64. The generator never runs in such a build: give it a native build's products.
 #   cmake --preset windows -DCUTWATER_GENERATED=$PWD/build/generated
 set(CMAKE_SYSTEM_NAME Windows)
-set(CMAKE_SYSTEM_PROCESSOR x86_64)
-set(cutwater_triple x86_64-w64-mingw32)
+if(NOT cutwater_triple)
+  set(CMAKE_SYSTEM_PROCESSOR x86_64)
+  set(cutwater_triple x86_64-w64-mingw32)
+endif()
 
 # The posix variant: its C++ library has threads.
 set(CMAKE_C_COMPILER ${cutwater_triple}-gcc-posix)
