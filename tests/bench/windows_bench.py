@@ -15,7 +15,7 @@ def times(*command):
         read = LINE.match(line)
         if not read:
             raise SystemExit(f"not a line of the benchmark: {line}")
-        what = before + line[: read.end(1)] if line.startswith(" ") else read[1]
+        what = f"{before} {read[1].strip()}" if line.startswith(" ") else read[1]
         if not line.startswith(" "):
             before = read[1].split(":")[0] + ","
         found[what] = (float(read[2]), float(read[3]) if read[3] else None, read[4])
