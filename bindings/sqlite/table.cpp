@@ -206,6 +206,17 @@ void put_cell(const Cursor& cursor, std::size_t column, sqlite3_context* to)
         sqlite3_result_text64(to, cell.text.data(), cell.text.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
 }
 
+/// In a subquery a bare name means the call's own input before the caller's column: no row would come, and no word why.
+void put_not_given(const Cursor& cursor, std::size_t argument, sqlite3_context* to)
+{
+    const Callee& callee = cursor.callee();
+    const std::string& name = callee.arguments[argument];
+    const std::string text =
+        callee.name + ": " + name +
+        " was not given; a column of your table that is called so needs the table's name before it";
+    sqlite3_result_error(to, text.c_str(), static_cast<int>(text.size()));
+}
+
 int column(sqlite3_vtab_cursor* given, sqlite3_context* to, int i) noexcept
 {
     try {
@@ -214,8 +225,11 @@ int column(sqlite3_vtab_cursor* given, sqlite3_context* to, int i) noexcept
         const std::size_t results = cursor.callee().results.size();
         if (place < results) {
             put_cell(cursor, place, to);
-        } else if (place - results < cursor.arguments.size() && cursor.arguments[place - results].value) {
-            sqlite3_result_value(to, cursor.arguments[place - results].value);
+        } else if (place - results < cursor.arguments.size()) {
+            if (const sqlite3_value* value = cursor.arguments[place - results].value)
+                sqlite3_result_value(to, const_cast<sqlite3_value*>(value));
+            else
+                put_not_given(cursor, place - results, to);
         }
         return SQLITE_OK;
     } catch (const std::bad_alloc&) {

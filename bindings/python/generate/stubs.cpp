@@ -97,42 +97,58 @@ std::string signature(const FunctionInfo& f)
 
 std::string literal(std::span<const char* const> words) { return formatted("Literal[{}]", word_list(words)); }
 
-std::string result_type(const ResultInfo& out, bool rows)
+/// The overloads of a call: one answer; NumPy's arrays; columns of another library, which come out as what they were;
+/// Pint's quantities among these. What a checker cannot find it takes for anything: a library's type stands in an
+/// overload by a type variable, which plain numbers leave unsolved, so that they never mean that overload.
+enum class Form { one, rows, columns, measured };
+constexpr const char* prefixes[] = {"", "_Rows", "_Columns", "_Columns"};
+const char* prefix(Form form) { return prefixes[static_cast<int>(form)]; }
+
+std::string result_type(const ResultInfo& out, Form form)
 {
+    if (form == Form::columns) return "_Column";
+    if (form == Form::measured) return "Any";
     switch (out.kind) {
-    case Kind::choice: return rows ? "Words" : literal(out.words);
+    case Kind::choice: return form == Form::rows ? "Words" : literal(out.words);
     case Kind::series: return "Numbers";
-    default: return rows ? "Numbers" : "float";
+    default: return form == Form::rows ? "Numbers" : "float";
     }
 }
 
 /// A choice of one digit's words may be given as a number.
-std::string input_type(const InputInfo& in, bool rows)
+std::string input_type(const InputInfo& in, Form form)
 {
     std::string type = in.kind == Kind::choice   ? literal(in.words) + " | str | float"
                        : in.kind == Kind::series ? "Series"
-                       : rows                    ? "Column"
-                                                 : "Quantity";
+                       : form == Form::one       ? "Quantity"
+                       : form == Form::rows      ? "Column"
+                       : form == Form::columns   ? "Column | _Column"
+                                                 : "Column | _Column | _Pint";
     return in.has_default ? type + " | None" : type;
 }
 
-void stub_class(std::string& to, const FunctionInfo& f, bool rows)
+void stub_class(std::string& to, const FunctionInfo& f, Form form)
 {
-    put(to, "class {}{}(NamedTuple):\n", rows ? "_Rows" : "", std::string(f.type_name));
-    for (const ResultInfo& out : f.results) put(to, "    {}: {}\n", out.full_name, result_type(out, rows));
+    put(to, "class {}{}(NamedTuple{}):\n", prefix(form), std::string(f.type_name),
+        form == Form::columns ? ", Generic[_Column]" : "");
+    for (const ResultInfo& out : f.results) put(to, "    {}: {}\n", out.full_name, result_type(out, form));
     put(to, "\n");
 }
 
-void stub_function(std::string& to, const FunctionInfo& f, bool rows, bool documented)
+void stub_function(std::string& to, const FunctionInfo& f, Form form)
 {
     put(to, "def {}(", f.name);
     for (std::size_t i = 0; i < f.inputs.size(); ++i)
-        put(to, "{}\n    {}: {}{}", i ? "," : "", f.inputs[i].full_name, input_type(f.inputs[i], rows),
+        put(to, "{}\n    {}: {}{}", i ? "," : "", f.inputs[i].full_name, input_type(f.inputs[i], form),
             f.inputs[i].has_default ? " = None" : "");
-    const std::string type = f.results.size() > 1 ? (rows ? "_Rows" : "") + std::string(f.type_name)
-                                                  : result_type(f.results[0], rows);
+    std::string type = result_type(f.results[0], form);
+    if (f.results.size() > 1)
+        type = formatted("{}{}{}", prefix(form), f.type_name,
+                         form == Form::columns    ? "[_Column]"
+                         : form == Form::measured ? "[Any]"
+                                                  : "");
     put(to, ",\n) -> {}:", type);
-    if (!documented) {
+    if (form != Form::one) {
         put(to, " ...\n");
         return;
     }
@@ -147,9 +163,16 @@ void stub_function(std::string& to, const FunctionInfo& f, bool rows, bool docum
 }
 
 constexpr std::string_view stub_head = R"(import enum
-from typing import Any, Callable, Literal, NamedTuple, Sequence, SupportsFloat, overload
+from decimal import Decimal
+from fractions import Fraction
+from typing import Any, Callable, Generic, Literal, NamedTuple, Sequence, TypeVar, overload
 
+import dask.array
+import dask.dataframe
 import numpy as np
+import pandas
+import pint
+import xarray
 from numpy.typing import NDArray
 
 from .answers import Sensitivity as Sensitivity, Uncertainty as Uncertainty
@@ -158,12 +181,37 @@ from .answers import solutions as solutions, solve_for as solve_for, uncertainty
 from .answers import uncertainty_shares as uncertainty_shares
 from .answers import working as working, working_line as working_line
 
-# A number in the unit that the input's name ends in, or a text with a unit.
-Quantity = SupportsFloat | str
+# A number in the unit that the input's name ends in, or a text with a unit. (Not whatever has __float__: an array has
+# it too.)
+Number = float | Fraction | Decimal | np.floating[Any] | np.integer[Any]
+Quantity = Number | str
 Numbers = NDArray[np.float64]
 Words = NDArray[np.object_]
-Series = Sequence[SupportsFloat | str] | NDArray[Any]
 Column = Quantity | Sequence[Any] | NDArray[Any]
+# The columns that come out as what they were; a masked array is an array.
+_Column = TypeVar(
+    "_Column",
+    pandas.Series[Any],
+    pandas.DataFrame,
+    xarray.DataArray,
+    xarray.Variable,
+    dask.array.Array,
+    dask.dataframe.Series,
+)
+# Where one of Pint's is among them a number comes out of numbers, an array of arrays, a column of columns.
+_Pint = TypeVar("_Pint", bound=pint.Quantity[Any])
+# The points of a curve.
+Series = (
+    Sequence[Number | str]
+    | NDArray[Any]
+    | pandas.Series[Any]
+    | xarray.DataArray
+    | xarray.Variable
+    | dask.array.Array
+    | dask.dataframe.Series
+    | pint.Quantity[Any]
+)
+_Flags = TypeVar("_Flags")
 
 __version__: str
 
@@ -187,24 +235,41 @@ class Refused(ValueError):
     unit: str
     refused_rows: int
 
-class Rows(NamedTuple):
+class Rows(NamedTuple, Generic[_Flags]):
     results: Any
-    refused: NDArray[np.bool_]
+    refused: _Flags
     first: Refused | None
 
+@overload
 def rows(
-    function: str | Callable[..., Any], /, *arguments: Any, out: Any = None, threads: int = 1, **named: Any
-) -> Rows:
+    function: str | Callable[..., Any],
+    /,
+    *arguments: Column | None,
+    out: Any = None,
+    threads: int = 1,
+    **named: Column | None,
+) -> Rows[NDArray[np.bool_]]:
     """The array form that does not raise for a refused row: its results are NaN (None for a word)."""
     ...
 @overload
-def convert_unit(value: SupportsFloat, from_unit: str, to_unit: str) -> float:
+def rows(
+    function: str | Callable[..., Any], /, *arguments: Column | _Column | None, **named: Column | _Column | None
+) -> Rows[_Column]: ...
+@overload
+def rows(
+    function: str | Callable[..., Any],
+    /,
+    *arguments: Column | _Column | _Pint | None,
+    **named: Column | _Column | _Pint | None,
+) -> Rows[Any]: ...
+@overload
+def convert_unit(value: Number, from_unit: str, to_unit: str) -> float:
     """A number, or an array of them, from one unit to another of the same quantity."""
     ...
 @overload
 def convert_unit(value: Sequence[Any] | NDArray[Any], from_unit: str, to_unit: str) -> Numbers: ...
 @overload
-def quantity(value: str | SupportsFloat, unit: str) -> float:
+def quantity(value: str | Number, unit: str) -> float:
     """A text with a unit as a number in another unit of the same quantity; a number has that unit already.
     A list gives an array."""
     ...
@@ -230,22 +295,23 @@ def functions() -> tuple[str, ...]:
 std::string stub()
 {
     std::string text;
-    put(text, "# {}.\n{}", made_by, stub_head);
+    put(text, "# {}.\n# mypy: disable-error-code=misc\n{}", made_by, stub_head);
     for (const StatusInfo& status : statuses()) put(text, "    {} = {}\n", status.name, status.value);
     text += stub_library;
     for (const Family* family : families()) {
         put(text, "\n# ---- {} ----\n\n", family->title);
         for (const FunctionInfo* f : family->functions) {
-            if (f->results.size() > 1) stub_class(text, *f, false);
-            if (f->results.size() > 1 && f->rows) stub_class(text, *f, true);
             bool column = false;
             for (const InputInfo& in : f->inputs) column = column || in.kind == Kind::quantity;
-            const bool rows = f->rows && column;
-            if (rows) put(text, "@overload\n");
-            stub_function(text, *f, false, true);
-            if (!rows) continue;
-            put(text, "@overload\n");
-            stub_function(text, *f, true, false);
+            const std::vector<Form> forms = f->rows && column
+                                                ? std::vector{Form::one, Form::rows, Form::columns, Form::measured}
+                                                : std::vector{Form::one};
+            for (const Form form : forms)
+                if (f->results.size() > 1 && form != Form::measured) stub_class(text, *f, form);
+            for (const Form form : forms) {
+                if (forms.size() > 1) put(text, "@overload\n");
+                stub_function(text, *f, form);
+            }
         }
     }
     return text;

@@ -2,6 +2,7 @@
 import json
 import math
 import random
+import sqlite3
 import struct
 import unittest
 
@@ -38,6 +39,24 @@ class Answers(unittest.TestCase):
         self.db.execute("ALTER TABLE reading ADD COLUMN why")
         self.db.execute("UPDATE reading SET (npsh, why) = (SELECT npsh_m, refusal FROM npsh_available_checked(1.013, 0.0234, 998.2, level, 0.5))")
         self.assertEqual(self.db.execute("SELECT count(npsh), count(why) FROM reading").fetchone(), (5, 2))
+
+    def test_columns_called_as_the_inputs(self):
+        """In a subquery a bare name is the call's own input: that is said, and no row comes to nothing unseen."""
+        self.db.execute("CREATE TABLE own (flow_m3h, head_m, density_kgm3, power_input_kW, stages, efficiency, why)")
+        self.db.execute("INSERT INTO own VALUES (120, 48, 1050, 24, 2, NULL, NULL)")
+        update = "UPDATE own SET (efficiency, why) = (SELECT c.efficiency, c.refusal FROM pump_efficiency_checked({0}flow_m3h, {0}head_m, {0}density_kgm3, {0}power_input_kW) c)"
+        with self.assertRaisesRegex(sqlite3.OperationalError, "flow_m3h was not given; a column of your table that is called so needs the table's name"):
+            self.db.execute(update.format(""))
+        self.db.execute(update.format("own."))
+        self.assertAlmostEqual(self.db.execute("SELECT efficiency FROM own WHERE why IS NULL").fetchone()[0], 1050 * 9.80665 * 120 / 3600 * 48 / 24000, 12)
+        optional = "SELECT (SELECT n_rpm FROM specific_speed_checked(2900, 120, 48, 1, {}stages)) FROM own".replace("n_rpm", self.result_of("specific_speed"))
+        with self.assertRaisesRegex(sqlite3.OperationalError, "stages was not given"):
+            self.db.execute(optional.format("")).fetchall()
+        self.assertEqual(self.db.execute(optional.format("own.")).fetchone()[0], self.value("specific_speed", 2900, 120, 48, 1, 2))
+
+    @staticmethod
+    def result_of(name):
+        return database.FUNCTIONS[name]["results"][0]["name"]
 
     def test_series_of_rows(self):
         chance = random.Random(7)
