@@ -40,13 +40,15 @@ def main():
     parser.add_argument("--block", type=int, default=10, help="pumps in a block of columns")
     parser.add_argument("--workers", type=int, default=2)
     parser.add_argument("--only", choices=("postgresql", "dask"))
-    parser.add_argument("--kill", action="store_true", help="kill a worker of the cluster in the midst of its work")
+    parser.add_argument("--kill", action="store_true", help="kill a worker in the midst of its work, of the server and of the cluster")
+    parser.add_argument("--faulty", type=float, default=generator.FAULTY, help="the part of the pumps that have a fault")
+    parser.add_argument("--sizes", type=float, nargs=2, default=generator.SIZES, help="the smallest and the largest fault")
     parser.add_argument("--folder", default="out/fleet")
     parser.add_argument("--build", default=os.environ.get("CUTWATER_BUILD", "build"))
     given = parser.parse_args()
     hours = given.pumps * given.hours
     begun = time.perf_counter()
-    generator.make(given.folder, given.pumps, given.hours, given.seed, given.block)
+    generator.make(given.folder, given.pumps, given.hours, given.seed, given.block, given.faulty, given.sizes)
     print(f"== {given.pumps} pumps, {given.hours} hours each: {hours} pump-hours ({time.perf_counter() - begun:.1f} s to make them)", flush=True)
     register = register_of(given.folder)
     made = {}
@@ -55,7 +57,8 @@ def main():
         begun = time.perf_counter()
         in_postgresql.load(connection, given.folder, register, given.block)
         print(f"== PostgreSQL: loaded in {time.perf_counter() - begun:.1f} s", flush=True)
-        made["PostgreSQL"], took = in_postgresql.audit(connection, given.pumps, given.hours, given.workers)
+        made["PostgreSQL"], took = in_postgresql.audit_surely(connection, given.folder, register, given.block, given.hours, given.workers, given.kill,
+                                                              functools.partial(print, flush=True))
         print(f"   audited in {took:.1f} s, up to {given.workers} parallel workers: {hours / took:.0f} pump-hours a second", flush=True)
     if given.only != "postgresql":
         print(f"== Dask: {given.workers} processes", flush=True)

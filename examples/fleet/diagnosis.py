@@ -4,7 +4,8 @@ Five signs are taken of each pump: how far head and shaft power lie from the cur
 quarter of the year to the last, and how far suction head lies from what its line should give. Each fault moves them in a direction of its
 own, worked out from the pump's own curve. With normal errors (the instruments' and the curves', below) and a size of the fault that is
 not known, how likely the signs are under each explanation is a normal density of known covariance, and Bayes' rule turns that into the
-confidence that is printed: prior 0.75 for nothing wrong, the rest shared out evenly.
+confidence that is printed. A clearance only opens and a suction only clogs, so half of the sizes are left out there. How many pumps have
+which fault, and how large, is a guess at first (below), which the fleet itself then corrects.
 """
 import math
 
@@ -14,11 +15,16 @@ import cutwater
 from sums import PERIODS, PRICE, STEP
 
 # Standard uncertainties, as parts of the reading: what a works' own instruments and curves may be off by, common practice.
-UNCERTAIN = {"flow": 0.010, "head": 0.010, "power": 0.016, "drift": 0.003, "suction_m": 0.25}
+# "curve" is its head's, which shows in head and power alike; "head" and "power" are the rest, "suction_m" a gauge good to 15 mbar.
+UNCERTAIN = {"flow": 0.010, "curve": 0.007, "head": 0.009, "power": 0.0125, "drift": 0.003, "suction_m": 0.16}
 # How large a fault usually is (standard deviation of its size): leaking part of the best flow, part of the speed, metres, part of the reading.
+# What is usual before anything is known of the fleet; the guess weighs as GUESSED pumps.
 SIZES = {"worn clearance": 0.08, "wrong speed": 0.05, "throttled suction": 3.0, "drifting gauge": 0.08}
+ONE_WAY = np.array([name in ("worn clearance", "throttled suction") for name in SIZES])
+GUESSED = 20
 SOUND = "nothing found"
 PRIOR = {SOUND: 0.75, **dict.fromkeys(SIZES, 0.25 / len(SIZES))}
+_erfc = np.vectorize(math.erfc)
 YEAR = 8760
 FIRST, LAST = slice(0, PERIODS // 4), slice(PERIODS - PERIODS // 4, PERIODS)
 
@@ -49,24 +55,60 @@ def directions(pump, ratio):
             "throttled suction": np.array([0, 0, 0, 0, -1.0]), "drifting gauge": np.array([0.5, 0, 0.75, 0, 0])}, np.array([*-meter, 0, 0, 0])
 
 
-def explained(pump, signs, ratio):
-    """{explanation: probability}."""
+def weighed(pump, signs, ratio):
+    """What the signs say of each fault: (precision with which they give its size, that size times the precision)."""
     moves, meter = directions(pump, ratio)
     noise = np.diag(np.square([UNCERTAIN["head"], UNCERTAIN["power"], UNCERTAIN["drift"], UNCERTAIN["drift"], UNCERTAIN["suction_m"]]))
     noise += UNCERTAIN["flow"] ** 2 * np.outer(meter, meter)
-    logs = {}
-    for name, prior in PRIOR.items():
-        spread = noise if name == SOUND else noise + SIZES[name] ** 2 * np.outer(moves[name], moves[name])
-        logs[name] = math.log(prior) - 0.5 * (signs @ np.linalg.solve(spread, signs) + np.linalg.slogdet(spread)[1])
-    most = max(logs.values())
-    weights = {name: math.exp(value - most) for name, value in logs.items()}
-    return {name: weight / sum(weights.values()) for name, weight in weights.items()}
+    noise[:2, :2] += UNCERTAIN["curve"] ** 2
+    each = np.array([moves[name] for name in SIZES])
+    by_noise = np.linalg.solve(noise, each.T).T
+    return np.sum(by_noise * each, axis=1), by_noise @ signs
+
+
+def explained(precision, pull, prior, sizes):
+    """(probability of each explanation, the sound one first; mean square of each fault's size should it be the one), a row a pump.
+
+    A fault's size s has the density (1 + s^2/w^2) exp(-s^2/(2 w^2)), with sizes^2 = 2 w^2 for its mean square: fewer than of a normal density
+    are too small to matter. The density of the signs under a fault over that under none follows from the moments of s that they leave.
+    """
+    width = sizes / math.sqrt(2)
+    exact = precision + width**-2
+    mean, spread = pull / exact, exact**-0.5
+    above = np.where(ONE_WAY, np.maximum(0.5 * _erfc(-mean / spread / math.sqrt(2)), 1e-300), 0.5)  # the share of possible sizes above zero
+    moments = [1.0, mean + np.where(ONE_WAY, spread * np.exp(-0.5 * (mean / spread) ** 2) / math.sqrt(2 * math.pi) / above, 0.0)]
+    for k in (2, 3, 4):
+        moments.append(mean * moments[-1] + (k - 1) * spread**2 * moments[-2])
+    square, fourth = np.maximum(moments[2], 0.0), np.maximum(moments[4], 0.0)
+    factor = 0.5 * (1 + square / width**2)
+    ratios = 0.5 * (pull**2 / exact - np.log(width**2 * exact)) + np.log(2 * above) + np.log(factor)
+    logs = np.log(prior) + np.concatenate([np.zeros((len(ratios), 1)), ratios], axis=1)
+    weights = np.exp(logs - logs.max(axis=1, keepdims=True))
+    return weights / weights.sum(axis=1, keepdims=True), 0.5 * (square + fourth / width**2) / factor
+
+
+def learned(precision, pull):
+    """How many pumps of this fleet have which fault, and how large they are: PRIOR and SIZES, corrected by all the pumps together
+    (expectation and maximization), as if GUESSED pumps had been seen before that bear them out."""
+    first, start = np.array(list(PRIOR.values())), np.array(list(SIZES.values()))
+    prior, sizes = first, start
+    for _ in range(60):
+        likely, square = explained(precision, pull, prior, sizes)
+        seen = likely.sum(axis=0)
+        prior = (seen + GUESSED * first) / (len(likely) + GUESSED)
+        sizes = np.sqrt(((likely[:, 1:] * square).sum(axis=0) + GUESSED * first[1:] * start**2) / (seen[1:] + GUESSED * first[1:]))
+    return prior, sizes
 
 
 def diagnose(sums, register, hours):
     """A list of findings, the pumps to look at first at its head."""
     answered = sums["running"] - sums["missing"] - sums["refused"]
     year, first, last = (means(sums, answered, part) for part in (slice(None), FIRST, LAST))
+    signs = np.array([year["head_change"], year["power_change"], *(np.nan_to_num(last[name] - first[name]) for name in ("head_change", "power_change")),
+                      year["suction_change"]]).T
+    seen = [row for row in range(len(register)) if answered[row].any()]
+    told = np.array([weighed(register[row], signs[row], float(year["flow_ratio"][row])) for row in seen]).reshape(-1, 2, len(SIZES))
+    chances = dict(zip(seen, explained(told[:, 0], told[:, 1], *learned(told[:, 0], told[:, 1]))[0].tolist()))
     findings = []
     for row, pump in enumerate(register):
         total = int(answered[row].sum())
@@ -77,9 +119,7 @@ def diagnose(sums, register, hours):
             finding.update(fault="no readings", confidence=1.0, cost=0.0, cost_uncertainty=0.0, rank=(0, 0.0))
             continue
         at = {name: float(values[row]) for name, values in year.items()}
-        drift = [float(last[name][row] - first[name][row]) for name in ("head_change", "power_change")]
-        signs = np.array([at["head_change"], at["power_change"], *(0.0 if math.isnan(d) else d for d in drift), at["suction_change"]])
-        likely = explained(pump, signs, at["flow_ratio"])
+        likely = dict(zip(PRIOR, chances[row]))
         fault = max(likely, key=likely.get)
         scale = YEAR / hours
         flow = at["flow_ratio"] * pump["best_flow"]
@@ -95,7 +135,7 @@ def diagnose(sums, register, hours):
             from_best=at["from_best"], outside=int(sums["outside"][row].sum()), short=short, least_margin=float(sums["least_npsh_margin"][row].min()),
             lost_points=100 * at["efficiency_lost"], lost_uncertainty=100 * measured.standard, cost=cost,
             cost_uncertainty=cutwater.annual_energy_cost(power_hours * measured.standard / usual, PRICE),
-            fault=fault, confidence=likely[fault], signs=signs.tolist(), likely=likely)
+            fault=fault, confidence=likely[fault], signs=signs[row].tolist(), likely=likely)
         # First what harms a pump, then what costs most, weighed by how sure it is that something is wrong. A gauge that drifts costs nothing.
         real = 0.0 if fault == "drifting gauge" else cost
         harm = -2 if short > 0.01 * total else -1 if finding["outside"] > 0.5 * total else 0

@@ -1,16 +1,19 @@
 """The fleet in PostgreSQL, by parallel workers, on a server of its own that is started and stopped here, as the tests of that door do."""
 import os
 import pathlib
+import signal
 import sys
+import threading
 import time
 
 import numpy as np
+import psycopg2
 
 from generator import COLUMNS
 from in_numpy import columns_of
 from sums import COUNTED, FIELDS, PERIODS, SUMMED
 
-TABLES = f"""CREATE UNLOGGED TABLE reading (pump int, hour int, {', '.join(f'"{name}" real' for name in COLUMNS)});
+TABLES = f"""DROP TABLE IF EXISTS reading, pump; CREATE UNLOGGED TABLE reading (pump int, hour int, {', '.join(f'"{name}" real' for name in COLUMNS)});
 CREATE TABLE pump (pump int PRIMARY KEY, best_flow float8, least float8, greatest float8, flows float8[], heads float8[], efficiencies float8[],
     npsh3s float8[], suction_bore float8, discharge_bore float8, suction_elevation float8, discharge_elevation float8, motor_efficiency float8,
     static_barg float8, suction_loss_bar float8, ambient_bara float8)"""
@@ -109,6 +112,52 @@ def audit(connection, pumps, hours, workers, sums=SUMS):
             if value is not None:
                 made[name][row[0], row[1]] = value
     return made, took
+
+
+def audit_surely(connection, folder, register, block, hours, workers, kill_one=False, say=print):
+    """(sums, seconds), as audit. When one of its processes dies the server ends all others and starts again, with unlogged tables empty: then
+    the readings are loaded once more and the audit begins anew.
+
+    kill_one: kills a parallel worker in the midst of its work, to show that nothing is lost.
+    """
+    begun, killed, lost = time.perf_counter(), threading.Event(), 0
+    if kill_one:
+        threading.Thread(target=_kill_a_worker, args=(_connected(), killed, say), daemon=True).start()
+    while lost < 3:
+        try:
+            made, took = audit(connection, len(register), hours, workers)
+            if kill_one and not killed.is_set():
+                continue  # over before a worker was seen
+            return made, time.perf_counter() - begun if lost else took
+        except psycopg2.OperationalError as error:
+            lost += 1
+            say(f"   {str(error).strip().splitlines()[0]}")
+            connection = _connected()
+            load(connection, folder, register, block)
+            say("   the server is there again, the readings are loaded again")
+    raise RuntimeError("the server lost a process three times")
+
+
+def _connected():
+    """A new connection; waits for a server that is starting again."""
+    import server
+    for _ in range(600):
+        try:
+            return server.the_server().connect("fleet")
+        except psycopg2.OperationalError:
+            time.sleep(0.1)
+    return server.the_server().connect("fleet")
+
+
+def _kill_a_worker(connection, killed, say):
+    cursor = connection.cursor()
+    while not killed.is_set():
+        cursor.execute("SELECT pid FROM pg_stat_activity WHERE backend_type = 'parallel worker' AND datname = 'fleet'")
+        if found := cursor.fetchone():
+            say(f"   killing parallel worker {found[0]}")
+            killed.set()
+            os.kill(found[0], signal.SIGKILL)
+        time.sleep(0.005)
 
 
 def settle(cursor, workers):
