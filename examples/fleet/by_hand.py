@@ -35,7 +35,7 @@ def row_values(pump, given):
     return made
 
 
-# OFFSET 0 again, so that no value is computed twice.
+# OFFSET again, so that no value is computed twice.
 ROWS = """SELECT pump, period, least, greatest, flow, missing, flow_ratio, abs(flow_ratio - 1) AS from_best,
     head / usual_head - 1 AS head_change, shaft / (rho * 9.80665 * flow / 3.6e6 * usual_head / usual_efficiency) - 1 AS power_change, efficiency,
     usual_efficiency - efficiency AS efficiency_lost,
@@ -58,7 +58,7 @@ FROM (SELECT *, rho * 9.80665 * flow / 3.6e6 * head / nullif(shaft, 0) AS effici
                 * 2.302585092994046::float8) * 133.322e-5::float8 END AS vapour,
             flow / 3600 / (0.7853981633974483::float8 * suction_bore * suction_bore * 1e-6) AS vs,
             flow / 3600 / (0.7853981633974483::float8 * discharge_bore * discharge_bore * 1e-6) AS vd
-        FROM (READINGS) r JOIN pump p USING (pump) OFFSET 0) a OFFSET 0) b OFFSET 0) c""".replace("READINGS", READ)
+        FROM (READINGS) r JOIN pump p USING (pump) OFFSET bigint '0') a OFFSET bigint '0') b OFFSET bigint '0') c""".replace("READINGS", READ)
 
 
 def statement():

@@ -19,8 +19,9 @@ CREATE TABLE pump (pump int PRIMARY KEY, best_flow float8, least float8, greates
     static_barg float8, suction_loss_bar float8, ambient_bara float8)"""
 
 # A reading that did not come is NaN in the columns; in SQL it is NULL, and so is everything that follows from it. A checked call in the list
-# of columns costs a quarter of one in FROM; OFFSET 0 keeps the planner from writing a value's expression out, and computing it, wherever
-# the value is used.
+# of columns costs a quarter of one in FROM; OFFSET keeps the planner from writing a value's expression out, and computing it, wherever the
+# value is used. A plain OFFSET 0 is to the planner an expression like any other, and all that stands above it is left to one process;
+# bigint '0' it sees to be nothing, and the workers do the whole up to the sums.
 READ = """SELECT pump, hour * {periods} / {hours} AS period, nullif(flow_m3h, 'NaN')::float8 AS flow, nullif(suction_barg, 'NaN')::float8 AS suction,
     nullif(discharge_barg, 'NaN')::float8 AS discharge, nullif("temperature_degC", 'NaN')::float8 AS temperature,
     nullif("electrical_kW", 'NaN')::float8 AS electrical FROM reading WHERE "electrical_kW" <> 0"""
@@ -29,16 +30,16 @@ FIRST = f"""SELECT r.*, p.best_flow, p.least, p.greatest, p.suction_bore, p.disc
     water_density_checked(r.temperature, 1.5) AS rho, water_vapour_pressure_checked(r.temperature) AS vapour,
     curve_head_checked(p.flows, p.heads, r.flow) AS usual, curve_efficiency_checked(p.flows, p.efficiencies, r.flow) AS usual_e,
     curve_npsh3_checked(p.flows, p.npsh3s, r.flow) AS required
-FROM ({READ}) r JOIN pump p USING (pump) OFFSET 0"""
+FROM ({READ}) r JOIN pump p USING (pump) OFFSET bigint '0'"""
 SECOND = f"""SELECT a.*, total_head_from_gauges_checked(discharge, suction, discharge_elevation, suction_elevation, discharge_bore, suction_bore, flow,
         (rho).density_kgm3) AS head,
     npsh_available_from_gauge_checked(suction, ambient_bara, suction_elevation, suction_bore, flow, (rho).density_kgm3,
         (vapour).vapour_pressure_bara) AS available,
     pump_power_input_checked(flow, (usual).head_m, (rho).density_kgm3, (usual_e).efficiency) AS power,
     head_from_pressure_checked(suction - (static_barg - suction_loss_bar * (flow_ratio * flow_ratio)), (rho).density_kgm3) AS lost
-FROM ({FIRST}) a OFFSET 0"""
+FROM ({FIRST}) a OFFSET bigint '0'"""
 THIRD = f"""SELECT b.*, pump_efficiency_checked(flow, (head).total_head_m, (rho).density_kgm3, shaft) AS made,
-    npsh_margin_checked((available).npsh_m, (required).npsh3_m) AS margin FROM ({SECOND}) b OFFSET 0"""
+    npsh_margin_checked((available).npsh_m, (required).npsh3_m) AS margin FROM ({SECOND}) b OFFSET bigint '0'"""
 ROWS = f"""SELECT pump, period, least, greatest, flow,
     flow IS NULL OR suction IS NULL OR discharge IS NULL OR temperature IS NULL OR electrical IS NULL AS missing,
     flow_ratio, abs(flow_ratio - 1) AS from_best, (head).total_head_m / nullif((usual).head_m, 0) - 1 AS head_change,
@@ -55,7 +56,7 @@ SUMS = f"""SELECT pump, period, count(*), count(*) FILTER (WHERE missing), count
     count(*) FILTER (WHERE answered AND (flow < least OR flow > greatest)), count(*) FILTER (WHERE answered AND npsh_margin < 0),
     {', '.join(f'sum((({SQUARES.get(name, name)}) * 1048576)::bigint) FILTER (WHERE answered)' for name in SUMMED)},
     min(npsh_margin) FILTER (WHERE answered)
-FROM (SELECT *, ({' + '.join(PARTS)}) IS NOT NULL AS answered FROM ({ROWS} OFFSET 0) v OFFSET 0) a GROUP BY pump, period"""
+FROM (SELECT *, ({' + '.join(PARTS)}) IS NOT NULL AS answered FROM ({ROWS} OFFSET bigint '0') v OFFSET bigint '0') a GROUP BY pump, period"""
 
 
 def start(source, build, pg_config="/usr/lib/postgresql/15/bin/pg_config"):
@@ -161,9 +162,9 @@ def _kill_a_worker(connection, killed, say):
 
 
 def settle(cursor, workers):
-    """One table may be scanned by several, however small it is."""
+    """One table may be scanned by several, however small it is. Sums are kept by pump and period, a few kilobytes each, and no row is sorted."""
     cursor.execute(f"SET max_parallel_workers_per_gather = {workers}; SET parallel_setup_cost = 0; SET parallel_tuple_cost = 0; "
-                   f"SET min_parallel_table_scan_size = 0; SET jit = off; ALTER TABLE reading SET (parallel_workers = {max(workers, 1)})")
+                   f"SET min_parallel_table_scan_size = 0; SET jit = off; SET work_mem = '1GB'; SET enable_sort = off; ALTER TABLE reading SET (parallel_workers = {max(workers, 1)})")
 
 
 def statement(hours, sums=SUMS):
