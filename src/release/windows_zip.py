@@ -30,7 +30,7 @@ excel\\cutwater_names.bas    two macros that turn the names in a workbook's form
 excel\\plant.xlsx            the workbook of a fictitious works, filled in
 excel\\pumps.xlsx            the same for pumps of your own
 libreoffice\\cutwater-portable.oxt    the functions in LibreOffice Calc
-programs\\                   headers and import library for C and C++
+programs\\                   headers and import library for C and C++; catalogue.json, every function as data
 licences\\                   the terms of cutwater and of all that is compiled in
 SHA256SUMS                  a checksum of every file
 
