@@ -189,6 +189,12 @@ const char* text_of(const Place& place, PyObject* object)
     }
     Py_ssize_t length = 0;
     const char* text = PyUnicode_AsUTF8AndSize(object, &length);
+    if (!text && PyErr_ExceptionMatches(PyExc_UnicodeEncodeError)) {
+        PyErr_Clear();
+        PyErr_Format(PyExc_ValueError, "%s: %s has half of a surrogate pair in it, which is no character", place.call,
+                     place.name);
+        return nullptr;
+    }
     if (text && std::strlen(text) != static_cast<std::size_t>(length)) {
         PyErr_Format(PyExc_ValueError, "%s: %s has a null character in it", place.call, place.name);
         return nullptr;

@@ -55,7 +55,7 @@ class Refusals(unittest.TestCase):
     def test_texts_that_are_none(self):
         with self.assertRaisesRegex(ValueError, "null character"):
             cutwater.npsh_available("1 bara\0", 0.02, 998, 2, 1)
-        with self.assertRaises(ValueError):
+        with self.assertRaisesRegex(ValueError, "npsh_available: surface_pressure_bara has half of a surrogate pair"):
             cutwater.npsh_available("\ud800", 0.02, 998, 2, 1)
 
     def test_series(self):
