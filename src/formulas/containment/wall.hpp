@@ -54,24 +54,31 @@ inline constexpr const char* source =
 
 using Walls = std::tuple<Length, Length, Length>;
 
+inline NoValue loaded_too_much(Ratio load)
+{
+    return {CUTWATER_NO_ANSWER,
+            "pressure",
+            "it is {0} of the allowable stress; above 0.385 the formula does not hold and the code asks for special "
+            "study",
+            {number_in(load, units::number)}};
+}
+inline NoValue too_thick(Length pressure_wall)
+{
+    return {CUTWATER_NO_ANSWER,
+            "pressure",
+            "the wall for the pressure comes to {0}, a sixth of the diameter or more: the formula is for thinner walls",
+            {number_in(pressure_wall, units::mm)}};
+}
+
 inline Outcome<Walls> thin(Length pressure_wall, Length outside, Stress pressure, Stress strength, Length allowance,
                            Fraction undertolerance)
 {
     const Ratio load = pressure / strength;
-    if (load > Ratio(0.385))
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "pressure",
-                       "it is {0} of the allowable stress; above 0.385 the formula does not hold and the code asks for "
-                       "special study",
-                       {number_in(load, units::number)}};
-    if (6.0 * pressure_wall >= outside)
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "pressure",
-                       "the wall for the pressure comes to {0}, a sixth of the diameter or more: the formula is for "
-                       "thinner walls",
-                       {number_in(pressure_wall, units::mm)}};
+    const bool within = load <= Ratio(0.385);
+    const bool holds = within & (6.0 * pressure_wall < outside);
     const Length least = pressure_wall + allowance;
-    return Walls{pressure_wall, least, least / (1.0 - undertolerance.value)};
+    return {Walls{pressure_wall, least, least / (1.0 - undertolerance.value)}, holds,
+            within ? too_thick(pressure_wall) : loaded_too_much(load)};
 }
 
 }  // namespace wall

@@ -189,10 +189,11 @@ inline constexpr Record<&fitting_loss_coefficient> fitting_loss_coefficient_reco
 inline Outcome<Ratio> fitting_loss_coefficient_by_size(ThreeConstantFitting fitting, Ratio reynolds_number,
                                                        Count nominal_diameter)
 {
-    if (nominal::place_of(nominal_diameter) < 0) return nominal::no_such_size(nominal_diameter);
-    const fittings::ThreeConstants k = fittings::three_constants[static_cast<int>(fitting)];
-    return Ratio(k.laminar / reynolds_number.value() +
-                 k.turbulent * (1 + k.size * elementary::positive_pow(nominal::inches(nominal_diameter), -0.3)));
+    const std::int32_t place = nominal::place_of(nominal_diameter);
+    const fittings::ThreeConstants& k = fittings::three_constants[static_cast<int>(fitting)];
+    const double inches = nominal::inches(nominal_diameter);
+    return {Ratio(k.laminar / reynolds_number.value() + k.turbulent * (1 + k.size * elementary::positive_pow(inches, -0.3))), place >= 0,
+            nominal::no_such_size(nominal_diameter)};
 }
 
 inline constexpr Record<&fitting_loss_coefficient_by_size> fitting_loss_coefficient_by_size_record{

@@ -6,6 +6,7 @@
 #include "catalogue/record.hpp"
 #include "formulas/limits.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstddef>
@@ -133,6 +134,26 @@ inline NoValue no_such_size(Count dn)
         {{dn.value, ""}}};
 }
 
+inline NoValue no_such_wall(Count dn)
+{
+    return {CUTWATER_NO_ANSWER, "schedule", "the standard has no wall of that schedule for DN {0}", {{dn.value, ""}}};
+}
+
+/// The table column by column, a schedule's walls one after another: a row of an array takes its number by one index.
+struct Columns {
+    std::array<double, std::size(sizes)> outside;
+    std::array<double, std::size(sizes) * words_of<PipeSchedule>.size()> walls;
+};
+inline constexpr Columns columns = [] {
+    Columns made{};
+    for (std::size_t place = 0; place < std::size(sizes); ++place) {
+        made.outside[place] = sizes[place].outside;
+        for (std::size_t schedule = 0; schedule < std::size(sizes[0].wall); ++schedule)
+            made.walls[schedule * std::size(sizes) + place] = sizes[place].wall[schedule];
+    }
+    return made;
+}();
+
 /// NPS of a DN from 15 on: DN 65 is NPS 2 1/2, DN 100 is NPS 4.
 inline double inches(Count dn) { return std::floor(4 * dn.value / 25) / 4; }
 
@@ -141,15 +162,12 @@ inline double inches(Count dn) { return std::floor(4 * dn.value / 25) / 4; }
 inline Outcome<std::tuple<Length, Length, Length>> nominal_pipe_bore(Count nominal_diameter, PipeSchedule schedule)
 {
     const std::int32_t place = nominal::place_of(nominal_diameter);
-    if (place < 0) return nominal::no_such_size(nominal_diameter);
-    const nominal::Size& size = nominal::sizes[place];
-    const double wall = size.wall[static_cast<int>(schedule)];
-    if (wall == 0)
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "schedule",
-                       "the standard has no wall of that schedule for DN {0}",
-                       {{nominal_diameter.value, ""}}};
-    return std::tuple(units::mm(size.outside - 2 * wall), units::mm(size.outside), units::mm(wall));
+    const auto listed = static_cast<std::size_t>(std::max(place, 0));  // a row is computed first and judged after
+    const double outside = nominal::columns.outside[listed];
+    const double wall = nominal::columns.walls[static_cast<std::size_t>(schedule) * std::size(nominal::sizes) + listed];
+    const bool holds = (place >= 0) & (wall > 0);
+    return {std::tuple(units::mm(outside - 2 * wall), units::mm(outside), units::mm(wall)), holds,
+            place < 0 ? nominal::no_such_size(nominal_diameter) : nominal::no_such_wall(nominal_diameter)};
 }
 
 inline constexpr Record<&nominal_pipe_bore> nominal_pipe_bore_record{
