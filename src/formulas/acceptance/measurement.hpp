@@ -201,11 +201,19 @@ inline constexpr Record<&efficiency_uncertainty> efficiency_uncertainty_record{
     .source = acceptance::uncertainty_source,
     .example = {"2, 1.5, 2", "3.2", "the standard's Table 7, grade 1"}};
 
+namespace acceptance {
+
+// Grade 1, and grades 2 and 3; in the order of the quantities' words.
+inline constexpr double uncertainty_percent[][2] = {{2.0, 3.5}, {0.5, 2.0}, {1.4, 3.0}, {1.5, 3.5}, {1.5, 3.5},
+                                                    {1.5, 3.5}, {2.0, 4.0}, {2.9, 6.1}, {3.2, 6.4}};
+
+}  // namespace acceptance
+
 inline Ratio allowed_uncertainty(UncertaintyGrade grade, MeasuredQuantity quantity)
 {
-    constexpr double percent[][2] = {{2.0, 3.5}, {0.5, 2.0}, {1.4, 3.0}, {1.5, 3.5}, {1.5, 3.5},
-                                     {1.5, 3.5}, {2.0, 4.0}, {2.9, 6.1}, {3.2, 6.4}};
-    return Ratio(percent[static_cast<std::size_t>(quantity)][grade == UncertaintyGrade::one ? 0 : 1] / 100);
+    return Ratio(
+        acceptance::uncertainty_percent[static_cast<std::size_t>(quantity)][grade == UncertaintyGrade::one ? 0 : 1] /
+        100);
 }
 
 inline constexpr Record<&allowed_uncertainty> allowed_uncertainty_record{

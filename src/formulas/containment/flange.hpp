@@ -1,11 +1,15 @@
 // What a flange of a class and material may hold at its temperature.
 #pragma once
 
+#include "catalogue/lookup.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/containment/casing_pressure.hpp"
 #include "formulas/containment/flange_tables.hpp"
 #include "formulas/pairs.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -60,38 +64,36 @@ constexpr auto temperature()
                  "temperature of the wall that holds the pressure");
 }
 
-inline bool is_class(Count c) { return c.value == 150 || c.value == 300 || c.value == 600; }
+inline bool is_class(Count c) { return (c.value == 150) | (c.value == 300) | (c.value == 600); }
 
-/// 0 bar where the table has no such column or row.
-inline double at(std::span<const Row> rows, std::size_t column, double degc)
+inline NoValue no_rating(Temperature temperature, bool held, double last_degc)
 {
-    if (degc <= rows.front().degc) return rows.front().bar[column];
-    for (std::size_t i = 1; i < rows.size(); ++i)
-        if (degc <= rows[i].degc) {
-            const Row& low = rows[i - 1];
-            const Row& high = rows[i];
-            const double share = (degc - low.degc) / (high.degc - low.degc);
-            return low.bar[column] + share * (high.bar[column] - low.bar[column]);
-        }
-    return 0;
+    if (!held)
+        return {CUTWATER_NO_ANSWER,
+                "pressure_class",
+                "class 600 of group 1.2 could not be read and is not held; take classes 150 or 300",
+                {}};
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "temperature",
+            "{0} lies above {1}, where the table held for this group ends",
+            {number_in(temperature, units::degC), {last_degc, "degC"}}};
 }
 
 inline Outcome<GaugePressure> rating(Temperature temperature, FlangeMaterial material, Count pressure_class)
 {
-    const std::span<const Row> rows = groups[static_cast<int>(material)];
-    const std::size_t place = column(pressure_class.value);
-    if (rows.front().bar[place] == 0)
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "pressure_class",
-                       "class 600 of group 1.2 could not be read and is not held; take classes 150 or 300",
-                       {}};
+    const auto group = static_cast<std::size_t>(material);
+    const auto place = std::size_t{pressure_class.value > 150} + std::size_t{pressure_class.value > 300};
+    const std::size_t rows = group * longest, column = (group * 3 + place) * longest;
     const double degc = units::degC.in(temperature);
-    if (degc > rows.back().degc)
-        return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                       "temperature",
-                       "{0} lies above {1}, where the table held for this group ends",
-                       {number_in(temperature, units::degC), {rows.back().degc, "degC"}}};
-    return units::barg(at(rows, place, degc));
+    // The line that reaches up to the temperature, and the one before it; the first row's pressure holds below it too.
+    const std::size_t line = std::max(passed<longest - 1>(&columns.degc[rows], degc), std::size_t{1});
+    const double from = columns.degc[rows + line - 1], to = columns.degc[rows + line];
+    const double low = columns.bar[column + line - 1], high = columns.bar[column + line];
+    const double share = (degc - from) / (to - from);
+    const double first_degc = columns.degc[rows], last_degc = columns.degc[rows + longest - 1];
+    const double bar = elementary::select(degc <= first_degc, low, low + share * (high - low));
+    const bool held = low > 0, holds = held & (degc <= last_degc);
+    return {units::barg(bar), holds, no_rating(temperature, held, last_degc)};
 }
 
 }  // namespace flange
@@ -120,9 +122,9 @@ inline Outcome<std::tuple<RatingVerdict, GaugePressure, PressureDifference, Frac
     GaugePressure casing, Temperature temperature, FlangeMaterial material, Count pressure_class)
 {
     const Outcome<GaugePressure> rating = flange::rating(temperature, material, pressure_class);
-    if (!rating) return rating.why();
-    return std::tuple{casing <= *rating ? RatingVerdict::within : RatingVerdict::exceeded, *rating, *rating - casing,
-                      Fraction{casing.above_zero() / rating->above_zero()}};
+    return {std::tuple{static_cast<RatingVerdict>(casing > *rating), *rating, *rating - casing,
+                       Fraction{casing.above_zero() / rating->above_zero()}},
+            static_cast<bool>(rating), rating.why()};
 }
 
 inline constexpr auto flange_check_record = record<&flange_check>(
@@ -148,8 +150,8 @@ inline constexpr auto flange_check_record = record<&flange_check>(
 inline Outcome<GaugePressure> flange_test_pressure(FlangeMaterial material, Count pressure_class)
 {
     const Outcome<GaugePressure> cold = flange::rating(units::degC(38), material, pressure_class);
-    if (!cold) return cold;
-    return units::barg(std::ceil(1.5 * units::barg.in(*cold) - 1e-9));  // 1.5 x 102.0 is no more than 153
+    // 1.5 x 102.0 is no more than 153
+    return {units::barg(std::ceil(1.5 * units::barg.in(*cold) - 1e-9)), static_cast<bool>(cold), cold.why()};
 }
 
 inline constexpr auto flange_test_pressure_record = record<&flange_test_pressure>(

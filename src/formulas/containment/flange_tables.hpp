@@ -4,8 +4,10 @@
 // one.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
+#include <iterator>
 #include <span>
 
 namespace cutwater::formulas::flange {
@@ -48,10 +50,21 @@ inline constexpr double coldest_degc = -29;  // the first row's pressure holds f
 
 inline constexpr std::span<const Row> groups[] = {group_1_1, group_1_2, group_2_1, group_2_2, group_2_3};
 
-/// Place of the class among the columns; the classes are 150, 300 and 600.
-constexpr std::size_t column(double pressure_class)
-{
-    return pressure_class <= 150 ? 0 : pressure_class <= 300 ? 1 : 2;
-}
+/// The tables one after another, class by class, each filled up to the longest with its last row.
+inline constexpr std::size_t longest = std::size(group_1_1);
+struct Columns {
+    std::array<double, 5 * longest> degc;
+    std::array<double, 15 * longest> bar;
+};
+inline constexpr Columns columns = [] {
+    Columns made{};
+    for (std::size_t i = 0; i < made.bar.size(); ++i) {
+        const std::size_t line = i % longest, group = i / longest / 3;
+        const Row& row = groups[group][std::min(line, groups[group].size() - 1)];
+        made.bar[i] = row.bar[i / longest % 3];
+        made.degc[group * longest + line] = row.degc;
+    }
+    return made;
+}();
 
 }  // namespace cutwater::formulas::flange

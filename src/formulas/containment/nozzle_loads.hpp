@@ -3,12 +3,16 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/lookup.hpp"
 #include "catalogue/record.hpp"
 #include "formulas/limits.hpp"
 #include "formulas/pairs.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
+#include <iterator>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -45,14 +49,27 @@ inline constexpr Size sizes[] = {
     {400, 10230, 8450, 6670, 7320, 3660, 5420},
 };
 
-inline const Size* find(double dn)
-{
-    for (const Size& size : sizes)
-        if (size.dn == dn) return &size;
-    return nullptr;
-}
+/// The table with a column of sizes, and the lines of loads one after another: a row of an array takes one by its
+/// index.
+struct Columns {
+    std::array<double, std::size(sizes)> dn;
+    std::array<double, 6 * std::size(sizes)> loads;  // along, middle, least, then the moments
+};
+inline constexpr Columns columns = [] {
+    Columns made{};
+    for (std::size_t i = 0; i < std::size(sizes); ++i) {
+        const Size& s = sizes[i];
+        const double loads[] = {s.along, s.middle, s.least, s.moment_x, s.moment_y, s.moment_z};
+        made.dn[i] = s.dn;
+        std::copy(std::begin(loads), std::end(loads), &made.loads[6 * i]);
+    }
+    return made;
+}();
 
-inline bool is_size(Count dn) { return find(dn.value) != nullptr; }
+inline bool is_size(Count dn) { return is_one_of<std::size(sizes)>(columns.dn.data(), dn.value); }
+
+/// Which of a line's forces acts along x, y and z.
+inline constexpr std::size_t forces_by_position[3][3] = {{1, 2, 0}, {1, 0, 2}, {0, 1, 2}};  // top, side, end
 
 template <class Q>
 struct Sums {
@@ -131,14 +148,11 @@ inline Ratio squares(const Sums<Force>& f, const Sums<Torque>& m)
 
 inline std::tuple<Force, Force, Force, Torque, Torque, Torque> nozzle_load_limits(Count size, NozzlePosition position)
 {
-    const nozzle::Size& s = *nozzle::find(size.value);
-    const auto force = [](double newtons) { return Force::from_value(newtons); };
-    const auto moment = [](double newton_metres) { return Torque::from_value(newton_metres); };
-    const bool end = position == NozzlePosition::end;
-    const double x = end ? s.along : s.middle;
-    const double y = position == NozzlePosition::side ? s.along : end ? s.middle : s.least;
-    const double z = position == NozzlePosition::top ? s.along : s.least;
-    return {force(x), force(y), force(z), moment(s.moment_x), moment(s.moment_y), moment(s.moment_z)};
+    const std::size_t line = 6 * passed<std::size(nozzle::sizes) - 1>(nozzle::columns.dn.data(), size.value);
+    const auto& axis = nozzle::forces_by_position[static_cast<std::size_t>(position)];
+    const auto force = [&](std::size_t at) { return Force::from_value(nozzle::columns.loads[line + axis[at]]); };
+    const auto moment = [&](std::size_t at) { return Torque::from_value(nozzle::columns.loads[line + 3 + at]); };
+    return {force(0), force(1), force(2), moment(0), moment(1), moment(2)};
 }
 
 inline constexpr auto nozzle_load_limits_record = record<&nozzle_load_limits>(

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <tuple>
@@ -124,6 +123,9 @@ inline std::int32_t place_of(Count dn)
     return places[static_cast<std::size_t>(static_cast<std::int32_t>(dn.value))];  // up to 1200 by the record
 }
 
+/// Its line in a table; of none the first: a row of an array is computed first and judged after.
+inline std::size_t line_of(std::int32_t place) { return static_cast<std::size_t>(std::max(place, 0)); }
+
 inline NoValue no_such_size(Count dn)
 {
     return {
@@ -154,15 +156,12 @@ inline constexpr Columns columns = [] {
     return made;
 }();
 
-/// NPS of a DN from 15 on: DN 65 is NPS 2 1/2, DN 100 is NPS 4.
-inline double inches(Count dn) { return std::floor(4 * dn.value / 25) / 4; }
-
 }  // namespace nominal
 
 inline Outcome<std::tuple<Length, Length, Length>> nominal_pipe_bore(Count nominal_diameter, PipeSchedule schedule)
 {
     const std::int32_t place = nominal::place_of(nominal_diameter);
-    const auto listed = static_cast<std::size_t>(std::max(place, 0));  // a row is computed first and judged after
+    const std::size_t listed = nominal::line_of(place);
     const double outside = nominal::columns.outside[listed];
     const double wall = nominal::columns.walls[static_cast<std::size_t>(schedule) * std::size(nominal::sizes) + listed];
     const bool holds = (place >= 0) & (wall > 0);

@@ -3,13 +3,13 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/lookup.hpp"
 #include "catalogue/record.hpp"
 #include "elementary/elementary.hpp"
 #include "formulas/power/motor_tables.hpp"
 
 #include <cmath>
 #include <cstddef>
-#include <span>
 
 namespace cutwater::formulas {
 
@@ -27,69 +27,61 @@ namespace motor {
 
 inline Fraction to_a_tenth(double percent) { return {std::floor(10 * percent + 0.5) / 1000}; }
 
-inline Fraction on_curve(const Cubic& k, double rating_kw)
+/// One of four numbers by the poles, without a branch, so that rows of an array stay vectors.
+inline double by_poles(Count poles, double two, double four, double six, double eight)
 {
-    const double x = elementary::log10(rating_kw);
-    return to_a_tenth(((k.a * x + k.b) * x + k.c) * x + k.d);
+    return elementary::select(poles.value < 6, elementary::select(poles.value < 4, two, four),
+                              elementary::select(poles.value < 8, six, eight));
+}
+inline double by_poles(Count poles, const double (&of)[4]) { return by_poles(poles, of[0], of[1], of[2], of[3]); }
+inline Cubic by_poles(Count poles, const Cubic (&of)[4])
+{
+    return {by_poles(poles, of[0].a, of[1].a, of[2].a, of[3].a), by_poles(poles, of[0].b, of[1].b, of[2].b, of[3].b),
+            by_poles(poles, of[0].c, of[1].c, of[2].c, of[3].c), by_poles(poles, of[0].d, of[1].d, of[2].d, of[3].d)};
 }
 
-/// Percent of the rating in the table; 0 when it is not listed.
-inline double listed(std::span<const Row> table, double rating_kw, std::size_t column)
+inline double on_curve(const Curves& of, Count poles, double rating_kw)
 {
-    for (const Row& row : table)
-        if (std::abs(row.rating_kw - rating_kw) <= 1e-9 * rating_kw) return row.percent[column];
-    return 0;
-}
-
-/// The 60 Hz rule: between two ratings the nearer one's value, the upper one's from the middle on.
-inline double nearest(std::span<const Row> table, double rating_kw, std::size_t column)
-{
-    std::size_t i = 0;
-    while (i + 1 < table.size() && rating_kw >= (table[i].rating_kw + table[i + 1].rating_kw) / 2) ++i;
-    return table[i].percent[column];
-}
-
-inline double above_200kw(EfficiencyClass of, std::size_t column, double rating_kw)
-{
-    if (of == EfficiencyClass::ie4 && column == 2 && rating_kw >= 250) return rating_kw < 315 ? 96.5 : 96.6;
-    return above_200kw_50hz[static_cast<int>(of)][column];
-}
-
-inline Outcome<Fraction> at_50hz(double rating_kw, std::size_t column, EfficiencyClass of)
-{
-    if (rating_kw > 200) return to_a_tenth(above_200kw(of, column, rating_kw));
     const bool small = rating_kw <= 0.55;
-    const bool gap = !small && rating_kw < 0.75;
-    if (of == EfficiencyClass::ie1) {
-        if (const double percent = listed(ie1_50hz, rating_kw, column); percent > 0) return to_a_tenth(percent);
-        if (!small && !gap && column < 3) return on_curve(ie1_50hz_between[column], rating_kw);
-        return NoValue{.status = CUTWATER_NO_ANSWER,
-                       .argument = "rated_power",
-                       .sentence = "{0} is no rating that class IE1 lists; between the ratings it has a rule from 0.75 "
-                                   "to 200 kW with 2, 4 and 6 poles only",
-                       .numbers = {{rating_kw, "kW"}}};
-    }
-    if (gap)
-        return NoValue{.status = CUTWATER_NO_ANSWER,
-                       .argument = "rated_power",
-                       .sentence = "{0} lies between 0.55 and 0.75 kW, where the standard has no value",
-                       .numbers = {{rating_kw, "kW"}}};
-    const int row = static_cast<int>(of) - 1;
-    return on_curve(small ? small_50hz[row][column] : large_50hz[row][column], rating_kw);
+    const Cubic low = by_poles(poles, of.small), high = by_poles(poles, of.large);
+    const double x = elementary::log10(rating_kw);
+    const double a = elementary::select(small, low.a, high.a), b = elementary::select(small, low.b, high.b);
+    const double c = elementary::select(small, low.c, high.c), d = elementary::select(small, low.d, high.d);
+    return ((a * x + b) * x + c) * x + d;
 }
 
-inline Outcome<Fraction> at_60hz(double rating_kw, std::size_t column, EfficiencyClass of)
+/// The listed rating nearest to one, the upper from the middle on, as the 60 Hz rule has it; in per cent.
+struct Nearest {
+    double rating_kw, percent;
+};
+inline Nearest nearest(std::size_t table, Count poles, double rating_kw)
 {
-    switch (of) {
-    case EfficiencyClass::ie2: return to_a_tenth(nearest(ie2_60hz, rating_kw, column));
-    case EfficiencyClass::ie3: return to_a_tenth(nearest(ie3_60hz, rating_kw, column));
-    case EfficiencyClass::ie4: return to_a_tenth(nearest(ie4_60hz, rating_kw, column));
-    case EfficiencyClass::ie1:
-    case EfficiencyClass::ie5: break;
-    }
-    return NoValue{.status = CUTWATER_NO_ANSWER,
-                   .argument = "efficiency_class",
-                   .sentence = "class IE1 is held here for 50 Hz only; take IE2, IE3 or IE4 at 60 Hz"};
+    const std::size_t first = table * longest_table;
+    const std::size_t place = first + reached<longest_table - 1>(&listed.middle_kw[first], rating_kw);
+    const auto column = std::size_t{poles.value >= 4} + std::size_t{poles.value >= 6} + std::size_t{poles.value >= 8};
+    return {listed.rating_kw[place], listed.percent[4 * place + column]};
+}
+
+inline double above_200kw(std::size_t table, Count poles, double rating_kw)
+{
+    const bool two_steps = (table == 3) & (poles.value == 6) & (rating_kw >= 250);
+    return elementary::select(two_steps, elementary::select(rating_kw < 315, 96.5, 96.6),
+                              by_poles(poles, above_200kw_50hz[table]));
+}
+
+inline NoValue no_value(bool at_50hz, bool ie1, double rating_kw)
+{
+    if (!at_50hz)
+        return {CUTWATER_NO_ANSWER,
+                "efficiency_class",
+                "class IE1 is held here for 50 Hz only; take IE2, IE3 or IE4 at 60 Hz",
+                {}};
+    return {CUTWATER_NO_ANSWER,
+            "rated_power",
+            ie1 ? "{0} is no rating that class IE1 lists; between the ratings it has a rule from 0.75 to 200 kW with "
+                  "2, 4 and 6 poles only"
+                : "{0} lies between 0.55 and 0.75 kW, where the standard has no value",
+            {{rating_kw, "kW"}}};
 }
 
 inline bool is_mains(Frequency f)
@@ -106,15 +98,23 @@ inline bool even(Count poles) { return poles.value == 2 * std::floor(poles.value
 inline Outcome<Fraction> motor_efficiency(Power rated_power, Count poles, Frequency frequency,
                                           EfficiencyClass efficiency_class)
 {
-    if (efficiency_class == EfficiencyClass::ie5) {
-        const auto below = motor_efficiency(rated_power, poles, frequency, EfficiencyClass::ie4);
-        if (!below) return below.why();
-        return motor::to_a_tenth(100 / (1 + 0.8 * (1 / below->value - 1)));
-    }
     const double rating_kw = units::kW.in(rated_power);
-    const std::size_t column = static_cast<std::size_t>(poles.value) / 2 - 1;
-    return units::hertz.in(frequency) == 50 ? motor::at_50hz(rating_kw, column, efficiency_class)
-                                            : motor::at_60hz(rating_kw, column, efficiency_class);
+    const bool at_50hz = units::hertz.in(frequency) == 50;
+    const bool ie1 = efficiency_class == EfficiencyClass::ie1, ie5 = efficiency_class == EfficiencyClass::ie5;
+    const auto table = static_cast<std::size_t>(ie5 ? EfficiencyClass::ie4 : efficiency_class);
+    const motor::Nearest listed = motor::nearest(table, poles, rating_kw);
+    const bool is_listed = ie1 & (std::abs(listed.rating_kw - rating_kw) <= 1e-9 * rating_kw);
+    const bool large = rating_kw > 200, on_curve = (rating_kw >= 0.75) | !(ie1 | (rating_kw > 0.55));
+    const bool held_at_50hz = large | is_listed | (on_curve & !(ie1 & (poles.value == 8)));
+    const bool holds = (at_50hz & held_at_50hz) | !(at_50hz | ie1);
+    const double curve = motor::on_curve(motor::curves_50hz[table], poles, rating_kw);
+    const bool from_table = is_listed | !at_50hz, above = large & at_50hz;
+    const double percent = elementary::select(above, motor::above_200kw(table, poles, rating_kw),
+                                              elementary::select(from_table, listed.percent, curve));
+    const Fraction efficiency = motor::to_a_tenth(percent);
+    const Fraction fifth_less_loss = motor::to_a_tenth(100 / (1 + 0.8 * (1 / efficiency.value - 1)));
+    return {Fraction{elementary::select(ie5, fifth_less_loss.value, efficiency.value)}, holds,
+            motor::no_value(at_50hz, ie1, rating_kw)};
 }
 
 inline constexpr auto motor_efficiency_record = record<&motor_efficiency>(
@@ -144,6 +144,7 @@ inline constexpr auto motor_efficiency_record = record<&motor_efficiency>(
                   "within 0.1 points of this, for four poles from 0.75 kW on.",
                   "The class's least nominal value at full load: real motors differ, are less efficient at low load, "
                   "and may be off by the tolerance of IEC 60034-1."},
+     .given_once = {"poles", "frequency"},
      .example = {R"(11, 4, 50, "IE3")", "0.914", "IEC 60034-30-1:2014, table (from memory): 91.4 %"}},
     relation<"poles">([](Count poles) { return motor::even(poles); }, motor::even_poles),
     relation<"frequency">([](Frequency f) { return motor::is_mains(f); },

@@ -3,8 +3,13 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/lookup.hpp"
 #include "catalogue/record.hpp"
 
+#include <algorithm>
+#include <array>
+#include <bit>
+#include <cstdint>
 #include <span>
 #include <tuple>
 
@@ -58,6 +63,45 @@ constexpr double margin(double rating_kw, MarginRule rule)
     return rating_kw <= 7.5 ? 1.20 : rating_kw <= 40 ? 1.15 : 1.10;
 }
 
+/// The greatest power of which a rating is the margin or more: 17.6 kW x 1.25 is 22 kW, whatever the rounding.
+constexpr double carries(double rating_kw, MarginRule rule)
+{
+    const double least = margin(rating_kw, rule), most = rating_kw * (1 + 1e-12);
+    const auto next = [](double x, std::uint64_t step) {
+        return std::bit_cast<double>(std::bit_cast<std::uint64_t>(x) + step);
+    };
+    double power_kw = most / least;
+    while (least * power_kw > most) power_kw = next(power_kw, static_cast<std::uint64_t>(-1));
+    while (least * next(power_kw, 1) <= most) power_kw = next(power_kw, 1);
+    return power_kw;
+}
+
+/// The three series one after another, each filled up to the longest, and what their ratings carry by either rule.
+inline constexpr std::size_t longest = std::size(secondary);
+struct Columns {
+    std::array<double, 3 * longest> rating_kw, carries_kw[2];
+};
+inline constexpr Columns columns = [] {
+    Columns made{};
+    for (std::size_t series = 0; series < 3; ++series)
+        for (std::size_t place = 0; place < longest; ++place) {
+            const std::span<const double> of = list(static_cast<RatingSeries>(series));
+            const std::size_t at = series * longest + place;
+            made.rating_kw[at] = of[std::min(place, of.size() - 1)];
+            for (const MarginRule rule : {MarginRule::iso_13709, MarginRule::process})
+                made.carries_kw[static_cast<std::size_t>(rule)][at] = carries(made.rating_kw[at], rule);
+        }
+    return made;
+}();
+
+inline NoValue above_the_last(Power input, Power last)
+{
+    return {.status = CUTWATER_NO_ANSWER,
+            .argument = "power_input",
+            .sentence = "a pump power input of {0} asks for a motor above {1}, the last rating of the series",
+            .numbers = {number_in(input, units::kW), number_in(last, units::kW)}};
+}
+
 inline constexpr const char* by_rating =
     "The bracket goes by the motor's rating, not by the pump's power; a motor's service factor is no margin.";
 inline constexpr const char* whole_range = "Check the power at the end of the curve too, and at the greatest density "
@@ -99,14 +143,12 @@ inline constexpr Record<&motor_power_margin> motor_power_margin_record{
 inline Outcome<std::tuple<Power, Ratio>> motor_rating_needed(Power power_input, MarginRule rule, RatingSeries series)
 {
     const double needed = units::kW.in(power_input);
-    for (const double candidate : rating::list(series))
-        if (candidate * (1 + 1e-12) >= rating::margin(candidate, rule) * needed)  // 17.6 kW x 1.25 is 22 kW
-            return std::tuple(units::kW(candidate), Ratio(candidate / needed));
-    const double last = rating::list(series).back();
-    return NoValue{.status = CUTWATER_NO_ANSWER,
-                   .argument = "power_input",
-                   .sentence = "a pump power input of {0} asks for a motor above {1}, the last rating of the series",
-                   .numbers = {number_in(power_input, units::kW), number_in(units::kW(last), units::kW)}};
+    const std::size_t first = static_cast<std::size_t>(series) * rating::longest;
+    const double* carries = &rating::columns.carries_kw[static_cast<std::size_t>(rule)][first];
+    const std::size_t place = passed<rating::longest>(carries, needed);
+    const double rating_kw = rating::columns.rating_kw[first + std::min(place, rating::longest - 1)];
+    return {std::tuple(units::kW(rating_kw), Ratio(rating_kw / needed)), place < rating::longest,
+            rating::above_the_last(power_input, units::kW(rating_kw))};
 }
 
 inline constexpr Record<&motor_rating_needed> motor_rating_needed_record{

@@ -1,6 +1,12 @@
 // Nominal efficiencies of motors by class, in per cent; columns 2, 4, 6 and 8 poles.
 #pragma once
 
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <iterator>
+#include <span>
+
 namespace cutwater::formulas::motor {
 
 /// eta = A x^3 + B x^2 + C x + D, x = log10(P/kW); 50 Hz. Rows IE2, IE3, IE4.
@@ -105,5 +111,40 @@ inline constexpr Row ie4_60hz[] = {
     {90, {95.4, 96.2, 95.8, 95.0}},   {110, {95.4, 96.2, 96.2, 95.0}},  {150, {95.8, 96.5, 96.2, 95.4}},
     {185, {96.2, 96.5, 96.2, 95.4}},  {220, {96.2, 96.8, 96.5, 95.4}},  {375, {96.2, 96.8, 96.5, 95.8}},
 };
+
+/// The curves of a class; all nought where it has none.
+struct Curves {
+    Cubic small[4], large[4];
+};
+inline constexpr auto curves_50hz = [] {
+    std::array<Curves, 4> made{};
+    for (std::size_t poles = 0; poles < 3; ++poles) made[0].large[poles] = ie1_50hz_between[poles];
+    for (std::size_t of = 1; of < 4; ++of)
+        for (std::size_t poles = 0; poles < 4; ++poles) {
+            made[of].small[poles] = small_50hz[of - 1][poles];
+            made[of].large[poles] = large_50hz[of - 1][poles];
+        }
+    return made;
+}();
+
+/// The tables one after another, IE1 at 50 Hz, the others at 60 Hz, each filled up to the longest with its last row.
+inline constexpr std::size_t longest_table = std::size(ie1_50hz);
+struct Listed {
+    std::array<double, 4 * longest_table> rating_kw, middle_kw;  // the middle between a rating and the next
+    std::array<double, 16 * longest_table> percent;
+};
+inline constexpr Listed listed = [] {
+    Listed made{};
+    const std::span<const Row> tables[] = {ie1_50hz, ie2_60hz, ie3_60hz, ie4_60hz};
+    for (std::size_t i = 0; i < made.rating_kw.size(); ++i) {
+        const std::span<const Row> table = tables[i / longest_table];
+        const std::size_t place = i % longest_table, last = table.size() - 1;
+        const Row &row = table[std::min(place, last)], &next = table[std::min(place + 1, last)];
+        made.rating_kw[i] = row.rating_kw;
+        made.middle_kw[i] = (row.rating_kw + next.rating_kw) / 2;
+        std::copy(std::begin(row.percent), std::end(row.percent), &made.percent[4 * i]);
+    }
+    return made;
+}();
 
 }  // namespace cutwater::formulas::motor

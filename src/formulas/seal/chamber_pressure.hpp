@@ -62,12 +62,14 @@ inline NoValue below_vacuum(GaugePressure chamber, const char* argument)
             {number_in(chamber, units::barg)}};
 }
 
+// The part itself, low and high end; in the order of the arrangements' words.
+inline constexpr double chamber_shares[][3] = {{0.15, 0.05, 0.25}, {0.10, -0.10, 0.30}, {1, 0.50, 1}, {0, 0, 0.10}};
+
 }  // namespace seal
 
 inline std::tuple<Ratio, Ratio, Ratio> seal_chamber_fraction(ChamberArrangement arrangement)
 {
-    constexpr double share[][3] = {{0.15, 0.05, 0.25}, {0.10, -0.10, 0.30}, {1, 0.50, 1}, {0, 0, 0.10}};
-    const auto& c = share[static_cast<int>(arrangement)];
+    const auto& c = seal::chamber_shares[static_cast<int>(arrangement)];
     return {Ratio(c[0]), Ratio(c[1]), Ratio(c[2])};
 }
 

@@ -6,6 +6,7 @@
 #include "catalogue/record.hpp"
 #include "formulas/standards/limit_table.hpp"
 
+#include <algorithm>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -44,16 +45,22 @@ constexpr auto item() { return choice<LimitItem>("item", "item", "what the limit
 
 /// A per cent typed as a number meets every "at least" and would pass unseen. True ratios may be large: a stiff shaft's
 /// critical speed, an overloaded branch.
-inline const char* no_such_value(LimitUnit unit, Ratio value)
+inline bool can_be(LimitUnit unit, Ratio value)
 {
-    if (unit == LimitUnit::share && value > 2) return "{0} is no share: give a part of one, 0.65 for 65 %";
-    if (unit == LimitUnit::ratio && value > 50) return "{0} is no ratio to be held against this: give 1.3 for 130 %";
-    return nullptr;
+    return !(((unit == LimitUnit::share) & (value.value() > 2)) | ((unit == LimitUnit::ratio) & (value.value() > 50)));
 }
 
 inline NoValue no_number(PumpStandard standard, LimitItem item)
 {
     return {CUTWATER_NO_ANSWER, "item", why_none(standard, item), {}};
+}
+inline NoValue no_such_value(LimitUnit unit, Ratio value)
+{
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "value",
+            unit == LimitUnit::share ? "{0} is no share: give a part of one, 0.65 for 65 %"
+                                     : "{0} is no ratio to be held against this: give 1.3 for 130 %",
+            {number_in(value, units::number)}};
 }
 
 }  // namespace standards
@@ -61,9 +68,10 @@ inline NoValue no_number(PumpStandard standard, LimitItem item)
 inline Outcome<std::tuple<Ratio, LimitUnit, LimitSide, LimitClause, LimitBasis>> standard_limit(PumpStandard standard,
                                                                                                 LimitItem item)
 {
-    const standards::Row* row = standards::find(standard, item);
-    if (!row) return standards::no_number(standard, item);
-    return std::tuple{Ratio(row->limit), row->unit, row->side, row->clause, row->basis};
+    const int place = standards::place_of(standard, item);
+    const standards::Row& row = standards::rows[std::max(place, 0)];  // a row of an array is judged after
+    return {std::tuple{Ratio(row.limit), row.unit, row.side, row.clause, row.basis}, place >= 0,
+            place >= 0 ? NoValue{} : standards::no_number(standard, item)};
 }
 
 inline constexpr Record<&standard_limit> standard_limit_record{
@@ -90,17 +98,17 @@ inline constexpr Record<&standard_limit> standard_limit_record{
 inline Outcome<std::tuple<LimitVerdict, Ratio, LimitUnit, LimitSide, LimitClause, LimitBasis>> standard_check(
     PumpStandard standard, LimitItem item, Ratio value)
 {
-    const standards::Row* row = standards::find(standard, item);
-    if (!row) return standards::no_number(standard, item);
-    if (const char* why = standards::no_such_value(row->unit, value))
-        return NoValue{CUTWATER_OUT_OF_INTERVAL, "value", why, {number_in(value, units::number)}};
-    const bool met = row->side == LimitSide::at_most ? value <= row->limit : value >= row->limit;
-    return std::tuple{met ? LimitVerdict::met : LimitVerdict::not_met,
-                      Ratio(row->limit),
-                      row->unit,
-                      row->side,
-                      row->clause,
-                      row->basis};
+    const int place = standards::place_of(standard, item);
+    const standards::Row& row = standards::rows[std::max(place, 0)];
+    const bool not_above = value <= Ratio(row.limit), not_below = value >= Ratio(row.limit);
+    const bool at_most = row.side == LimitSide::at_most;
+    const bool met = (at_most & not_above) | (!at_most & not_below);
+    const bool holds = (place >= 0) & standards::can_be(row.unit, value);
+    return {std::tuple{static_cast<LimitVerdict>(!met), Ratio(row.limit), row.unit, row.side, row.clause, row.basis},
+            holds,
+            holds        ? NoValue{}
+            : place >= 0 ? standards::no_such_value(row.unit, value)
+                         : standards::no_number(standard, item)};
 }
 
 inline constexpr Record<&standard_check> standard_check_record{

@@ -186,11 +186,21 @@ inline constexpr None none[] = {
      "ISO 13709 sets the shaft's deflection at the seal faces, not at the impeller (from memory of it)"},
 };
 
-constexpr const Row* find(PumpStandard standard, LimitItem item)
-{
+/// Where each standard's item stands among the rows, -1: nowhere. Looked up and not searched for, so that an array's
+/// rows are written as quickly as a number.
+inline constexpr std::size_t items = words_of<LimitItem>.size();
+inline constexpr auto places = [] {
+    std::array<int, words_of<PumpStandard>.size() * items> made{};
+    made.fill(-1);
+    int place = 0;
     for (const Row& row : rows)
-        if (row.standard == standard && row.item == item) return &row;
-    return nullptr;
+        made[static_cast<std::size_t>(row.standard) * items + static_cast<std::size_t>(row.item)] = place++;
+    return made;
+}();
+
+constexpr int place_of(PumpStandard standard, LimitItem item)
+{
+    return places[static_cast<std::size_t>(standard) * items + static_cast<std::size_t>(item)];
 }
 
 /// A sentence that names the standard.

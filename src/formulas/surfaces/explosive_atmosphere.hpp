@@ -5,7 +5,6 @@
 
 #include "catalogue/record.hpp"
 
-#include <algorithm>
 #include <tuple>
 
 namespace cutwater::formulas {
@@ -43,21 +42,39 @@ inline constexpr const char* class_is_no_ignition =
 
 inline double limit(TemperatureClass c) { return class_degc[static_cast<int>(c)]; }
 
+/// A class and its greatest temperature, T1 to begin with; another is taken without a branch, so that rows of an array
+/// stay vectors.
+struct Class {
+    double place = 0;
+    Temperature most = units::degC(class_degc[0]);
+
+    void take(bool taken, int other)
+    {
+        place = elementary::select(taken, other, place);
+        most = either(taken, units::degC(class_degc[other]), most);
+    }
+    std::tuple<TemperatureClass, Temperature> result() const
+    {
+        return {static_cast<TemperatureClass>(static_cast<int>(place)), most};
+    }
+};
+
 }  // namespace explosive
 
 inline Outcome<std::tuple<TemperatureClass, Temperature>> temperature_class(Temperature surface,
                                                                             TemperatureDifference margin,
                                                                             TemperatureDifference margin_hot)
 {
-    using Result = std::tuple<TemperatureClass, Temperature>;
-    for (int i = 5; i >= 0; --i) {
-        const Temperature most = units::degC(explosive::class_degc[i]);
-        if (surface + (i >= 3 ? margin : margin_hot) <= most) return Result{static_cast<TemperatureClass>(i), most};
-    }
-    return NoValue{CUTWATER_NO_ANSWER,
-                   "surface_temperature",
-                   "{0} and the margin of {1} pass 450 degC: no temperature class holds it",
-                   {number_in(surface, units::degC), number_in(margin_hot, units::kelvin_difference)}};
+    const auto keeps = [&](int i) {
+        return surface + (i >= 3 ? margin : margin_hot) <= units::degC(explosive::class_degc[i]);
+    };
+    explosive::Class coolest;  // the coolest of those that hold the surface
+    for (int i = 1; i < 6; ++i) coolest.take(keeps(i), i);
+    return {coolest.result(), keeps(0),
+            NoValue{CUTWATER_NO_ANSWER,
+                    "surface_temperature",
+                    "{0} and the margin of {1} pass 450 degC: no temperature class holds it",
+                    {number_in(surface, units::degC), number_in(margin_hot, units::kelvin_difference)}}};
 }
 
 inline constexpr Record<&temperature_class> temperature_class_record{
@@ -85,15 +102,14 @@ inline constexpr Record<&temperature_class> temperature_class_record{
 
 inline Outcome<std::tuple<TemperatureClass, Temperature>> temperature_class_for_gas(Temperature ignition)
 {
-    using Result = std::tuple<TemperatureClass, Temperature>;
-    for (int i = 0; i < 6; ++i) {
-        const Temperature most = units::degC(explosive::class_degc[i]);
-        if (ignition > most) return Result{static_cast<TemperatureClass>(i), most};
-    }
-    return NoValue{CUTWATER_NO_ANSWER,
-                   "ignition_temperature",
-                   "{0} is not above 85 degC, the value of T6: no class is cool enough",
-                   {number_in(ignition, units::degC)}};
+    const auto is_above = [&](int i) { return ignition > units::degC(explosive::class_degc[i]); };
+    explosive::Class first;  // the hottest of those that the substance allows
+    for (int i = 5; i >= 0; --i) first.take(is_above(i), i);
+    return {first.result(), is_above(5),
+            NoValue{CUTWATER_NO_ANSWER,
+                    "ignition_temperature",
+                    "{0} is not above 85 degC, the value of T6: no class is cool enough",
+                    {number_in(ignition, units::degC)}}};
 }
 
 inline constexpr Record<&temperature_class_for_gas> temperature_class_for_gas_record{

@@ -1,7 +1,7 @@
 """The functions' relations as a competent user would write them with NumPy: whole columns, no checks, constants computed once.
 
 A relation's parameters are the function's inputs in their order, words left out, in the units that bare numbers carry. Its decorator may give
-the interval that a column is drawn from; else it is the record's example, 3 per cent either way.
+the interval that a column is drawn from; else it is the record's example, 3 per cent either way. Of a function of words alone the parameter is the count of rows.
 """
 import math
 

@@ -47,3 +47,8 @@ def acceptance_margin(guaranteed, measured, power):  # head
     deviation = measured / guaranteed - 1
     wide = np.where(power <= 10, 0.08, 0.03)
     return deviation, np.minimum(deviation + wide, wide - deviation)
+
+
+@relation()
+def allowed_uncertainty(rows):  # grade 1, flow
+    return np.full(rows, 2.0)

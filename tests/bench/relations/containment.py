@@ -38,6 +38,12 @@ def flange_check(casing, temperature, pressure_class):  # group 2.2, class 150
     return np.where(casing <= rating, 0.0, 1.0), rating, rating - casing, casing / rating
 
 
+@relation()
+def flange_test_pressure(pressure_class):  # group 1.1
+    cold = np.where(pressure_class == 150, 19.6, np.where(pressure_class == 300, 51.1, 102.1))
+    return np.ceil(1.5 * cold - 1e-9)
+
+
 NOZZLES = np.array([50, 80, 100, 150, 200, 250, 300, 350, 400.0])
 LIMITS = np.array([(890, 710, 580, 460, 230, 350), (1330, 1070, 890, 950, 470, 720), (1780, 1420, 1160, 1330, 680, 1000),
                    (3110, 2490, 2050, 2300, 1180, 1760), (4890, 3780, 3110, 3530, 1760, 2580), (6670, 5340, 4450, 5020, 2440, 3800),

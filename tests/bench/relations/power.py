@@ -114,10 +114,41 @@ def motor_rating_needed(power):  # ISO 13709, the trade's ratings
     return rating, rating / power
 
 
-@relation(rating=(1, 180), frequency=(50, 50))
-def motor_efficiency(rating, poles, frequency):  # IE3, 4 poles, 50 Hz
+def to_a_tenth(percent):
+    return np.floor(10 * percent + 0.5) / 1000
+
+
+IE3 = np.array([(0.3569, -3.3076, 11.6108, 82.2503), (0.0773, -1.8951, 9.2984, 83.7025), (0.1252, -2.613, 11.9963, 80.4769),
+                (0.7189, -5.1678, 15.705, 77.074)]).T  # 0.75 to 200 kW at 50 Hz; 2, 4, 6 and 8 poles
+
+
+@relation(rating=(1, 180))
+def motor_efficiency(rating, poles, frequency):
+    a, b, c, d = IE3[:, poles.astype(int) // 2 - 1]
     x = np.log10(rating)
-    return np.floor(10 * (((0.0773 * x - 1.8951) * x + 9.2984) * x + 83.7025) + 0.5) / 1000
+    return to_a_tenth(((a * x + b) * x + c) * x + d)
+
+
+def of_four_poles(rating, poles, frequency):
+    x = np.log10(rating)
+    return to_a_tenth(((0.0773 * x - 1.8951) * x + 9.2984) * x + 83.7025)
+
+
+of_four_poles.__name__ = "motor_efficiency"
+relation(rating=(1, 180), once=("poles", "frequency"))(of_four_poles)
+
+RATED_60_HZ = np.array([0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3.7, 5.5, 7.5, 11, 15, 18.5, 22, 30, 37, 45, 55, 75, 90, 110, 150, 185])
+IE3_60_HZ = np.array([66, 69.5, 73.4, 78.2, 81.1, 83.5, 86.5, 86.5, 89.5, 89.5, 91.7, 91.7, 92.4, 93, 93.6, 93.6, 94.1, 94.5, 95, 95.4, 95.4, 95.4,
+                      95.8, 96.2, 96.2]) / 100  # 4 poles
+MIDDLES = (RATED_60_HZ[1:] + RATED_60_HZ[:-1]) / 2
+
+
+def at_60_hz(rating, poles, frequency):
+    return IE3_60_HZ[np.searchsorted(MIDDLES, rating, side="right")]
+
+
+at_60_hz.__name__ = "motor_efficiency"
+relation(rating=(1, 180), once=("poles", "frequency"), given={"frequency": 60})(at_60_hz)
 
 
 @relation(rating=(1, 300))

@@ -183,3 +183,8 @@ def seal_chamber_clearing(size, particle, liquid, viscosity, speed, at_faces, at
     along = np.where(out, np.copysign(terminal_reynolds(archimedes * np.abs(sine)) * carries, sine), 0)
     settled = np.where(along > inward, 0.0, np.where(inward > 0, 3.0, np.where(along < 0, 2.0, 1.0)))
     return np.where(radial > 0, np.where(out, settled, 4.0), 5.0), np.where(out, radial, -radial), along, slope
+
+
+@relation()
+def seal_chamber_fraction(rows):  # balance holes
+    return np.full(rows, 0.15), np.full(rows, 0.05), np.full(rows, 0.25)
