@@ -18,7 +18,7 @@ inline std::size_t passed(const double* edges, double x)
 
 /// The same of edges that stand in a table's lines.
 template <std::size_t N, class Line>
-inline std::size_t passed(const Line* lines, double Line::*edge, double x)
+inline std::size_t passed(const Line* lines, double Line::* edge, double x)
 {
     return [&]<std::size_t... I>(std::index_sequence<I...>) {
         return (std::size_t{lines[I].*edge < x} + ...);

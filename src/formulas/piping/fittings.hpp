@@ -7,6 +7,7 @@
 #include "formulas/limits.hpp"
 #include "formulas/piping/nominal.hpp"
 
+#include <cstdint>
 #include <iterator>
 #include <tuple>
 
@@ -153,44 +154,20 @@ inline constexpr ThreeConstants three_constants[] = {
 static_assert(std::size(two_constants) == words_of<TwoConstantFitting>.size());
 static_assert(std::size(three_constants) == words_of<ThreeConstantFitting>.size());
 
-/// D_n^-0.3 of each nominal size from NPS 1/2 on, in their order.
-inline constexpr double by_size[] = {0,
-                                     0,
-                                     0,
-                                     1.2311444133449163,
-                                     1.090138357569351,
-                                     1.0,
-                                     0.9352484478226213,
-                                     0.8854674932955561,
-                                     0.8122523963562356,
-                                     0.7596577929323739,
-                                     0.7192230933248643,
-                                     0.6867198272427282,
-                                     0.6597539553864471,
-                                     0.6170338627200096,
-                                     0.5841906810678655,
-                                     0.5358867312681466,
-                                     0.5011872336272722,
-                                     0.4745102806263551,
-                                     0.45306612226568754,
-                                     0.43527528164806206,
-                                     0.4201634287291895,
-                                     0.4070905315369044,
-                                     0.39561540624022173,
-                                     0.3854221125344267,
-                                     0.37627727968301555,
-                                     0.36800404351813193,
-                                     0.36046543250433827,
-                                     0.3535533905932738,
-                                     0.34718129989882107,
-                                     0.34127875184653655,
-                                     0.3357878061215013,
-                                     0.33066025977478425,
-                                     0.32585561793662904,
-                                     0.3213395617540657,
-                                     0.31708277511737504,
-                                     0.31306003451477077};
-static_assert(std::size(by_size) == std::size(nominal::sizes));
+/// D_n^-0.3 of each nominal size from NPS 1/2, the fourth, on: in their order.
+inline constexpr double by_size[] = {1.2311444133449163,  1.090138357569351,   1.0,
+                                     0.9352484478226213,  0.8854674932955561,  0.8122523963562356,
+                                     0.7596577929323739,  0.7192230933248643,  0.6867198272427282,
+                                     0.6597539553864471,  0.6170338627200096,  0.5841906810678655,
+                                     0.5358867312681466,  0.5011872336272722,  0.4745102806263551,
+                                     0.45306612226568754, 0.43527528164806206, 0.4201634287291895,
+                                     0.4070905315369044,  0.39561540624022173, 0.3854221125344267,
+                                     0.37627727968301555, 0.36800404351813193, 0.36046543250433827,
+                                     0.3535533905932738,  0.34718129989882107, 0.34127875184653655,
+                                     0.3357878061215013,  0.33066025977478425, 0.32585561793662904,
+                                     0.32133956175406575, 0.31708277511737504, 0.31306003451477077};
+inline constexpr std::int32_t smallest = 3;
+static_assert(std::size(by_size) == std::size(nominal::sizes) - smallest);
 
 constexpr auto reynolds()
 {
@@ -230,7 +207,7 @@ inline Outcome<Ratio> fitting_loss_coefficient_by_size(ThreeConstantFitting fitt
 {
     const std::int32_t place = nominal::place_of(nominal_diameter);
     const fittings::ThreeConstants& k = fittings::three_constants[static_cast<int>(fitting)];
-    const double smaller = fittings::by_size[nominal::line_of(place)];
+    const double smaller = fittings::by_size[nominal::line_of(place, fittings::smallest)];
     return {Ratio(k.laminar / reynolds_number.value() + k.turbulent * (1 + k.size * smaller)), place >= 0,
             nominal::no_such_size(nominal_diameter)};
 }

@@ -123,8 +123,12 @@ inline std::int32_t place_of(Count dn)
     return places[static_cast<std::size_t>(static_cast<std::int32_t>(dn.value))];  // up to 1200 by the record
 }
 
-/// Its line in a table; of none the first: a row of an array is computed first and judged after.
-inline std::size_t line_of(std::int32_t place) { return static_cast<std::size_t>(std::max(place, 0)); }
+/// Its line in a table that begins with the first of them, or a later one. Of none the table's first: a row of an array
+/// is computed first and judged after.
+inline std::size_t line_of(std::int32_t place, std::int32_t first = 0)
+{
+    return static_cast<std::size_t>(std::max(place, first) - first);
+}
 
 inline NoValue no_such_size(Count dn)
 {

@@ -38,7 +38,7 @@ inline Density strong_sulphuric_acid_density(Fraction mass_fraction, Temperature
     const double kelvin = units::kelvin.in(temperature);
     const double percent = 100 * mass_fraction.value;
     const std::size_t i = 1 + passed<std::size(strong_acid::table) - 2>(strong_acid::table + 1,
-                                                                       &strong_acid::Row::percent, percent);
+                                                                        &strong_acid::Row::percent, percent);
     const strong_acid::Row &below = strong_acid::table[i - 1], &above = strong_acid::table[i];
     const double along = (percent - below.percent) / (above.percent - below.percent);
     const double low = strong_acid::at(below, kelvin);

@@ -122,7 +122,7 @@ IE3 = np.array([(0.3569, -3.3076, 11.6108, 82.2503), (0.0773, -1.8951, 9.2984, 8
                 (0.7189, -5.1678, 15.705, 77.074)]).T  # 0.75 to 200 kW at 50 Hz; 2, 4, 6 and 8 poles
 
 
-@relation(rating=(1, 180))
+@relation(rating=(1, 180), frequency=(50, 50))
 def motor_efficiency(rating, poles, frequency):
     a, b, c, d = IE3[:, poles.astype(int) // 2 - 1]
     x = np.log10(rating)
@@ -148,7 +148,7 @@ def at_60_hz(rating, poles, frequency):
 
 
 at_60_hz.__name__ = "motor_efficiency"
-relation(rating=(1, 180), once=("poles", "frequency"), given={"frequency": 60})(at_60_hz)
+relation(rating=(1, 180), once=("poles", "frequency"), given={"frequency": 60.0})(at_60_hz)
 
 
 @relation(rating=(1, 300))
