@@ -96,23 +96,27 @@ inline bool even(Count poles) { return poles.value == 2 * std::floor(poles.value
 }  // namespace motor
 
 inline Outcome<Fraction> motor_efficiency(Power rated_power, Count poles, Frequency frequency,
-                                          EfficiencyClass efficiency_class)
+                                          EfficiencyClass efficiency_class, Steps steps)
 {
+    // A row of an array computes every way and takes one; a single call goes the one alone.
+    const auto where = [&](bool needed, auto way) { return steps.in_rows() | needed ? way() : decltype(way()){}; };
     const double rating_kw = units::kW.in(rated_power);
     const bool at_50hz = units::hertz.in(frequency) == 50;
     const bool ie1 = efficiency_class == EfficiencyClass::ie1, ie5 = efficiency_class == EfficiencyClass::ie5;
     const auto table = static_cast<std::size_t>(ie5 ? EfficiencyClass::ie4 : efficiency_class);
-    const motor::Nearest listed = motor::nearest(table, poles, rating_kw);
+    const auto listed = where(ie1 | !at_50hz, [&] { return motor::nearest(table, poles, rating_kw); });
     const bool is_listed = ie1 & (std::abs(listed.rating_kw - rating_kw) <= 1e-9 * rating_kw);
     const bool large = rating_kw > 200, on_curve = (rating_kw >= 0.75) | !(ie1 | (rating_kw > 0.55));
     const bool held_at_50hz = large | is_listed | (on_curve & !(ie1 & (poles.value == 8)));
     const bool holds = (at_50hz & held_at_50hz) | !(at_50hz | ie1);
-    const double curve = motor::on_curve(motor::curves_50hz[table], poles, rating_kw);
     const bool from_table = is_listed | !at_50hz, above = large & at_50hz;
+    const double curve = where(!(from_table | above),
+                               [&] { return motor::on_curve(motor::curves_50hz[table], poles, rating_kw); });
     const double percent = elementary::select(above, motor::above_200kw(table, poles, rating_kw),
                                               elementary::select(from_table, listed.percent, curve));
     const Fraction efficiency = motor::to_a_tenth(percent);
-    const Fraction fifth_less_loss = motor::to_a_tenth(100 / (1 + 0.8 * (1 / efficiency.value - 1)));
+    const Fraction fifth_less_loss = where(
+        ie5, [&] { return motor::to_a_tenth(100 / (1 + 0.8 * (1 / efficiency.value - 1))); });
     return {Fraction{elementary::select(ie5, fifth_less_loss.value, efficiency.value)}, holds,
             motor::no_value(at_50hz, ie1, rating_kw)};
 }
