@@ -66,24 +66,31 @@ constexpr auto temperature()
 
 inline bool is_class(Count c) { return (c.value == 150) | (c.value == 300) | (c.value == 600); }
 
+inline constexpr NoValue not_held{CUTWATER_NO_ANSWER,
+                                  "pressure_class",
+                                  "class 600 of group 1.2 could not be read and is not held; take classes 150 or 300",
+                                  {}};
+
 inline NoValue no_rating(Temperature temperature, bool held, double last_degc)
 {
-    if (!held)
-        return {CUTWATER_NO_ANSWER,
-                "pressure_class",
-                "class 600 of group 1.2 could not be read and is not held; take classes 150 or 300",
-                {}};
+    if (!held) return not_held;
     return {CUTWATER_OUT_OF_INTERVAL,
             "temperature",
             "{0} lies above {1}, where the table held for this group ends",
             {number_in(temperature, units::degC), {last_degc, "degC"}}};
 }
 
+/// Where a class's pressures begin.
+inline std::size_t column_of(FlangeMaterial material, Count pressure_class)
+{
+    const auto place = std::size_t{pressure_class.value > 150} + std::size_t{pressure_class.value > 300};
+    return (static_cast<std::size_t>(material) * 3 + place) * longest;
+}
+
 inline Outcome<GaugePressure> rating(Temperature temperature, FlangeMaterial material, Count pressure_class)
 {
     const auto group = static_cast<std::size_t>(material);
-    const auto place = std::size_t{pressure_class.value > 150} + std::size_t{pressure_class.value > 300};
-    const std::size_t rows = group * longest, column = (group * 3 + place) * longest;
+    const std::size_t rows = group * longest, column = column_of(material, pressure_class);
     const double degc = units::degC.in(temperature);
     // The line that reaches up to the temperature, and the one before it; the first row's pressure holds below it too.
     const std::size_t line = std::max(passed<longest - 1>(&columns.degc[rows], degc), std::size_t{1});
@@ -149,9 +156,9 @@ inline constexpr auto flange_check_record = record<&flange_check>(
 
 inline Outcome<GaugePressure> flange_test_pressure(FlangeMaterial material, Count pressure_class)
 {
-    const Outcome<GaugePressure> cold = flange::rating(units::degC(38), material, pressure_class);
+    const double cold = flange::columns.bar[flange::column_of(material, pressure_class)];
     // 1.5 x 102.0 is no more than 153
-    return {units::barg(std::ceil(1.5 * units::barg.in(*cold) - 1e-9)), static_cast<bool>(cold), cold.why()};
+    return {units::barg(std::ceil(1.5 * cold - 1e-9)), cold > 0, flange::not_held};
 }
 
 inline constexpr auto flange_test_pressure_record = record<&flange_test_pressure>(

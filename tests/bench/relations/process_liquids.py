@@ -107,10 +107,13 @@ PERCENT, ACID_A, ACID_B = np.array([
     (87, 2.10143, -0.00104458), (88, 2.10764, -0.00104144), (89, 2.11283, -0.00103719), (90, 2.11671, -0.00103089),
     (91, 2.11938, -0.00102262), (92, 2.12125, -0.00101355), (93, 2.1219, -0.00100249), (94, 2.12723, -0.00100934),
     (95, 2.12654, -0.000998299), (96, 2.12621, -0.000990961), (97, 2.12561, -0.000985845), (98, 2.12494, -0.000984529),
-    (100, 2.12093, -0.000989315)]).T
+    (100, 2.12093, -0.000989315)]).T.copy()
 
 
 @relation(fraction=(0.75, 0.99))
 def strong_sulphuric_acid_density(fraction, temperature):
-    percent = 100 * fraction  # a + b T is linear in both numbers
-    return 1000 * (np.interp(percent, PERCENT, ACID_A) + np.interp(percent, PERCENT, ACID_B) * (temperature + 273.15))
+    percent, kelvin = 100 * fraction, temperature + 273.15
+    i = np.searchsorted(PERCENT, percent)
+    along = (percent - PERCENT[i - 1]) / (PERCENT[i] - PERCENT[i - 1])
+    low, high = ACID_A[i - 1] + ACID_B[i - 1] * kelvin, ACID_A[i] + ACID_B[i] * kelvin
+    return 1000 * (low + along * (high - low))
