@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Pump-hours a second of the audits and of the same written by hand, each the best of several runs. Run it on a quiet machine; the figures
+"""Pump-hours a second of the audits and of the same written by hand, each the least time of several runs. Run it on a quiet machine; the figures
 of record are in docs/benchmarks.md."""
 import argparse
 import os
@@ -18,39 +18,57 @@ import in_numpy  # noqa: E402
 import in_postgresql  # noqa: E402
 
 
-def best(work, repeat):
-    took = []
-    for _ in range(repeat):
-        begun = time.perf_counter()
-        work()
-        took.append(time.perf_counter() - begun)
-    return min(took)
+def least(jobs, rounds):
+    """{name: least seconds}. All are run in turn, round by round, so that what disturbs one disturbs the others too."""
+    took = {name: [] for name in jobs}
+    for _ in range(rounds):
+        for name, work in jobs.items():
+            begun = time.perf_counter()
+            work()
+            took[name].append(time.perf_counter() - begun)
+    return {name: min(seconds) for name, seconds in took.items()}
+
+
+def tell(took, rows):
+    for name, seconds in took.items():
+        print(f"{name:40} {rows / seconds:10.0f} pump-hours a second", flush=True)
+
+
+def in_one_process(folder, register):
+    """Rows alone, and rows with their sums."""
+    columns = in_numpy.columns_of(folder, 0)
+    readings = [{name: values[i] for name, values in columns.items()} for i in range(len(register))]
+    jobs = {}
+    for name, values_of in (("NumPy by hand", by_hand.row_values), ("array form", in_numpy.row_values)):
+        jobs[f"{name}, rows alone"] = lambda f=values_of: [f(*pair) for pair in zip(register, readings)]
+        jobs[f"{name}, rows and sums"] = lambda f=values_of: in_numpy.block_sums(folder, 0, register, f)
+    return jobs
+
+
+def in_the_database(connection, pumps, hours):
+    jobs = {}
+    for name, sums in (("SQL by hand", by_hand.statement()), ("PostgreSQL", in_postgresql.SUMS)):
+        for workers in (0, 1, 2):
+            jobs[f"{name}, {workers} workers more"] = lambda w=workers, s=sums: in_postgresql.audit(connection, pumps, hours, w, s)
+    return jobs
 
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("--pumps", type=int, default=40)
+    parser.add_argument("--pumps", type=int, default=20)
     parser.add_argument("--hours", type=int, default=8760)
     parser.add_argument("--times", type=int, default=20, help="how many times that for Dask")
-    parser.add_argument("--repeat", type=int, default=5)
+    parser.add_argument("--rounds", type=int, default=10)
     parser.add_argument("--build", default=os.environ.get("CUTWATER_BUILD", "build"))
     given = parser.parse_args()
+    rows = given.pumps * given.hours
     with tempfile.TemporaryDirectory() as folder:
-        rows = given.pumps * given.hours
         generator.make(folder, given.pumps, given.hours, 1, given.pumps)
         register = audit_fleet.register_of(folder)
-        for name, values_of in (("NumPy by hand", by_hand.row_values), ("array form", in_numpy.row_values)):
-            took = best(lambda: in_numpy.block_sums(folder, 0, register, values_of), given.repeat)
-            columns = in_numpy.columns_of(folder, 0)
-            readings = [{column: values[i] for column, values in columns.items()} for i in range(given.pumps)]
-            rows_only = best(lambda: [values_of(*pair) for pair in zip(register, readings)], given.repeat)
-            print(f"{name:32} {rows / took:10.0f} pump-hours a second; rows without sums {rows_only / rows * 1e9:.0f} ns each", flush=True)
+        tell(least(in_one_process(folder, register), given.rounds), rows)
         connection = in_postgresql.start(HERE.parents[1], pathlib.Path(given.build).resolve())
         in_postgresql.load(connection, folder, register, given.pumps)
-        for name, sums in (("SQL by hand", by_hand.statement()), ("PostgreSQL", in_postgresql.SUMS)):
-            for workers in (0, 1, 2):
-                took = min(in_postgresql.audit(connection, given.pumps, given.hours, workers, sums)[1] for _ in range(given.repeat))
-                print(f"{name + f', {workers} workers more':32} {rows / took:10.0f} pump-hours a second", flush=True)
+        tell(least(in_the_database(connection, given.pumps, given.hours), given.rounds), rows)
     with tempfile.TemporaryDirectory() as folder:
         pumps = given.pumps * given.times
         generator.make(folder, pumps, given.hours, 1, 20)
@@ -58,8 +76,7 @@ def main():
         for workers in (1, 2):
             runs = [in_dask.audit(folder, register, 20, workers, say=lambda line: None) for _ in range(3)]
             took, memory = min(run[1] for run in runs), max(run[2] for run in runs)
-            speed = pumps * given.hours / took
-            print(f"{f'Dask, {workers} processes':32} {speed:10.0f} pump-hours a second, {memory} MiB a process at most", flush=True)
+            tell({f"Dask, {workers} processes, {memory} MiB each at most": took}, pumps * given.hours)
 
 
 if __name__ == "__main__":
