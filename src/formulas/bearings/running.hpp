@@ -190,7 +190,8 @@ inline double lubricant_torque(double f0, double viscosity_mm2s, double speed_rp
 {
     const double fast = viscosity_mm2s * speed_rpm;
     const double cube = mean_mm * mean_mm * mean_mm;
-    const double newton_mm = fast >= 2000 ? 1e-7 * f0 * elementary::cbrt(fast * fast) * cube : 160e-7 * f0 * cube;
+    const double newton_mm = elementary::select(fast >= 2000, 1e-7 * f0 * elementary::cbrt(fast * fast) * cube,
+                                                160e-7 * f0 * cube);
     return 1e-3 * newton_mm;
 }
 

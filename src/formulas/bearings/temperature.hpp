@@ -2,6 +2,7 @@
 #pragma once
 
 #include "formulas/bearings/running.hpp"
+#include "formulas/fixed_steps.hpp"
 #include "formulas/liquid/viscosity_temperature.hpp"
 
 #include <boost/math/tools/toms748_solve.hpp>
@@ -11,48 +12,130 @@
 
 namespace cutwater::formulas {
 
+namespace bearings {
+
+inline constexpr double hottest_degC = 200;
+
+/// The balance for an oil that is thick at both its points and where it is found: T - T_0 = k nu^(2/3), T_0 being the
+/// temperature without the oil's friction.
+struct ThickBalance {
+    walther::Line line;
+    double without;   // T_0, K
+    double k;         // K per (mm2/s)^(2/3)
+    double slow;      // the rise where nu n is below 2000, K
+    double greatest;  // the rise to the hottest, K
+
+    struct Oil {
+        double viscosity, fall;  // mm2/s; of ln nu for 1 K
+    };
+    Oil at(double kelvin) const
+    {
+        constexpr double ln_10 = 2.302585092994045684;
+        const double height = line.constant - line.slope * elementary::log10(kelvin);
+        const double log_z = elementary::exp10(elementary::select(height < 1, height, 1.0));  // 1: beyond any oil
+        const double z = elementary::exp10(log_z), thick = walther::thick_viscosity_of(z);
+        const double viscosity = elementary::select(thick > thinnest, thick, thinnest);
+        return {viscosity, z * log_z * ln_10 * line.slope / (kelvin * viscosity)};
+    }
+    static constexpr double thinnest = 0.5;  // the thick oil's law is good to a per cent down to it
+
+    struct Found {
+        double kelvin, viscosity;
+        bool cold_enough, settled;
+    };
+    /// Newton's steps for ln(T - T_0): six leave 1e-12 and seven rounding error, over random balances of all permitted
+    /// sizes; what is not settled then is left to a bracket. The count is fixed so that rows of an array take the same
+    /// path.
+    Found find(double speed_rpm) const
+    {
+        double rise = 0.3 * greatest, change = 0, excess = 0;
+        fixed_steps<7>([&] {
+            const Oil oil = at(without + rise);
+            excess = elementary::log(k * elementary::cbrt(oil.viscosity * oil.viscosity) / rise);
+            const double next = rise * elementary::exp(excess / (1 + 2.0 / 3 * oil.fall * rise));
+            const double kept = elementary::select(next < greatest, next, greatest);
+            change = kept - rise;
+            rise = kept;
+        });
+        const bool slows = at(without + rise).viscosity * speed_rpm < 2000;
+        const double found = elementary::select(slows, slow, rise), kelvin = without + found;
+        const double viscosity = at(kelvin).viscosity;
+        const bool hot = (greatest <= 0) | (slows & (slow > greatest)) |
+                         (!slows & (rise == greatest) & (excess > 0.05));
+        const bool balanced = slows | ((rise < greatest) & (std::abs(change) <= 1e-10 * kelvin));
+        const bool settled = hot | (balanced & (viscosity >= walther::thick));
+        return {kelvin, viscosity, !hot, settled};
+    }
+};
+
+inline NoValue too_hot()
+{
+    return {CUTWATER_NO_ANSWER,
+            "heat_transfer",
+            "the housing would be hotter than {0}: it cannot give off the friction heat",
+            {{hottest_degC, "degC"}}};
+}
+inline NoValue line_has_ended(double celsius)
+{
+    return {CUTWATER_NO_ANSWER, "ambient", "at {0} the oil's viscosity line has ended", {{celsius, "degC"}}};
+}
+
+}  // namespace bearings
+
 inline Outcome<std::tuple<Temperature, KinematicViscosity, Power>> bearing_temperature(
     RotationalSpeed speed, Length mean, Ratio f0, Torque load_torque, Power other_heat, Temperature first,
     KinematicViscosity first_viscosity, Temperature second, KinematicViscosity second_viscosity, Area area,
-    HeatTransfer transfer, Temperature ambient)
+    HeatTransfer transfer, Temperature ambient, Steps steps)
 {
     const double n = units::rpm.in(speed), d = units::mm.in(mean), w = speed.angular().value();
-    struct State {
-        KinematicViscosity viscosity;
-        double heat;  // W
-    };
-    const auto at = [&](Temperature t) -> Outcome<State> {
-        const auto nu = viscosity_at_temperature(first, first_viscosity, second, second_viscosity, t, Steps{});
-        if (!nu) return nu.why();
-        const double torque = bearings::lubricant_torque(f0, units::mm2s.in(*nu), n, d) + load_torque.value();
-        return State{*nu, torque * w + other_heat.value()};
-    };
     const double conductance = transfer.value() * area.value();
+    const auto heat_at = [&](double viscosity) {
+        return (bearings::lubricant_torque(f0, viscosity, n, d) + load_torque.value()) * w + other_heat.value();
+    };
 
     // Friction falls as the oil warms and the heat given off rises: they meet once.
-    const double low = units::degC.in(ambient) + std::min(0.0, other_heat.value()) / conductance, high = 200;
-    const auto at_low = at(units::degC(low));
-    if (!at_low)
-        return NoValue{CUTWATER_NO_ANSWER, "ambient", "at {0} the oil's viscosity line has ended", {{low, "degC"}}};
-    const auto at_high = at(units::degC(high));
-    if (!at_high || at_high->heat > conductance * (high - units::degC.in(ambient)))
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "heat_transfer",
-                       "the housing would be hotter than {0}: it cannot give off the friction heat",
-                       {{high, "degC"}}};
-    const auto surplus = [&](double celsius) {
-        const auto state = at(units::degC(celsius));
-        return (state ? state->heat : 0) - conductance * (celsius - units::degC.in(ambient));
+    const double other_rise = other_heat.value() / conductance;
+    const double low = units::degC.in(ambient) + elementary::select(other_rise < 0, other_rise, 0.0);
+    const walther::Point one{first, first_viscosity}, two{second, second_viscosity};
+    const walther::Line line = walther::line(one, two, units::degC(low), [](double x) { return walther::thick_z(x); });
+    const double without = units::kelvin.in(ambient) + (load_torque.value() * w + other_heat.value()) / conductance;
+    const double per_square = 1e-3 * 1e-7 * f0.value() * (d * d * d) * w / conductance;
+    const bearings::ThickBalance balance{line, without, per_square * elementary::cbrt(n * n), 160 * per_square,
+                                         units::kelvin.in(units::degC(bearings::hottest_degC))-without};
+    const auto quick = balance.find(n);
+    const bool thick = walther::is_thick(one) & walther::is_thick(two), begins = line.z <= walther::most;
+    const auto values = [&](Temperature found, double viscosity) {
+        return std::tuple(found, KinematicViscosity(units::mm2s(viscosity)), Power::from_value(heat_at(viscosity)));
     };
+    const bool settled = thick & ((line.z > walther::most) | quick.settled);
+    const bool holds = settled & begins & quick.cold_enough;
+    if (steps.in_rows()) return {values(units::kelvin(quick.kelvin), quick.viscosity), holds, NoValue{}, !settled};
+    if (settled) {
+        if (!begins) return bearings::line_has_ended(low);
+        if (!holds) return bearings::too_hot();
+        return values(units::kelvin(quick.kelvin), quick.viscosity);
+    }
+
+    const auto viscosity_at = [&](double celsius) {
+        return viscosity_at_temperature(first, first_viscosity, second, second_viscosity, units::degC(celsius),
+                                        Steps{});
+    };
+    const auto surplus = [&](double celsius) {
+        const auto nu = viscosity_at(celsius);
+        return (nu ? heat_at(units::mm2s.in(*nu)) : 0) - conductance * (celsius - units::degC.in(ambient));
+    };
+    constexpr double high = bearings::hottest_degC;
+    if (!viscosity_at(low)) return bearings::line_has_ended(low);
+    if (!viscosity_at(high) || surplus(high) > 0) return bearings::too_hot();
     using namespace boost::math::policies;
     using Quiet = policy<domain_error<ignore_error>, evaluation_error<ignore_error>>;
     std::uintmax_t most = 200;
     const auto [below, above] = boost::math::tools::toms748_solve(
         surplus, low, high, surplus(low), surplus(high), boost::math::tools::eps_tolerance<double>(52), most, Quiet());
-    const Temperature found = units::degC(std::abs(surplus(below)) <= std::abs(surplus(above)) ? below : above);
-    const auto state = at(found);
-    if (!state) return state.why();
-    return std::tuple(found, state->viscosity, Power::from_value(state->heat));
+    const double found = std::abs(surplus(below)) <= std::abs(surplus(above)) ? below : above;
+    const auto nu = viscosity_at(found);
+    if (!nu) return nu.why();
+    return values(units::degC(found), units::mm2s.in(*nu));
 }
 
 inline constexpr auto bearing_temperature_record = record<&bearing_temperature>(

@@ -7,9 +7,7 @@
 #include "formulas/least_flow/orifice.hpp"
 #include "formulas/limits.hpp"
 
-#include <boost/math/tools/toms748_solve.hpp>
-
-#include <cstdint>
+#include <limits>
 
 namespace cutwater::formulas {
 
@@ -47,30 +45,35 @@ inline constexpr const char* small_plates =
     "Small plates, below 12.5 mm of bore or 50 mm of pipe, lie outside of ISO 5167-2: give the coefficient of the "
     "plate's own calibration.";
 
-/// What ISO 5167-2 asks of the plate.
-inline const NoValue* unfit(const orifice::Plate& plate, NoValue& why)
+// What ISO 5167-2 asks of the plate; 748.5 mm is 0.75 of 998 mm, but for rounding.
+inline constexpr double less = 1 - 1e-9, more = 1 + 1e-9;
+inline constexpr double least_pipe = less * 0.05, greatest_pipe = more * 1, least_bore = less * 0.0125;
+inline constexpr double least_beta = less * 0.1, greatest_beta = more * 0.75;
+
+inline bool fit_pipe(const orifice::Plate& plate) { return (plate.pipe >= least_pipe) & (plate.pipe <= greatest_pipe); }
+inline bool fit(const orifice::Plate& plate)
+{
+    return fit_pipe(plate) & (plate.bore >= least_bore) & (plate.beta() >= least_beta) &
+           (plate.beta() <= greatest_beta);
+}
+
+inline NoValue unfit(const orifice::Plate& plate)
 {
     const auto length = [](double metres) { return number_in(Length::from_value(metres), units::mm); };
-    const double beta = plate.beta();
-    constexpr double less = 1 - 1e-9, more = 1 + 1e-9;  // 748.5 mm is 0.75 of 998 mm, but for rounding
-    if (plate.pipe < less * 0.05 || plate.pipe > more * 1)
-        why = {CUTWATER_OUT_OF_INTERVAL,
-               "pipe_bore",
-               "{0} lies outside ISO 5167-2, 50 to 1000 mm; give a discharge coefficient for a plain orifice",
-               {length(plate.pipe)}};
-    else if (plate.bore < less * 0.0125)
-        why = {CUTWATER_OUT_OF_INTERVAL,
-               "orifice_bore",
-               "{0} lies below ISO 5167-2's least bore, 12.5 mm; give a discharge coefficient for a plain orifice",
-               {length(plate.bore)}};
-    else if (!(beta >= less * 0.1 && beta <= more * 0.75))
-        why = {CUTWATER_OUT_OF_INTERVAL,
-               "orifice_bore",
-               "{0} is {1} of the pipe bore; ISO 5167-2 holds from 0.10 to 0.75",
-               {length(plate.bore), {beta, ""}}};
-    else
-        return nullptr;
-    return &why;
+    if (!fit_pipe(plate))
+        return {CUTWATER_OUT_OF_INTERVAL,
+                "pipe_bore",
+                "{0} lies outside ISO 5167-2, 50 to 1000 mm; give a discharge coefficient for a plain orifice",
+                {length(plate.pipe)}};
+    if (!(plate.bore >= least_bore))
+        return {CUTWATER_OUT_OF_INTERVAL,
+                "orifice_bore",
+                "{0} lies below ISO 5167-2's least bore, 12.5 mm; give a discharge coefficient for a plain orifice",
+                {length(plate.bore)}};
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "orifice_bore",
+            "{0} is {1} of the pipe bore; ISO 5167-2 holds from 0.10 to 0.75",
+            {length(plate.bore), {plate.beta(), ""}}};
 }
 
 /// Below it no coefficient from 0.5 up holds: viscosity rules the flow. Set here.
@@ -128,45 +131,51 @@ inline NoValue too_slow(double reynolds, double least)
             {{reynolds, ""}, {least, ""}}};
 }
 
-}  // namespace least_flow
+inline bool is_standard(Ratio coefficient) { return coefficient.value() == 0; }
 
-/// What passes at a pressure difference, choking left out.
-inline Outcome<orifice::Passing> bypass_unchoked(const orifice::Plate& plate, PressureDifference loss, Density density,
-                                                 KinematicViscosity viscosity, Ratio coefficient)
+/// Whether Reynolds number, of the pipe, lets the coefficient be relied upon.
+inline bool fast_enough(double reynolds, double beta, bool standard)
 {
-    const bool standard = coefficient.value() == 0;
-    NoValue why;
-    if (standard && least_flow::unfit(plate, why)) return why;
-    const orifice::Passing found = orifice::passing(plate, loss.value(), density.value(), viscosity.value(),
-                                                    coefficient.value());
-    const double least = orifice::least_reynolds(plate.beta());
-    if (standard && !(found.settled && found.reynolds >= least)) return least_flow::too_slow(found.reynolds, least);
-    const double bore_reynolds = found.reynolds / plate.beta();
-    if (!standard && bore_reynolds < least_flow::least_bore_reynolds) return least_flow::too_viscous(bore_reynolds);
-    return found;
+    return (standard & (reynolds >= orifice::least_reynolds(beta))) |
+           (!standard & (reynolds >= beta * least_bore_reynolds));
 }
+
+inline NoValue not_fast_enough(double reynolds, double beta, bool standard)
+{
+    return standard ? too_slow(reynolds, orifice::least_reynolds(beta)) : too_viscous(reynolds / beta);
+}
+
+inline orifice::Passing passing(const orifice::Plate& plate, PressureDifference lost, PressureDifference most,
+                                Density density, KinematicViscosity viscosity, Ratio coefficient)
+{
+    return orifice::passing(plate, {lost.value(), most.value()}, density.value(), viscosity.value(),
+                            coefficient.value());
+}
+
+/// Whether what was found to pass can be relied upon, and why not.
+inline bool sound(const orifice::Plate& plate, const orifice::Passing& found, bool standard)
+{
+    return (!standard | fit(plate)) & fast_enough(found.reynolds, plate.beta(), standard);
+}
+inline NoValue unsound(const orifice::Plate& plate, const orifice::Passing& found, bool standard)
+{
+    return standard && !fit(plate) ? unfit(plate) : not_fast_enough(found.reynolds, plate.beta(), standard);
+}
+
+}  // namespace least_flow
 
 inline Outcome<std::tuple<Flow, Ratio, Ratio, PressureDifference, OrificeFlow>> bypass_flow(
     Length bore, Length pipe, AbsolutePressure upstream, AbsolutePressure downstream, AbsolutePressure vapour,
     Density density, KinematicViscosity viscosity, Ratio coefficient)
 {
     const orifice::Plate plate{bore.value(), pipe.value()};
-    const PressureDifference loss = upstream - downstream;
-    auto found = bypass_unchoked(plate, loss, density, viscosity, coefficient);
-    if (!found) return found.why();
-    // The limit hangs on the coefficient, and that on the flow, a little: a few rounds settle them.
-    PressureDifference limit = orifice::loss_ratio(plate, found->c) * (upstream - vapour);
-    const bool choked = loss >= limit;
-    for (int round = 0; choked && round < 60; ++round) {
-        found = bypass_unchoked(plate, limit, density, viscosity, coefficient);
-        if (!found) return found.why();
-        const PressureDifference next = orifice::loss_ratio(plate, found->c) * (upstream - vapour);
-        const bool settled = next == limit;
-        limit = next;
-        if (settled) break;
-    }
-    return std::tuple(Flow::from_value(found->flow), Ratio(found->c), Ratio(found->reynolds), limit,
-                      choked ? OrificeFlow::choked : OrificeFlow::free);
+    const bool standard = least_flow::is_standard(coefficient);
+    const PressureDifference loss = upstream - downstream, above = upstream - vapour;
+    const orifice::Passing found = least_flow::passing(plate, loss, above, density, viscosity, coefficient);
+    const PressureDifference limit = found.loss_ratio * above;
+    return {std::tuple(Flow::from_value(found.flow), Ratio(found.c), Ratio(found.reynolds), limit,
+                       loss >= limit ? OrificeFlow::choked : OrificeFlow::free),
+            least_flow::sound(plate, found, standard), least_flow::unsound(plate, found, standard)};
 }
 
 inline constexpr auto bypass_flow_record = record<&bypass_flow>(
@@ -202,64 +211,52 @@ inline Outcome<std::tuple<Length, OrificeFlow>> bypass_orifice_bore(Flow flow, L
                                                                     AbsolutePressure vapour, Density density,
                                                                     KinematicViscosity viscosity, Ratio coefficient)
 {
-    const bool standard = coefficient.value() == 0;
-    orifice::Plate plate{0, pipe.value()};
-    const double reynolds = orifice::reynolds(plate, flow.value(), viscosity.value());
-    const double low = standard ? 0.1 : 0.01;
-    const double high = 0.75;
-    const double loss = (upstream - downstream).value();
-    const double above_vapour = (upstream - vapour).value();
-    NoValue why;
-    plate.bore = 0.5 * plate.pipe;
-    if (standard && (plate.pipe < 0.05 || plate.pipe > 1)) {
-        least_flow::unfit(plate, why);
-        return why;
-    }
-    if (standard && reynolds < 5000) return least_flow::too_slow(reynolds, 5000);
-    const auto coefficient_at = [&](const orifice::Plate& tried) {
-        return standard ? orifice::discharge_coefficient(tried, reynolds) : coefficient.value();
+    const bool standard = least_flow::is_standard(coefficient);
+    const double reynolds = orifice::reynolds(pipe.value(), flow.value(), viscosity.value());
+    const double low = elementary::select(standard, 0.1, 0.01), high = 0.75;
+    const orifice::Drive drive((upstream - downstream).value(), (upstream - vapour).value());
+    // The flow goes with s gain(s) sqrt(dp_l) or, choked, with s sqrt(dp): each is solved for s at once.
+    const double per_root = orifice::flow_per_root(pipe.value(), density.value()), part = flow.value() / per_root;
+    const double unhindered = part / drive.free;
+    const double s_free = unhindered / std::sqrt(1 + 2 * unhindered), s_choked = part / drive.choked;
+    const bool choked = s_choked >= s_free;
+    constexpr double least_reynolds = orifice::least_reynolds(0);
+    const double beta = orifice::beta_for(elementary::select(choked, s_choked, s_free), pipe.value(),
+                                          elementary::select(reynolds > least_reynolds, reynolds, least_reynolds),
+                                          coefficient.value(), low, high);
+    const orifice::Plate plate{beta * pipe.value(), pipe.value()};
+    const bool small = beta<least_flow::less * low, large = beta> least_flow::more * high;
+    const bool holds = !small & !large & (!standard | least_flow::fit(plate)) &
+                       least_flow::fast_enough(reynolds, beta, standard);
+    const auto why = [&]() -> NoValue {
+        if (standard && !least_flow::fit_pipe(plate)) return least_flow::unfit(plate);
+        if (standard && reynolds < least_reynolds) return least_flow::too_slow(reynolds, least_reynolds);
+        const auto passes = [&](double end) {
+            const orifice::Coefficient of_end(end, pipe.value(), coefficient.value());
+            const double s = of_end.at(orifice::Coefficient::y(reynolds)) * orifice::Plate{end, 1}.opening();
+            return number_in(Flow::from_value(per_root * s * drive.root(s)), units::m3h);
+        };
+        if (small)
+            return {CUTWATER_NO_ANSWER,
+                    "flow",
+                    "the flow is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; take "
+                    "a smaller pipe",
+                    {{low, ""}, passes(low)}};
+        if (large)
+            return {CUTWATER_NO_ANSWER,
+                    "flow",
+                    "the flow is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; "
+                    "take a larger pipe",
+                    {passes(high)}};
+        if (standard && !least_flow::fit(plate))
+            return {CUTWATER_NO_ANSWER,
+                    "flow",
+                    "the flow would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge "
+                    "coefficient for a plain orifice",
+                    {number_in(Length::from_value(plate.bore), units::mm)}};
+        return least_flow::not_fast_enough(reynolds, beta, standard);
     };
-    // Relative surplus of flow, so that the solution is as exact for a trickle as for a river.
-    const auto surplus = [&](double beta) {
-        const orifice::Plate tried{beta * plate.pipe, plate.pipe};
-        const double c = coefficient_at(tried);
-        const double taken = std::min(loss, orifice::loss_ratio(tried, c) * above_vapour);
-        return orifice::flow(tried, c, taken, density.value()) / flow.value() - 1;
-    };
-    const double at_low = surplus(low);
-    const double at_high = surplus(high);
-    const auto flow_at = [&](double s) { return number_in((1 + s) * flow, units::m3h); };
-    if (!(at_low <= 0))
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "flow",
-                       "the flow is too small for this pipe: the least bore, {0} of the pipe's, already passes {1}; "
-                       "take a smaller pipe",
-                       {{low, ""}, flow_at(at_low)}};
-    if (!(at_high >= 0))
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "flow",
-                       "the flow is too large for this pipe: the greatest bore, 0.75 of the pipe's, passes only {0}; "
-                       "take a larger pipe",
-                       {flow_at(at_high)}};
-    double beta = at_low == 0 ? low : high;
-    if (at_low < 0 && at_high > 0) {
-        std::uintmax_t most = 200;
-        const auto [a, b] = boost::math::tools::toms748_solve(surplus, low, high, at_low, at_high,
-                                                              boost::math::tools::eps_tolerance<double>(52), most);
-        beta = std::abs(surplus(a)) <= std::abs(surplus(b)) ? a : b;
-    }
-    plate.bore = beta * plate.pipe;
-    if (standard && plate.bore < 0.0125)
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "flow",
-                       "the flow would need a bore of {0}, below ISO 5167-2's least, 12.5 mm; give a discharge "
-                       "coefficient for a plain orifice",
-                       {number_in(Length::from_value(plate.bore), units::mm)}};
-    if (standard && reynolds < orifice::least_reynolds(beta))
-        return least_flow::too_slow(reynolds, orifice::least_reynolds(beta));
-    if (!standard && reynolds / beta < least_flow::least_bore_reynolds) return least_flow::too_viscous(reynolds / beta);
-    const bool choked = loss >= orifice::loss_ratio(plate, coefficient_at(plate)) * above_vapour;
-    return std::tuple(Length::from_value(plate.bore), choked ? OrificeFlow::choked : OrificeFlow::free);
+    return {std::tuple(Length::from_value(plate.bore), choked ? OrificeFlow::choked : OrificeFlow::free), holds, why()};
 }
 
 inline constexpr auto bypass_orifice_bore_record = record<&bypass_orifice_bore>(
@@ -288,12 +285,13 @@ inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation
     Density density, KinematicViscosity viscosity, Ratio coefficient, Steps steps)
 {
     const orifice::Plate plate{bore.value(), pipe.value()};
+    const bool standard = least_flow::is_standard(coefficient);
     const PressureDifference loss = upstream - downstream;
-    const auto found = bypass_unchoked(plate, loss, density, viscosity, coefficient);
-    if (!found) return found.why();
-    const double recovered = orifice::loss_ratio(plate, found->c);  // F_L squared
-    const double kv = units::m3h.in(Flow::from_value(found->flow))*std::sqrt(density.value() / 1000 /
-                                                                             units::bar.in(loss));
+    constexpr auto no_end = PressureDifference::from_value(std::numeric_limits<double>::infinity());
+    const orifice::Passing found = least_flow::passing(plate, loss, no_end, density, viscosity, coefficient);
+    const double recovered = found.loss_ratio;  // F_L squared
+    const double kv = units::m3h.in(Flow::from_value(found.flow))*std::sqrt(density.value() / 1000 /
+                                                                            units::bar.in(loss));
     const double cv = units::cv.in(units::kv(kv));  // the constant 1.17 goes with it
     const double share = (loss / (upstream - vapour)).value();
     const double at_6_bar = 0.90 / std::sqrt(1 + 3 * std::sqrt(cv / (1.17 * std::sqrt(recovered))));
@@ -303,11 +301,15 @@ inline Outcome<std::tuple<Ratio, Ratio, OrificeState>> bypass_orifice_cavitation
     steps("Cv", "flow coefficient of the plate", ValveCoefficient(units::cv(cv)), units::cv);
     steps("x_Fz", "onset at 6 bara", Ratio(at_6_bar), units::number);
     const PressureDifference at_taps = loss / recovered;
-    const OrificeState state = downstream <= vapour           ? OrificeState::flashing
-                               : upstream - at_taps <= vapour ? OrificeState::choked
-                               : share >= onset               ? OrificeState::cavitating
-                                                              : OrificeState::none;
-    return std::tuple(Ratio(share), Ratio(onset), state);
+    const auto worse = [](bool is, OrificeState state, double otherwise) {
+        return elementary::select(is, static_cast<double>(state), otherwise);
+    };
+    const double state = worse(
+        downstream <= vapour, OrificeState::flashing,
+        worse(upstream - at_taps <= vapour, OrificeState::choked,
+              worse(share >= onset, OrificeState::cavitating, static_cast<double>(OrificeState::none))));
+    return {std::tuple(Ratio(share), Ratio(onset), static_cast<OrificeState>(state)),
+            least_flow::sound(plate, found, standard), least_flow::unsound(plate, found, standard)};
 }
 
 inline constexpr auto bypass_orifice_cavitation_record = record<&bypass_orifice_cavitation>(

@@ -45,21 +45,22 @@ inline Air air(double kelvin, double pascal)
     return {conductivity, viscosity / density, viscosity * specific_heat_of_air / conductivity};
 }
 
-/// Free convection. Cylinder and wall: Churchill and Chu 1975; sphere: Churchill 1983.
+/// Free convection. Cylinder and wall: Churchill and Chu 1975; sphere: Churchill 1983. What depends on the shape is
+/// chosen before the powers, so that a row of an array raises each once.
 inline double nusselt(SurfaceShape shape, double rayleigh, double prandtl)
 {
-    const auto of_prandtl = [&](double constant) { return 1 + elementary::positive_pow(constant / prandtl, 9.0 / 16); };
-    if (shape == SurfaceShape::sphere) {
-        const double a = of_prandtl(0.469);
-        const double laminar = 0.589 * std::sqrt(std::sqrt(rayleigh)) / elementary::positive_pow(a, 4.0 / 9);
-        return 2 + laminar * elementary::positive_pow(1 + 7.44e-8 * rayleigh / elementary::positive_pow(a, 16.0 / 9),
-                                                      1.0 / 12);
-    }
-    const bool wall = shape == SurfaceShape::vertical_wall;
-    const double sixth = elementary::positive_pow(rayleigh, 1.0 / 6);
-    const double root = (wall ? 0.825 : 0.60) +
-                        0.387 * sixth / elementary::positive_pow(of_prandtl(wall ? 0.492 : 0.559), 8.0 / 27);
-    return root * root;
+    const bool sphere = shape == SurfaceShape::sphere, wall = shape == SurfaceShape::vertical_wall;
+    const auto of_shape = [&](double of_sphere, double of_wall, double of_cylinder) {
+        return elementary::select(sphere, of_sphere, elementary::select(wall, of_wall, of_cylinder));
+    };
+    const double a = 1 + elementary::positive_pow(of_shape(0.469, 0.492, 0.559) / prandtl, 9.0 / 16);
+    const double a_raised = elementary::positive_pow(a, of_shape(4.0 / 9, 8.0 / 27, 8.0 / 27));
+    const double a_16_9 = (a_raised * a_raised) * (a_raised * a_raised);  // of a sphere
+    const double rising = elementary::select(sphere, 1 + 7.44e-8 * rayleigh / a_16_9, rayleigh);
+    const double raised = elementary::positive_pow(rising, elementary::select(sphere, 1.0 / 12, 1.0 / 6));
+    const double root = elementary::select(wall, 0.825, 0.60) + 0.387 * raised / a_raised;
+    const double of_sphere = 2 + 0.589 * std::sqrt(std::sqrt(rayleigh)) / a_raised * raised;
+    return elementary::select(sphere, of_sphere, root * root);
 }
 
 inline constexpr const char* still_air =
