@@ -3,6 +3,7 @@
 #pragma once
 
 #include "catalogue/evaluate.hpp"
+#include "catalogue/shared_inputs.hpp"
 #include "elementary/bits.hpp"
 
 namespace cutwater::binding {
@@ -219,47 +220,30 @@ auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
 #endif
 
 /// A row by the single call's way; whether it was answered.
-template <const auto& R, std::size_t... I, std::size_t... J>
-bool branching_row(Block<R>& block, std::size_t r, const Given* shared, std::index_sequence<I...>,
-                   std::index_sequence<J...>)
+template <const auto& R, std::size_t... J>
+bool branching_row(Block<R>& block, std::size_t r, SharedInputs<R>& shared, std::index_sequence<J...>)
 {
-    const auto raw = [&]<std::size_t K>(std::integral_constant<std::size_t, K>) {
-        using Raw = std::tuple_element_t<K, Raws<R>>;
-        if constexpr (std::is_same_v<Raw, double>)
-            return block.in[K][r];
-        else if constexpr (std::is_same_v<Raw, RawSeries>)
-            return shared[K].series;
-        else
-            return shared[K].word;
-    };
-    const Raws<R> raws(raw(std::integral_constant<std::size_t, I>())...);
-    double numbers[] = {(static_cast<void>(J), std::numeric_limits<double>::quiet_NaN())...};
-    const cutwater_status status = evaluate<R>(raws, Steps{}, nullptr, [&](const Values<R>& values) {
-        ((numbers[J] = column_number<R, J>(values)), ...);
-        return CUTWATER_OK;
-    });
-    ((block.out[J][r] = numbers[J]), ...);
-    return status == CUTWATER_OK;
+    ((block.out[J][r] = std::numeric_limits<double>::quiet_NaN()), ...);
+    return shared.row([&](std::size_t input) { return block.in[input][r]; },
+                      [&](const Values<R>& values) { ((block.out[J][r] = column_number<R, J>(values)), ...); });
 }
 
 template <const auto& R>
-void branching_block(Block<R>& block, std::size_t rows, const Given* shared)
+void branching_block(Block<R>& block, std::size_t rows, SharedInputs<R>& shared)
 {
     block.refused = 0;
     for (std::size_t r = 0; r < rows; ++r)
-        block.refused += !branching_row<R>(block, r, shared, std::make_index_sequence<input_count<R>>(),
-                                           std::make_index_sequence<result_count<R>>());
+        block.refused += !branching_row<R>(block, r, shared, std::make_index_sequence<result_count<R>>());
 }
 
 /// The rows that the loop has left unsettled.
 template <const auto& R>
-void settle(Block<R>& block, std::size_t rows, const Given* shared)
+void settle(Block<R>& block, std::size_t rows, SharedInputs<R>& shared)
 {
     if (!block.refused) return;
     for (std::size_t r = 0; r < rows; ++r)
         if (std::bit_cast<std::uint64_t>(block.out[0][r]) == std::bit_cast<std::uint64_t>(unsettled_mark))
-            block.refused -= branching_row<R>(block, r, shared, std::make_index_sequence<input_count<R>>(),
-                                              std::make_index_sequence<result_count<R>>());
+            block.refused -= branching_row<R>(block, r, shared, std::make_index_sequence<result_count<R>>());
 }
 
 inline void stage(double* to, cutwater_column column, std::size_t begin, std::size_t rows)
@@ -333,12 +317,13 @@ void erased_rows(RowsJob& job)
             block.in[i] = block.in_stage[i];
             stage(block.in_stage[i], job.columns[i], 0, std::min(job.rows, block_rows));
         }
-    bool any_permitted = true;
+    SharedInputs<R> shared(job.shared);
+    bool any_permitted = shared.permitted();
     auto* straight_rows = static_cast<void (*)(Block<R>&, std::size_t)>(nullptr);
     if constexpr (straight<R>) {
         for (std::size_t i = 0; i < input_count<R>; ++i)
             block.words[i] = inputs_of<R>[i].kind == Kind::quantity ? 0 : job.shared[i].word;
-        any_permitted = find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
+        any_permitted = any_permitted && find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
         straight_rows = best_straight_block<R, false>();
         constexpr std::size_t named = count_once<R>();
         static_assert(named == std::size(R.given_once) -
@@ -371,8 +356,8 @@ void erased_rows(RowsJob& job)
         else if constexpr (straight<R>)
             straight_rows(block, rows);
         else
-            branching_block<R>(block, rows, job.shared);
-        if constexpr (straight<R> && may_be_unsettled<R>) settle<R>(block, rows, job.shared);
+            branching_block<R>(block, rows, shared);
+        if constexpr (straight<R> && may_be_unsettled<R>) settle<R>(block, rows, shared);
         count_refused<R>(job, block, begin, rows);
         for (std::size_t j = 0; j < result_count<R>; ++j) {
             const cutwater_result_column column = job.results[j];

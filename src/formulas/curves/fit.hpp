@@ -8,6 +8,7 @@
 #include "formulas/curves/value.hpp"
 
 #include <array>
+#include <optional>
 
 namespace cutwater::formulas {
 
@@ -150,12 +151,20 @@ inline constexpr auto curve_fit_record = record<&curve_fit>(
     relation<"degree", "x_values">([](Count m, Series<Ratio> x) { return m.value < static_cast<double>(x.size()); },
                                    curves::enough_points));
 
+namespace curves {
+
+inline Outcome<Ratio> read_fitted(const Polynomial& curve, Ratio first, Ratio last, Ratio at)
+{
+    const double x = snapped_to(last.value(), snapped_to(first.value(), at.value()));
+    if (!(x >= first.value() && x <= last.value())) return outside(x, first.value(), last.value(), "x", units::number);
+    return Ratio(curve(x));
+}
+
+}  // namespace curves
+
 inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count degree, Ratio at)
 {
-    const double x = curves::snapped_to(xs.back().value(), curves::snapped_to(xs.front().value(), at.value()));
-    if (!(x >= xs.front().value() && x <= xs.back().value()))
-        return curves::outside(x, xs.front().value(), xs.back().value(), "x", units::number);
-    return Ratio(curves::Polynomial(xs, ys, curves::whole(degree))(x));
+    return curves::read_fitted(curves::Polynomial(xs, ys, curves::whole(degree)), xs.front(), xs.back(), at);
 }
 
 inline constexpr auto fitted_value_record = record<&fitted_value>(
@@ -177,3 +186,29 @@ inline constexpr auto fitted_value_record = record<&fitted_value>(
                                    curves::enough_points));
 
 }  // namespace cutwater::formulas
+
+namespace cutwater {
+
+/// Fits again only where a row's degree is another one than the last row's.
+template <>
+class OnceForRows<&formulas::fitted_value> {
+public:
+    OnceForRows(Series<Ratio> xs, Series<Ratio> ys) : xs_(xs), ys_(ys), first_(xs.front()), last_(xs.back()) {}
+
+    Outcome<Ratio> operator()(Count degree, Ratio at)
+    {
+        if (!fitted_ || degree_ != degree.value) {
+            degree_ = degree.value;
+            fitted_.emplace(xs_, ys_, formulas::curves::whole(degree));
+        }
+        return formulas::curves::read_fitted(*fitted_, first_, last_, at);
+    }
+
+private:
+    Series<Ratio> xs_, ys_;
+    Ratio first_, last_;
+    std::optional<formulas::curves::Polynomial> fitted_;
+    double degree_ = 0;
+};
+
+}  // namespace cutwater

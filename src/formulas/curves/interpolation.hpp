@@ -105,19 +105,29 @@ std::size_t piece_with(const Points& points, double x)
 }
 
 template <class Points>
+Piece piece_for(const Points& points, double x)
+{
+    return piece_at(points, piece_with(points, x));
+}
+template <class Points>
+double last_y(const Points& points)
+{
+    return points.y(points.size() - 1);
+}
+
+template <class Points>
 double value_at(const Points& points, double x)
 {
-    const Piece piece = piece_at(points, piece_with(points, x));
+    const Piece& piece = piece_for(points, x);
     if (x == piece.x0) return piece.y0;
-    if (x == points.last()) return points.y(points.size() - 1);
+    if (x == points.last()) return last_y(points);
     return piece.value(piece.t(x));
 }
 
 template <class Points>
 double slope_of(const Points& points, double x)
 {
-    const std::size_t i = piece_with(points, x);
-    const Piece piece = piece_at(points, i);
+    const Piece& piece = piece_for(points, x);
     return piece.slope(piece.t(x));
 }
 

@@ -3,9 +3,10 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/once_for_rows.hpp"
 #include "catalogue/record.hpp"
 #include "formulas/curves/inputs.hpp"
-#include "formulas/curves/interpolation.hpp"
+#include "formulas/curves/table.hpp"
 #include "formulas/limits.hpp"
 
 #include <cmath>
@@ -36,14 +37,37 @@ inline double snapped_to(double end, double x)
     return std::abs(x - end) <= 4 * std::numeric_limits<double>::epsilon() * std::abs(end) ? end : x;
 }
 
+inline constexpr auto value_read = [](const auto& points, double x) { return value_at(points, x); };
+inline constexpr auto slope_read = [](const auto& points, double x) { return slope_of(points, x); };
+
+/// A value or slope of what has points: a series and its partner, or their table.
+template <class Result, class X, class Points>
+Outcome<Result> read_from(const Points& points, X at, const char* argument, Unit<X> unit, auto what)
+{
+    const double x = snapped_to(points.last(), snapped_to(points.first(), Si<X>::value(at)));
+    if (!(x >= points.first() && x <= points.last())) return outside(x, points.first(), points.last(), argument, unit);
+    return Si<Result>::make(what(points, x));
+}
+
 template <class X, class Y>
 Outcome<Y> read(const Series<X>& xs, const Series<Y>& ys, X at, const char* argument, Unit<X> unit)
 {
-    const Knots<X, Y> knots(xs, ys);
-    const double x = snapped_to(knots.last(), snapped_to(knots.first(), Si<X>::value(at)));
-    if (!(x >= knots.first() && x <= knots.last())) return outside(x, knots.first(), knots.last(), argument, unit);
-    return Si<Y>::make(value_at(knots, x));
+    return read_from<Y>(Knots<X, Y>(xs, ys), at, argument, unit, value_read);
 }
+
+/// The same for all rows of an array.
+template <class Y>
+struct ReadAtFlow {
+    Table table;
+    ReadAtFlow(const Series<Flow>& flows, const Series<Y>& ys) : table(flows, ys) {}
+    Outcome<Y> operator()(Flow flow) const { return read_from<Y>(table, flow, "flow", units::m3h, value_read); }
+};
+template <const auto& What>
+struct ReadAtX {
+    Table table;
+    ReadAtX(const Series<Ratio>& xs, const Series<Ratio>& ys) : table(xs, ys) {}
+    Outcome<Ratio> operator()(Ratio x) const { return read_from<Ratio>(table, x, "x", units::number, What); }
+};
 
 inline constexpr const char* interpolation_source =
     "F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, slopes inside; C. Moler, Numerical "
@@ -75,11 +99,7 @@ inline constexpr auto curve_value_record = record<&curve_value>(
 
 inline Outcome<Ratio> curve_slope(Series<Ratio> xs, Series<Ratio> ys, Ratio at)
 {
-    const curves::Knots<Ratio, Ratio> knots(xs, ys);
-    const double x = curves::snapped_to(knots.last(), curves::snapped_to(knots.first(), at.value()));
-    if (!(x >= knots.first() && x <= knots.last()))
-        return curves::outside(x, knots.first(), knots.last(), "x", units::number);
-    return Ratio(curves::slope_of(knots, x));
+    return curves::read_from<Ratio>(curves::Knots<Ratio, Ratio>(xs, ys), at, "x", units::number, curves::slope_read);
 }
 
 inline constexpr auto curve_slope_record = record<&curve_slope>(
@@ -168,3 +188,32 @@ inline constexpr auto curve_npsh3_record = record<&curve_npsh3>(
     pairs::equal_length<"npsh3_values", "flows">());
 
 }  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+struct OnceForRows<&formulas::curve_value> : formulas::curves::ReadAtX<formulas::curves::value_read> {
+    using ReadAtX::ReadAtX;
+};
+template <>
+struct OnceForRows<&formulas::curve_slope> : formulas::curves::ReadAtX<formulas::curves::slope_read> {
+    using ReadAtX::ReadAtX;
+};
+template <>
+struct OnceForRows<&formulas::curve_head> : formulas::curves::ReadAtFlow<Head> {
+    using ReadAtFlow::ReadAtFlow;
+};
+template <>
+struct OnceForRows<&formulas::curve_power> : formulas::curves::ReadAtFlow<Power> {
+    using ReadAtFlow::ReadAtFlow;
+};
+template <>
+struct OnceForRows<&formulas::curve_efficiency> : formulas::curves::ReadAtFlow<Fraction> {
+    using ReadAtFlow::ReadAtFlow;
+};
+template <>
+struct OnceForRows<&formulas::curve_npsh3> : formulas::curves::ReadAtFlow<Head> {
+    using ReadAtFlow::ReadAtFlow;
+};
+
+}  // namespace cutwater

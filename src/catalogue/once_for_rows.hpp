@@ -1,0 +1,14 @@
+// What a formula computes once for all rows of an array.
+#pragma once
+
+namespace cutwater {
+
+/// From the inputs that all rows share, its series and words. A formula that gains by it specialises this: with a
+/// constructor that takes those inputs and a call that takes the others, each in the formula's order. The call returns
+/// what the formula returns, bit for bit. It may keep memory: a formula itself allocates nothing.
+template <auto Formula>
+struct OnceForRows {
+    using Nothing = void;
+};
+
+}  // namespace cutwater
