@@ -115,7 +115,7 @@ private:
     template <bool Shared, std::size_t... K>
     static bool relations_hold(const Parameters& parameters, std::index_sequence<K...>)
     {
-        const auto one = [&]<std::size_t N>(std::integral_constant<std::size_t, N>) {
+        [[maybe_unused]] const auto one = [&]<std::size_t N>(std::integral_constant<std::size_t, N>) {
             if constexpr (is_shared_relation<R, N> == Shared)
                 return holds<R, N>(parameters);
             else

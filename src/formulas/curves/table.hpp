@@ -1,7 +1,6 @@
 // A curve's pieces computed once, for the many rows of an array that read it.
 #pragma once
 
-#include "elementary/bits.hpp"
 #include "formulas/curves/interpolation.hpp"
 
 #include <vector>
@@ -32,7 +31,7 @@ public:
         std::size_t at = 0;
         for (std::size_t left = pieces_.size(); left > 1;) {
             const std::size_t half = left / 2;
-            at += half & elementary::detail::mask(x_[at + half] <= x);
+            at += half * static_cast<std::size_t>(x_[at + half] <= x);
             left -= half;
         }
         return pieces_[at];

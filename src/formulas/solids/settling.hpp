@@ -89,7 +89,7 @@ inline constexpr auto settling_velocity_record = record<&settling_velocity>(
 
 inline Velocity hindered_settling_velocity(Velocity velocity, Fraction volume_fraction, Ratio reynolds)
 {
-    const double r = elementary::positive_pow(reynolds.value(), 0.75);
+    const double root = std::sqrt(reynolds.value()), r = root * std::sqrt(root);  // Re^0.75
     const double exponent = (4.7 + 0.41 * r) / (1 + 0.175 * r);
     return velocity * elementary::positive_pow(1 - volume_fraction.value, exponent);
 }
