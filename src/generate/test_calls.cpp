@@ -14,9 +14,9 @@ std::string flat_case(const FunctionInfo& f, std::size_t position)
         case Kind::series: put(arguments, "in[{0}].series, in[{0}].length, ", i); break;
         }
     for (std::size_t i = 0; i < f.results.size(); ++i) switch (f.results[i].kind) {
-        case Kind::quantity: put(arguments, "&out[{}].number, ", i); break;
-        case Kind::choice: put(arguments, "&out[{}].text, ", i); break;
-        case Kind::series: put(arguments, "out[{0}].series, out[{0}].capacity, &out[{0}].length, ", i); break;
+        case Kind::quantity: put(arguments, "GIVEN(out[{}], number), ", i); break;
+        case Kind::choice: put(arguments, "GIVEN(out[{}], text), ", i); break;
+        case Kind::series: put(arguments, "out[{0}].series, out[{0}].capacity, GIVEN(out[{0}], length), ", i); break;
         }
     return formatted("    case {}: return cutwater_{}({}refusal);\n", position, f.name, arguments);
 }
@@ -62,6 +62,8 @@ std::vector<Product> test_calls()
     put(flat,
         "/* {}. */\n#include <cutwater/cutwater.h>\n\ncutwater_status flat_call(int function, const cutwater_value "
         "*in, cutwater_result *out, cutwater_refusal *refusal);\n\n"
+        "/* A result of a kind below 0 is left out. */\n#define GIVEN(result, part) ((result).kind < 0 ? 0 : "
+        "&(result).part)\n\n"
         "cutwater_status flat_call(int function, const cutwater_value *in, cutwater_result *out, cutwater_refusal "
         "*refusal)\n{{\n    switch (function) {{\n",
         made_by);
