@@ -131,7 +131,7 @@ void second_order(UncertainCall& call, double reach, Probe& probe, FirstOrder& m
         const double first = part(call, made, i);
         const Course course(made.value, first, std::min(reach, farthest(call.variables[i].spread)),
                             [&](double z) { return around.moved(i, z); });
-        made.near_end = made.near_end || course.refused;
+        made.near_end = course.refused;
         if (made.near_end) return;
         up[i] = course.up;
         down[i] = course.down;

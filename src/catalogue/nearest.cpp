@@ -89,7 +89,7 @@ double likeness(std::string_view asked, const FunctionInfo& f) noexcept
 {
     double most = likeness(asked, std::string_view(f.name));
     if (most == 1) return 2;  // its own name goes before another's other words
-    for (std::string_view rest = f.also ? f.also : ""; !rest.empty();) {
+    for (std::string_view rest = f.also; !rest.empty();) {
         const std::size_t end = std::min(rest.find('|'), rest.size());
         const AskedName other(rest.substr(0, end));
         // abbreviations are like too many words: SUS is no likely SUM

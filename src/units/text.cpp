@@ -107,22 +107,4 @@ cutwater_status read_quantity(const QuantityInfo& expected, const UnitInfo& bare
     return CUTWATER_OK;
 }
 
-std::size_t write_number(char* buffer, std::size_t capacity, double value) noexcept
-{
-    char text[32];
-    const std::size_t length = format_into(text, sizeof text, "{}", value);
-    Message(buffer, capacity).add("{}", std::string_view(text, length));
-    return length;
-}
-
-std::size_t write_quantity(char* buffer, std::size_t capacity, double value, const UnitInfo& unit, int digits) noexcept
-{
-    char text[96];
-    const int kept = digits < 1 ? 1 : digits > 17 ? 17 : digits;
-    const std::size_t length = format_into(text, sizeof text, "{:.{}g}{}{}", value, kept, *unit.symbol ? " " : "",
-                                           unit.symbol);
-    Message(buffer, capacity).add("{}", std::string_view(text, length));
-    return length;
-}
-
 }  // namespace cutwater

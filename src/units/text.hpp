@@ -28,10 +28,4 @@ cutwater_status convert(double value, std::string_view from, std::string_view to
 /// The same for two units that are known to belong together: within one rounding of the exact factor.
 double rescale(double value, const UnitInfo& from, const UnitInfo& to) noexcept;
 
-/// The shortest number that reads back to the same bits. Returns the length needed without the ending 0, like snprintf.
-std::size_t write_number(char* buffer, std::size_t capacity, double value) noexcept;
-
-/// A number to so many significant digits with its unit's symbol. Returns as write_number does.
-std::size_t write_quantity(char* buffer, std::size_t capacity, double value, const UnitInfo& unit, int digits) noexcept;
-
 }  // namespace cutwater
