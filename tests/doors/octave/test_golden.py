@@ -59,7 +59,7 @@ class Golden(unittest.TestCase):
             with self.subTest(case.call, where=case.where):
                 verdict, *fields = self.answers[case.where]
                 self.assertEqual(verdict, "error", fields)
-                self.assertEqual(fields[0], "cutwater:" + STATUS[self.bits[case.where][1]])
+                self.assertEqual(fields[0], "cutwater:" + STATUS[self.bits[case.where][1]], fields)
                 self.assertTrue(fields[1].startswith(case.function + ": "), fields[1])
                 seen += 1
         self.assertGreater(seen, 300)
