@@ -167,7 +167,12 @@ TEST_CASE("a formula sees only what its record permits, also in the array form",
         const cutwater_column columns[] = {{whole.data() + begin, 1}, {steps.data() + begin, 1}};
         cutwater_result_column results[] = {{out.data(), 1}};
         GivenInputs first{};
-        RowsJob job{.rows = whole.size() - begin, .columns = columns, .results = results, .first_given = first.data()};
+        const GivenInputs shared{};
+        RowsJob job{.rows = whole.size() - begin,
+                    .columns = columns,
+                    .shared = shared.data(),
+                    .results = results,
+                    .first_given = first.data()};
         forbidden = 0;
         entry<wary_record>->rows(job);
         CHECK(forbidden == 0);
