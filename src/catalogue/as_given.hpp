@@ -25,8 +25,6 @@ struct AsGiven {
         return *this;
     }
 
-    constexpr Quantity quantity() const { return U(number); }
-
     friend constexpr AsGiven operator*(AsGiven a, Ratio b) { return AsGiven(a.number * b.value()); }
     friend constexpr Ratio operator/(AsGiven a, AsGiven b) { return Ratio(a.number / b.number); }
     friend constexpr bool operator<(AsGiven a, AsGiven b) { return a.number < b.number; }

@@ -40,8 +40,6 @@ inline constexpr const char* upsets =
 inline constexpr const char* class_is_no_ignition =
     "A class is no ignition temperature: take the substance's own from its data sheet or IEC 60079-20-1.";
 
-inline double limit(TemperatureClass c) { return class_degc[static_cast<int>(c)]; }
-
 /// A class and its greatest temperature, T1 to begin with; another is taken without a branch, so that rows of an array
 /// stay vectors.
 struct Class {
