@@ -5,7 +5,7 @@
 // significands of the C library's long double functions; tests/elementary holds them against Boost.Multiprecision:
 //   log 0.84, log10 0.77, log1p 0.86, exp 0.79, exp10 0.76, expm1 0.85, pow 0.77
 //   sin 0.81, cos 0.79, tan 0.98, asin 0.86, acos 0.89, atan 0.83, atan2 1.26 (1.5 where the result is subnormal)
-//   sinh 0.72, cosh 1.15, tanh 0.69, cbrt 0.67, hypot 0.58
+//   sinh 0.72, cosh 1.15, tanh 0.69, cbrt 0.67, hypot 0.63
 // Zeros keep their sign, infinities and no number go where <cmath> sends them, subnormal numbers are taken and given;
 // sin, cos and tan stop at greatest_angle. Square roots are the machine's: IEEE 754 leaves them no choice of bits.
 #pragma once

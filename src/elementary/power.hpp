@@ -1,4 +1,5 @@
-// Powers. After e_pow.c of FDLIBM in FreeBSD's and OpenLibm's editions, without branches:
+// Powers. After e_pow.c of FDLIBM in FreeBSD's and OpenLibm's editions, without branches, with natural logarithms and
+// with a polynomial for the exponential's quotient:
 //
 // ====================================================
 // Copyright (C) 2004 by Sun Microsystems, Inc. All rights reserved.
@@ -7,6 +8,9 @@
 // software is freely granted, provided that this notice
 // is preserved.
 // ====================================================
+//
+// A row's powers are as fast as their longest chain of operations is short: what can be begun with an estimate is, and
+// what the estimate leaves is carried in the lower part.
 #pragma once
 
 #include "elementary/exponential.hpp"
@@ -21,104 +25,75 @@ struct Sum {
     double lower;
 };
 
-/// log2(x) to about 70 bits, for x > 0.
-[[gnu::always_inline]] inline Sum log2_sum(double x)
+/// 3/2 ln(x) to about 64 bits, for a normal x > 0; beyond +-1062 for any other x.
+[[gnu::always_inline]] inline Sum log_sum(double x)
 {
-    constexpr std::uint64_t bits_of_half_root_3 = 0x3febb67ae8584caa;
-    const auto [k, m] = parts(x, bits_of_half_root_3);
-    // log2 of m from that of 1 or 1.5, whichever is near: m/c = (1 + s)/(1 - s).
-    const bool near_one = m < 1.22474487139158904910;
-    const double c = select(near_one, 1.0, 1.5);
-    const double log2_c_upper = select(near_one, 0.0, 5.84962487220764160156e-01);
-    const double log2_c_lower = select(near_one, 0.0, 1.35003920212974897128e-08);
-    const double u = m - c;
-    const double v = 1.0 / (m + c);
-    const double s = u * v;
+    // x = 2^k (2 half), and half x = (1 + s)/(1 - s) 1/2 from sqrt(1/2) to sqrt(2), halved.
+    const std::uint64_t moved = bits(x) + (bits_of_one - bits_of_root_half);
+    const double k = as_double(moved >> 52, 1023);
+    constexpr std::uint64_t one_power = std::uint64_t{1} << 52;
+    const double half = from_bits((moved & fraction_bits) + (bits_of_root_half - one_power));
+    const double of_power = k * (1.5 * ln2_upper);
+    const double of_power_rest = k * (1.5 * ln2_lower);
+    const double u = half - 0.5;
+    const double v = half + 0.5;
+    const double v_upper = upper(v);
+    const double v_lower = half - (v_upper - 0.5);
+    const double s = u / v;
     const double s_upper = upper(s);
-    const double sum_upper = upper(m + c);
-    const double sum_lower = m - (sum_upper - c);
-    const double s_lower = v * ((u - s_upper * sum_upper) - s_upper * sum_lower);
+    const double s_lower = (1.0 - s) * ((u - s_upper * v_upper) - s_upper * v_lower);
+    // 3/2 ln(x) = k 3/2 ln(2) + s t, t = 3 + s^2 + s^4 (3/5 + …); the series is the best of its degree.
     const double s2 = s * s;
     const double s4 = s2 * s2;
-    const double first = 5.99999999999994648725e-01 + s2 * 4.28571428578550184252e-01;
-    const double second = 3.33333329818377432918e-01 + s2 * 2.72728123808534006489e-01;
-    const double third = 2.30660745775561754067e-01 + s2 * 2.06975017800338417784e-01;
-    const double r = s4 * ((first + s4 * second) + (s4 * s4) * third) + s_lower * (s_upper + s);
-    const double s_upper2 = s_upper * s_upper;
-    const double t_upper = upper(3.0 + s_upper2 + r);
-    const double t_lower = r - ((t_upper - 3.0) - s_upper2);
-    const double p_first = s_upper * t_upper;
-    const double p_rest = s_lower * t_upper + t_lower * s;
-    const double p_upper = upper(p_first + p_rest);
-    const double p_lower = p_rest - (p_upper - p_first);
-    constexpr double factor = 9.61796693925975554329e-01;  // 2/(3 ln 2), and that in two parts
-    constexpr double factor_upper = 9.61796700954437255859e-01;
-    constexpr double factor_lower = -7.02846165095275826516e-09;
-    const double z_upper = factor_upper * p_upper;
-    const double z_lower = factor_lower * p_upper + p_lower * factor + log2_c_lower;
-    const double log_upper = upper(((z_upper + z_lower) + log2_c_upper) + k);
-    return {log_upper, z_lower - (((log_upper - k) - log2_c_upper) - z_upper)};
+    const double first = s4 * (6.000000000000338e-01 + s2 * 4.2857142855148117e-01);
+    const double middle = 3.3333333780121144e-01 + s2 * 2.727267652885527e-01;
+    const double last = 2.3080137047810134e-01 + s2 * 1.9885201184083645e-01;
+    const double s8 = s4 * s4;
+    const double tail = first + s8 * ((middle + s4 * last) + s8 * 1.9794737402682047e-01);
+    const double t = 3.0 + (s2 + first);
+    const double t_upper = upper(t);
+    const double t_lower = tail - ((t_upper - 3.0) - s_upper * s_upper);  // what of t the sum with s_upper needs
+    const double log_upper = upper(of_power + s * t);
+    const double rest = of_power_rest - ((log_upper - of_power) - s_upper * t_upper);
+    return {log_upper, rest + (s * t_lower + s_lower * (t_upper + s * (s_upper + s)))};
 }
 
-/// 2 to the power of a sum, low below 1 unless high is out of reach, which goes to infinity or zero; no number stays
-/// none.
-[[gnu::always_inline]] inline double exp2_of_sum(double high, double low)
+/// r^2/2 + r^3/6 + … of exp(r) = 1 + r + that, for |r| up to ln(2)/2; the series is the best of its degree.
+[[gnu::always_inline]] constexpr double exp_tail(double r)
 {
-    const double whole_high = clamped(high, -1100, 1030);
-    const double whole_low = clamped(low, -1, 1);
-    const Whole n = nearest_whole(whole_low + whole_high);
-    const double rest = whole_high - n.value;
-    const double t = upper(whole_low + rest);
-    constexpr double ln2 = 6.93147180559945286227e-01;
-    constexpr double ln2_first = 6.93147182464599609375e-01;
-    constexpr double ln2_rest = -1.90465429995776804525e-09;
-    const double u = t * ln2_first;
-    const double v = (whole_low - (t - rest)) * ln2 + t * ln2_rest;
-    const double z = u + v;
-    const double w = v - (z - u);
-    const double c = exp_remainder(z);
-    const double r = (z * c) / (2.0 - c) + (w + z * w);
-    const double one_and = 1.0 + z;
-    return scaled(one_and + ((z - (one_and - 1.0)) + r), n.bits);
-}
-
-[[gnu::always_inline]] constexpr std::uint64_t is_whole(double magnitude)
-{
-    return mask((magnitude + 0x1p52) - 0x1p52 == magnitude) | mask(magnitude >= 0x1p52);
+    const double r2 = r * r;
+    const double r4 = r2 * r2;
+    const double first = (5.000000000000012e-01 + r * 1.66666666666667e-01) +
+                         r2 * (4.166666666651545e-02 + r * 8.333333333307092e-03);
+    const double second = (1.3888888947008893e-03 + r * 1.9841269917605066e-04) +
+                          r2 * (2.4801489948710897e-05 + r * 2.755721612357781e-06);
+    const double third = 2.7631278253447583e-07 + r * 2.5117910889662052e-08;
+    return r2 * (first + r4 * (second + r4 * third));
 }
 
 }  // namespace detail
 
-/// x to the power y for x from 0 on and a finite y, with the bits of pow: what formulas need, at three quarters of its
-/// cost. Of a negative x it is no number, whatever y.
+/// x to the power y for a finite y and an x that is 0 or from 2^-1022 on; of any other x, no number. Where y ln(x) lies
+/// beyond +-708, 0 or infinity.
 [[gnu::always_inline]] inline double positive_pow(double x, double y)
 {
     using namespace detail;
-    const Sum log2 = log2_sum(x);
-    const double y_upper = upper(y);
-    const double value = exp2_of_sum(y_upper * log2.upper, (y - y_upper) * log2.upper + y * log2.lower);
-    const double pole = select(y == 0, 1, from_bits((mask(x == 0) ^ mask(y > 0)) & bits(infinity)));
-    return select(mask(x > 0) & mask(x < infinity), value,
-                  select(mask(x == 0) | mask(x == infinity), pole, not_a_number));
-}
-
-/// x to the power y.
-[[gnu::always_inline]] inline double pow(double x, double y)
-{
-    using namespace detail;
-    const double base = magnitude(x);
-    const double exponent = clamped(y, -0x1p64, 0x1p64);  // beyond, every power of anything but 1 is 0 or infinite
-    const Sum log2 = log2_sum(base);
-    const double y_upper = upper(exponent);
-    double value = exp2_of_sum(y_upper * log2.upper, (exponent - y_upper) * log2.upper + exponent * log2.lower);
-    const double pole = from_bits((mask(base == 0) ^ mask(y > 0)) & bits(infinity));
-    value = select(mask(base == 0) | mask(base == infinity), pole, value);
-    const std::uint64_t whole = is_whole(magnitude(y));
-    const std::uint64_t odd = whole & ~is_whole(0.5 * magnitude(y));
-    value = from_bits(bits(value) | (odd & bits(x) & sign_bit));
-    value = select(mask(x < 0) & mask(base < infinity) & ~whole, not_a_number, value);
-    value = select(mask(x != x) | mask(y != y), x + y, value);
-    return select(mask(y == 0) | mask(x == 1), 1, value);
+    const Sum log = log_sum(x);
+    constexpr double two_thirds = 2.0 / 3.0;
+    const double part = y * two_thirds;
+    const double part_upper = upper(part);
+    const double part_lower = (y - part_upper * 1.5) * two_thirds;
+    const double high = part_upper * log.upper;
+    const double shifted = (part_upper * over_ln2) * log.upper + 0x1.8p52;
+    const double n = shifted - 0x1.8p52;
+    const double rest = high - n * ln2_upper;  // exact
+    const double low = (part_lower * log.upper - n * ln2_lower) + part * log.lower;
+    const double fraction = 1.0 + (rest + (low + exp_tail(rest + low)));
+    const double value = from_bits(bits(fraction) + (bits(shifted) << 52));
+    const double pole = select(high < 0, 0.0, select(high == 0, 1.0, infinity));
+    const std::uint64_t normal = mask(x >= 0x1p-1022);
+    return select(normal & mask(x < infinity) & mask(magnitude(high) < 708), value,
+                  select(normal | mask(x == 0), pole, not_a_number));
 }
 
 }  // namespace cutwater::elementary

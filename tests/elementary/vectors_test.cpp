@@ -60,8 +60,8 @@ void check(const char* name, const std::vector<double>& x)
     }
 }
 
-double power_of_pump(double x) { return el::pow(x, -0.0547); }
-double pump_to_power(double x) { return el::pow(2.71, x); }
+double power_of_pump(double x) { return el::positive_pow(x, -0.0547); }
+double pump_to_power(double x) { return el::positive_pow(2.71, x); }
 double angle_beside_3(double x) { return el::atan2(x, 3); }
 double beside_3(double x) { return el::hypot(x, 3); }
 
