@@ -123,7 +123,7 @@ inline constexpr double unsettled_mark = std::bit_cast<double>(std::uint64_t{0x7
 /// A row's verdict as the loop stores it. Narrower than a double, it makes the compiler take several vectors of rows
 /// abreast, so that their long chains of operations overlap; vectors of two have no instructions to narrow it with.
 using WideFlag = std::uint16_t;
-using PlainFlag = double;
+using PlainFlag = std::int64_t;
 
 /// With Given, the inputs that the record names as given once are the same for all rows: what depends on them alone is
 /// computed before the loop.
@@ -139,7 +139,7 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
     double* const out[] = {block.out[J]...};
     const int words[] = {block.words[I]...};
     const double instead[] = {block.permitted_row[I]...};  // of an input given once: itself
-    Flag verdict[block_rows];
+    Flag good{0};
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 #if defined(__clang__)
 #pragma clang loop vectorize(assume_safety)
@@ -164,10 +164,8 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
         const double numbers[] = {returned_number<R, J>(returned)...};
         ok = ok & ((numbers[J] - numbers[J] == 0) & ...);
         ((out[J][r] = chosen(ok, numbers[J], otherwise)), ...);
-        verdict[r] = ok ? Flag{1} : Flag{0};
+        good = static_cast<Flag>(good + (ok ? Flag{1} : Flag{0}));
     }
-    Flag good{0};  // exact in either type: there are few rows in a block
-    for (std::size_t r = 0; r < rows; ++r) good = static_cast<Flag>(good + verdict[r]);
     block.refused = static_cast<std::int64_t>(rows) - static_cast<std::int64_t>(good);
 }
 
