@@ -50,15 +50,17 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
                                                          Steps steps)
 {
     const Unit<AbsolutePressure> unit = antoine::pressure_unit(constants_for);
-    const auto pressure_at = [&](Temperature t) {
-        return unit(elementary::exp10(double(a - b / (antoine::temperature_number(t, constants_for) + c))));
+    // Judged by their logarithms: a row of an array needs the power of one only.
+    const auto log_at = [&](Temperature t) {
+        return double(a - b / (antoine::temperature_number(t, constants_for) + c));
     };
-    const AbsolutePressure vapour = pressure_at(temperature);
-    const AbsolutePressure lowest = pressure_at(lowest_temperature);
-    const AbsolutePressure highest = pressure_at(highest_temperature);
-    const bool pumped = (units::bara.in(vapour) >= antoine::least_bara) &
-                        (units::bara.in(lowest) <= antoine::most_at_lowest_bara) &
-                        (units::bara.in(highest) <= antoine::most_at_highest_bara);
+    const auto log_of = [&](double bara) { return elementary::log10(unit.in(units::bara(bara))); };
+    const double log_vapour = log_at(temperature);
+    const double log_lowest = log_at(lowest_temperature), log_highest = log_at(highest_temperature);
+    const bool pumped = (log_vapour >= log_of(antoine::least_bara)) &
+                        (log_lowest <= log_of(antoine::most_at_lowest_bara)) &
+                        (log_highest <= log_of(antoine::most_at_highest_bara));
+    const auto pressure = [&](double log) { return unit(elementary::exp10(log)); };
     if (!pumped)
         return NoValue{
             .status = CUTWATER_NO_ANSWER,
@@ -67,12 +69,12 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
                 "constants_for does not fit: the constants give {0} here, {1} at their lowest temperature and {2} at "
                 "their highest, which no liquid to be pumped has: they are for other units of pressure or "
                 "temperature, or for the natural logarithm",
-            .numbers = {number_in(vapour, units::bara), number_in(lowest, units::bara),
-                        number_in(highest, units::bara)}};
+            .numbers = {number_in(pressure(log_vapour), units::bara), number_in(pressure(log_lowest), units::bara),
+                        number_in(pressure(log_highest), units::bara)}};
     const double boiling = b / (a - elementary::log10(unit.in(units::atm_a(1)))) - c;
     steps("T_b", "where the constants reach 1 atm; compare it with the liquid's known boiling point",
           antoine::in_celsius(constants_for) ? units::degC(boiling) : units::kelvin(boiling), units::degC);
-    return vapour;
+    return pressure(log_vapour);
 }
 
 inline constexpr auto vapour_pressure_antoine_record = record<&vapour_pressure_antoine>(

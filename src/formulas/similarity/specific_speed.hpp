@@ -161,7 +161,7 @@ inline constexpr Record<&suction_specific_speed_us> suction_specific_speed_us_re
     .cautions = {shape::at_best_efficiency, shape::suction_ceiling},
     .example = {"2900, 100, 3.5, 1", "9754.97", "hand calculation: 51.6452 x 188.884"}};
 
-inline SpecificSpeed specific_speed_from_us(SpecificSpeedUs us) { return {us.value / shape::us_over_metric}; }
+inline SpecificSpeed specific_speed_from_us(SpecificSpeedUs us) { return {us.value * (1 / shape::us_over_metric)}; }
 
 inline constexpr Record<&specific_speed_from_us> specific_speed_from_us_record{
     .name = "specific_speed_from_us",
@@ -209,7 +209,7 @@ inline constexpr Record<&type_number_from_specific_speed> type_number_from_speci
 
 inline SpecificSpeed specific_speed_from_type_number(Ratio type_number)
 {
-    return {type_number.value() / shape::type_over_metric};
+    return {type_number.value() * (1 / shape::type_over_metric)};
 }
 
 inline constexpr Record<&specific_speed_from_type_number> specific_speed_from_type_number_record{
@@ -224,7 +224,7 @@ inline constexpr Record<&specific_speed_from_type_number> specific_speed_from_ty
 
 inline Ratio type_number_from_us(SpecificSpeedUs us)
 {
-    return Ratio(us.value / shape::us_over_metric * shape::type_over_metric);
+    return Ratio(us.value * (shape::type_over_metric / shape::us_over_metric));
 }
 
 inline constexpr Record<&type_number_from_us> type_number_from_us_record{
@@ -240,7 +240,7 @@ inline constexpr Record<&type_number_from_us> type_number_from_us_record{
 
 inline SpecificSpeedUs specific_speed_us_from_type_number(Ratio type_number)
 {
-    return {type_number.value() / shape::type_over_metric * shape::us_over_metric};
+    return {type_number.value() * (shape::us_over_metric / shape::type_over_metric)};
 }
 
 inline constexpr Record<&specific_speed_us_from_type_number> specific_speed_us_from_type_number_record{
