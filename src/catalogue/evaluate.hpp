@@ -115,8 +115,9 @@ auto typed_all(const Raws<R>& raws, std::index_sequence<I...>)
     return typename TraitsOf<R>::Parameters(typed(std::get<I>(R.inputs), std::get<I>(raws))...);
 }
 
-template <const auto& R, std::size_t K>
-bool holds(const typename TraitsOf<R>::Parameters& parameters)
+/// Of a tuple of what the formula is given, or of references to it.
+template <const auto& R, std::size_t K, class Parameters>
+bool holds(const Parameters& parameters)
 {
     return [&]<std::size_t... N>(std::index_sequence<N...>) {
         return std::get<K>(R.relations).holds(std::get<related_inputs<R, K>[N]>(parameters)...);

@@ -46,9 +46,9 @@ double returned_number(const Returned& returned)
 }
 
 /// Whether a row can be computed first and judged after, in a loop of its own: numbers from columns, words the same for
-/// all rows.
+/// all rows, series only where what is computed of them once is fit for it.
 template <const auto& R>
-inline constexpr bool straight = []<class... Raw>(std::type_identity<std::tuple<Raw...>>) {
+inline constexpr bool straight = straight_once<R> || []<class... Raw>(std::type_identity<std::tuple<Raw...>>) {
     return (!std::is_same_v<Raw, RawSeries> && ...);
 }(std::type_identity<Raws<R>>());
 
@@ -61,8 +61,7 @@ struct Block {
     double in_stage[inputs][block_rows];
     double out_stage[results][block_rows];
     double permitted_row[inputs];  // computed in place of a refused row's inputs
-    int words[inputs];
-    std::int64_t refused;  // of this block; a refused row's results are NaN, and no other row's are
+    std::int64_t refused;          // of this block; a refused row's results are NaN, and no other row's are
 };
 
 /// Whether the record says of an input that callers usually give it once for all rows.
@@ -82,35 +81,26 @@ consteval std::size_t count_once()
     return count;
 }
 
-template <const auto& R>
-bool relations_hold(const typename TraitsOf<R>::Parameters& parameters)
-{
-    return [&]<std::size_t... K>(std::index_sequence<K...>) {
-        return (holds<R, K>(parameters) & ... & true);
-    }(std::make_index_sequence<relation_count<R>>());
-}
-
 /// One of two numbers, without a branch that would keep the loop from becoming vectors.
 inline double chosen(bool first, double one, double other) { return elementary::detail::select(first, one, other); }
 
-/// What a formula is given for an input of a row; a word is the same for all rows.
+/// What a formula is given for an input of a row; words and series are the same for all rows.
 template <const auto& R, std::size_t I>
-auto typed_at(double x, int word)
+decltype(auto) typed_at(double x, const typename TraitsOf<R>::Parameters& shared)
 {
-    constexpr const auto& in = std::get<I>(R.inputs);
-    if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, double>)
-        return typed(in, x);
+    if constexpr (is_column<R, I>)
+        return typed(std::get<I>(R.inputs), x);
     else
-        return typed(in, word);
+        return std::get<I>(shared);  // a reference
 }
 
 template <const auto& R, std::size_t I>
 constexpr bool permitted_at(double x)
 {
-    if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, double>)
+    if constexpr (is_column<R, I>)
         return permitted(std::get<I>(R.inputs), x);
     else
-        return true;  // words are judged once for the call
+        return true;  // judged once for the call
 }
 
 /// Whether a row's formula may leave it to a call of its own: only one that takes Steps can know that it is in a row.
@@ -128,16 +118,16 @@ using PlainFlag = std::int64_t;
 /// With Given, the inputs that the record names as given once are the same for all rows: what depends on them alone is
 /// computed before the loop.
 template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t... J>
-[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, std::index_sequence<I...>,
-                                                 std::index_sequence<J...>)
+[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, const SharedInputs<R>& all_rows,
+                                                 std::index_sequence<I...>, std::index_sequence<J...>)
 {
+    using Parameters = RowParameters<R>;
     constexpr std::size_t inputs = sizeof...(I);
     // A word has no column: it is the same for all rows too.
-    constexpr bool once[inputs] = {
-        (!std::is_same_v<std::tuple_element_t<I, Raws<R>>, double> || (Given && once_at<R>(I)))...};
+    constexpr bool once[inputs] = {(!is_column<R, I> || (Given && once_at<R>(I)))...};
     const double* const in[] = {block.in[I]...};
     double* const out[] = {block.out[J]...};
-    const int words[] = {block.words[I]...};
+    const typename TraitsOf<R>::Parameters shared = all_rows.parameters();
     const double instead[] = {block.permitted_row[I]...};  // of an input given once: itself
     Flag good{0};
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
@@ -149,15 +139,15 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
     for (std::size_t r = 0; r < rows; ++r) {
         // A formula sees permitted inputs only, unless its record says otherwise: with others it could take for ever,
         // or do what C++ does not define. Relations compare numbers, and may see any.
-        using Parameters = typename TraitsOf<R>::Parameters;
         const double given[] = {(once[I] ? instead[I] : in[I][r])...};
         bool ok = ((once[I] || permitted_at<R, I>(given[I])) & ...);
         constexpr bool as_given = R.sound_anywhere, both = as_given || R.sound_within_intervals;
-        if constexpr (!both) ok = ok & relations_hold<R>(Parameters(typed_at<R, I>(given[I], words[I])...));
+        if constexpr (!both)
+            ok = ok & SharedInputs<R>::relations_of_row(Parameters(typed_at<R, I>(given[I], shared)...));
         const Parameters parameters(
-            typed_at<R, I>(once[I] || as_given ? given[I] : chosen(ok, given[I], instead[I]), words[I])...);
-        if constexpr (both) ok = ok & relations_hold<R>(parameters);
-        const auto returned = run<R>(parameters, Steps::of_a_row());
+            typed_at<R, I>(once[I] || as_given ? given[I] : chosen(ok, given[I], instead[I]), shared)...);
+        if constexpr (both) ok = ok & SharedInputs<R>::relations_of_row(parameters);
+        const auto returned = all_rows.straight_run(parameters);
         double otherwise = nan;
         if constexpr (may_be_unsettled<R>) otherwise = chosen(ok & returned.is_unsettled(), unsettled_mark, nan);
         if constexpr (TraitsOf<R>::may_fail) ok = ok & static_cast<bool>(returned);
@@ -169,25 +159,29 @@ template <const auto& R, class Flag, bool Given, std::size_t... I, std::size_t..
     block.refused = static_cast<std::int64_t>(rows) - static_cast<std::int64_t>(good);
 }
 
+template <const auto& R>
+using StraightBlock = void(Block<R>&, std::size_t, const SharedInputs<R>&);
+
 template <const auto& R, class Flag, bool Given>
-[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows)
+[[gnu::always_inline]] inline void straight_loop(Block<R>& block, std::size_t rows, const SharedInputs<R>& shared)
 {
-    straight_loop<R, Flag, Given>(block, rows, std::make_index_sequence<input_count<R>>(),
+    straight_loop<R, Flag, Given>(block, rows, shared, std::make_index_sequence<input_count<R>>(),
                                   std::make_index_sequence<result_count<R>>());
 }
 
 template <const auto& R, bool Given>
-[[gnu::flatten]] void straight_block(Block<R>& block, std::size_t rows)
+[[gnu::flatten]] void straight_block(Block<R>& block, std::size_t rows, const SharedInputs<R>& shared)
 {
-    straight_loop<R, PlainFlag, Given>(block, rows);
+    straight_loop<R, PlainFlag, Given>(block, rows, shared);
 }
 
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(CUTWATER_ONE_WIDTH)  // one: for builds that only test
 /// The same loop for machines with wider vectors; without contraction it gives the same bits.
 template <const auto& R, bool Given>
-[[gnu::flatten, gnu::target("avx2")]] void straight_block_avx2(Block<R>& block, std::size_t rows)
+[[gnu::flatten, gnu::target("avx2")]] void straight_block_avx2(Block<R>& block, std::size_t rows,
+                                                               const SharedInputs<R>& shared)
 {
-    straight_loop<R, WideFlag, Given>(block, rows);
+    straight_loop<R, WideFlag, Given>(block, rows, shared);
 }
 
 #if defined(__clang__)
@@ -196,14 +190,15 @@ template <const auto& R, bool Given>
 #define CUTWATER_AVX512 "avx512f,avx512dq,avx512vl,avx512bw,prefer-vector-width=512"
 #endif
 template <const auto& R, bool Given>
-[[gnu::flatten, gnu::target(CUTWATER_AVX512)]] void straight_block_avx512(Block<R>& block, std::size_t rows)
+[[gnu::flatten, gnu::target(CUTWATER_AVX512)]] void straight_block_avx512(Block<R>& block, std::size_t rows,
+                                                                          const SharedInputs<R>& shared)
 {
-    straight_loop<R, WideFlag, Given>(block, rows);
+    straight_loop<R, WideFlag, Given>(block, rows, shared);
 }
 #undef CUTWATER_AVX512
 
 template <const auto& R, bool Given>
-auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
+auto best_straight_block() -> StraightBlock<R>*
 {
     if (__builtin_cpu_supports("avx512dq") && __builtin_cpu_supports("avx512vl") && __builtin_cpu_supports("avx512bw"))
         return &straight_block_avx512<R, Given>;
@@ -211,7 +206,7 @@ auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
 }
 #else
 template <const auto& R, bool Given>
-auto best_straight_block() -> void (*)(Block<R>&, std::size_t)
+auto best_straight_block() -> StraightBlock<R>*
 {
     return &straight_block<R, Given>;
 }
@@ -276,14 +271,15 @@ bool in_place(const RowsJob& job, std::size_t result)
 
 /// Finds a row whose inputs are permitted, for the refused ones to be computed with.
 template <const auto& R, std::size_t... I>
-bool find_permitted_row(const RowsJob& job, Block<R>& block, std::index_sequence<I...>)
+bool find_permitted_row(const RowsJob& job, Block<R>& block, const SharedInputs<R>& shared, std::index_sequence<I...>)
 {
     for (std::size_t r = 0; r < job.rows; ++r) {
         const auto row = static_cast<std::ptrdiff_t>(r);
         const double x[] = {
             (inputs_of<R>[I].kind == Kind::quantity ? job.columns[I].data[row * job.columns[I].stride] : 0.0)...};
         if (!(permitted_at<R, I>(x[I]) && ...)) continue;
-        if (!relations_hold<R>(typename TraitsOf<R>::Parameters(typed_at<R, I>(x[I], block.words[I])...))) continue;
+        const RowParameters<R> parameters(typed_at<R, I>(x[I], shared.parameters())...);
+        if (!SharedInputs<R>::relations_of_row(parameters)) continue;
         std::copy(std::begin(x), std::end(x), block.permitted_row);
         return true;
     }
@@ -317,11 +313,10 @@ void erased_rows(RowsJob& job)
         }
     SharedInputs<R> shared(job.shared);
     bool any_permitted = shared.permitted();
-    auto* straight_rows = static_cast<void (*)(Block<R>&, std::size_t)>(nullptr);
+    StraightBlock<R>* straight_rows = nullptr;
     if constexpr (straight<R>) {
-        for (std::size_t i = 0; i < input_count<R>; ++i)
-            block.words[i] = inputs_of<R>[i].kind == Kind::quantity ? 0 : job.shared[i].word;
-        any_permitted = any_permitted && find_permitted_row<R>(job, block, std::make_index_sequence<input_count<R>>());
+        any_permitted = any_permitted &&
+                        find_permitted_row<R>(job, block, shared, std::make_index_sequence<input_count<R>>());
         straight_rows = best_straight_block<R, false>();
         constexpr std::size_t named = count_once<R>();
         static_assert(named == std::size(R.given_once) -
@@ -352,7 +347,7 @@ void erased_rows(RowsJob& job)
         if (!any_permitted)
             refuse_block<R>(block, rows);
         else if constexpr (straight<R>)
-            straight_rows(block, rows);
+            straight_rows(block, rows, shared);
         else
             branching_block<R>(block, rows, shared);
         if constexpr (straight<R> && may_be_unsettled<R>) settle<R>(block, rows, shared);

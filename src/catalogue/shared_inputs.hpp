@@ -4,6 +4,7 @@
 #include "catalogue/evaluate.hpp"
 #include "catalogue/once_for_rows.hpp"
 
+#include <array>
 #include <optional>
 
 namespace cutwater::binding {
@@ -24,12 +25,58 @@ template <const auto& R>
 inline constexpr bool computes_once = !requires { typename OnceForRows<formula_of<R>>::Nothing; };
 
 template <const auto& R>
+inline constexpr bool straight_once = requires { requires OnceForRows<formula_of<R>>::straight; };
+
+/// What the formula is given in a row that becomes part of a vector: of series a reference, nothing is copied for a
+/// row.
+template <class Q>
+struct RowParameter {
+    using type = Q;
+};
+template <class Q>
+struct RowParameter<Series<Q>> {
+    using type = const Series<Q>&;
+};
+template <class Parameters>
+struct RowTuple;
+template <class... Q>
+struct RowTuple<std::tuple<Q...>> {
+    using type = std::tuple<typename RowParameter<Q>::type...>;
+};
+template <const auto& R>
+using RowParameters = typename RowTuple<typename TraitsOf<R>::Parameters>::type;
+
+template <const auto& R>
 class SharedInputs {
 public:
+    using Parameters = typename TraitsOf<R>::Parameters;
+
     explicit SharedInputs(const Given* shared) : SharedInputs(shared, Inputs()) {}
 
     /// Whether inputs and relations that all rows share are permitted: else no row is answered.
     bool permitted() const { return permitted_; }
+
+    /// What the formula is given of them; anything in the place of columns.
+    const Parameters& parameters() const { return parameters_; }
+
+    /// The formula in such a row.
+    auto straight_run(const RowParameters<R>& parameters) const
+    {
+        if constexpr (computes_once<R>)
+            return [&]<std::size_t... I>(std::index_sequence<I...>) {
+                return (*once_)(std::get<columns[I]>(parameters)...);
+            }(std::make_index_sequence<columns.size()>());
+        else
+            return run<R>(parameters, Steps::of_a_row());
+    }
+
+    /// Relations that no row changes are judged with the shared inputs.
+    static bool relations_of_row(const RowParameters<R>& parameters)
+    {
+        return [&]<std::size_t... K>(std::index_sequence<K...>) {
+            return (holds_in_row<K>(parameters) & ... & true);
+        }(Relations());
+    }
 
     /// The values of a row, handed to store; whether it is answered. number(i) is input i of it.
     template <class Number, class Store>
@@ -41,7 +88,12 @@ public:
 private:
     using Inputs = std::make_index_sequence<input_count<R>>;
     using Relations = std::make_index_sequence<relation_count<R>>;
-    using Parameters = typename TraitsOf<R>::Parameters;
+    static constexpr auto columns = []<std::size_t... I>(std::index_sequence<I...>) {
+        std::array<std::size_t, (std::size_t{is_column<R, I>} + ... + 0)> made{};
+        std::size_t next = 0;
+        static_cast<void>(((is_column<R, I> && (made[next++] = I, true)), ...));
+        return made;
+    }(Inputs());
     struct Nothing {};
     static auto once()
     {
@@ -110,6 +162,15 @@ private:
             return binding::permitted(std::get<I>(R.inputs), x);
         else
             return true;
+    }
+
+    template <std::size_t K>
+    static bool holds_in_row(const RowParameters<R>& parameters)
+    {
+        if constexpr (is_shared_relation<R, K>)
+            return true;
+        else
+            return holds<R, K>(parameters);
     }
 
     template <bool Shared, std::size_t... K>

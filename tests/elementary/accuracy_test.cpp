@@ -223,5 +223,6 @@ TEST_CASE("Angles of points and hypotenuses lie within their bounds", "[elementa
         1.3, pairs);
     for (Pair& p : pairs) p = std::abs(p.x) > 1e308 || std::abs(p.y) > 1e308 ? Pair{1, 1} : p;
     for (int i = 0; i < 1000; ++i) pairs.push_back({of_any_size(1e-323, 1e-300), of_any_size(1e-323, 1e-300)});
-    check_pairs("hypot", el::hypot, [](const Wide& x, const Wide& y) { return Wide(sqrt(x * x + y * y)); }, 0.65, pairs);
+    check_pairs(
+        "hypot", el::hypot, [](const Wide& x, const Wide& y) { return Wide(sqrt(x * x + y * y)); }, 0.65, pairs);
 }

@@ -1,6 +1,7 @@
 // Bearings in service: loads from the rotor, frequencies, grease, friction heat and temperature.
 #pragma once
 
+#include "catalogue/as_given.hpp"
 #include "formulas/bearings/shared.hpp"
 
 #include <algorithm>
@@ -165,9 +166,9 @@ inline constexpr Record<&relubrication_interval> relubrication_interval_record{
                  "Too much grease overheats a bearing. Never mix greases that are not known to agree."},
     .example = {"\"deep groove ball\", 1450, 50, 70, 1", "11654.5", "hand calculation"}};
 
-inline Mass grease_quantity(Length outside, Length width)
+inline AsGiven<units::gram> grease_quantity(AsGiven<units::mm> outside, AsGiven<units::mm> width)
 {
-    return units::gram(0.005 * units::mm.in(outside)*units::mm.in(width));
+    return AsGiven<units::gram>(0.005 * outside.number * width.number);
 }
 
 inline constexpr Record<&grease_quantity> grease_quantity_record{

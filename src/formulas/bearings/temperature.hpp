@@ -129,26 +129,23 @@ inline Outcome<std::tuple<Temperature, KinematicViscosity, Power>> bearing_tempe
         return values(units::kelvin(quick.kelvin), quick.viscosity);
     }
 
-    const auto viscosity_at = [&](double celsius) {
-        return viscosity_at_temperature(first, first_viscosity, second, second_viscosity, units::degC(celsius),
-                                        Steps{});
-    };
+    const walther::Oil oil(one, two);
+    const auto viscosity_at = [&](double celsius) { return oil.viscosity_mm2s(units::degC(celsius)); };
     const auto surplus = [&](double celsius) {
-        const auto nu = viscosity_at(celsius);
-        return (nu ? heat_at(units::mm2s.in(*nu)) : 0) - conductance * (celsius - units::degC.in(ambient));
+        const double nu = viscosity_at(celsius);
+        return (std::isnan(nu) ? 0 : heat_at(nu)) - conductance * (celsius - units::degC.in(ambient));
     };
     constexpr double high = bearings::hottest_degC;
-    if (!viscosity_at(low)) return bearings::line_has_ended(low);
-    if (!viscosity_at(high) || surplus(high) > 0) return bearings::too_hot();
+    if (std::isnan(viscosity_at(low))) return bearings::line_has_ended(low);
+    const double at_low = surplus(low), at_high = surplus(high);
+    if (std::isnan(viscosity_at(high)) || at_high > 0) return bearings::too_hot();
     using namespace boost::math::policies;
     using Quiet = policy<domain_error<ignore_error>, evaluation_error<ignore_error>>;
     std::uintmax_t most = 200;
     const auto [below, above] = boost::math::tools::toms748_solve(
-        surplus, low, high, surplus(low), surplus(high), boost::math::tools::eps_tolerance<double>(52), most, Quiet());
+        surplus, low, high, at_low, at_high, boost::math::tools::eps_tolerance<double>(52), most, Quiet());
     const double found = std::abs(surplus(below)) <= std::abs(surplus(above)) ? below : above;
-    const auto nu = viscosity_at(found);
-    if (!nu) return nu.why();
-    return values(units::degC(found), units::mm2s.in(*nu));
+    return values(units::degC(found), viscosity_at(found));
 }
 
 inline constexpr auto bearing_temperature_record = record<&bearing_temperature>(

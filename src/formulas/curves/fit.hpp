@@ -5,10 +5,12 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
+#include "elementary/elementary.hpp"
 #include "formulas/curves/value.hpp"
 
+#include <algorithm>
 #include <array>
-#include <optional>
+#include <utility>
 
 namespace cutwater::formulas {
 
@@ -41,6 +43,23 @@ public:
     }
 
     double operator()(double x) const { return partial(degree_ + 1, scaled(x)); }
+
+    /// The value of the polynomial of a lower degree through the same points: its terms are the first of this one's.
+    /// Without a branch, and with the bits of that polynomial.
+    double of_degree(double degree, double x) const
+    {
+        const double t = scaled(x);
+        double sum = 0;
+        Pair p{1, 0};
+        const auto add = [&](std::size_t j) {
+            sum += elementary::select(static_cast<double>(j) <= degree, coefficient_[j] * p.now, 0.0);
+            p = {(t - alpha_[j]) * p.now - beta_[j] * p.before, p.now};
+        };
+        [&]<std::size_t... J>(std::index_sequence<J...>) {
+            (add(J), ...);
+        }(std::make_index_sequence<greatest_degree + 1>());
+        return sum;
+    }
 
     /// Coefficients of 1, x, x^2, …
     Points<Ratio> plain() const
@@ -153,18 +172,20 @@ inline constexpr auto curve_fit_record = record<&curve_fit>(
 
 namespace curves {
 
-inline Outcome<Ratio> read_fitted(const Polynomial& curve, Ratio first, Ratio last, Ratio at)
+/// value(x), where the points reach.
+template <class Value>
+Outcome<Ratio> read_fitted(Ratio first, Ratio last, Ratio at, Value value)
 {
     const double x = snapped_to(last.value(), snapped_to(first.value(), at.value()));
-    if (!(x >= first.value() && x <= last.value())) return outside(x, first.value(), last.value(), "x", units::number);
-    return Ratio(curve(x));
+    return {Ratio(value(x)), bool((x >= first.value()) & (x <= last.value())),
+            outside(x, first.value(), last.value(), "x", units::number)};
 }
 
 }  // namespace curves
 
 inline Outcome<Ratio> fitted_value(Series<Ratio> xs, Series<Ratio> ys, Count degree, Ratio at)
 {
-    return curves::read_fitted(curves::Polynomial(xs, ys, curves::whole(degree)), xs.front(), xs.back(), at);
+    return curves::read_fitted(xs.front(), xs.back(), at, curves::Polynomial(xs, ys, curves::whole(degree)));
 }
 
 inline constexpr auto fitted_value_record = record<&fitted_value>(
@@ -180,6 +201,7 @@ inline constexpr auto fitted_value_record = record<&fitted_value>(
      .equation = "y(x) of the polynomial that curve_fit finds",
      .source = curves::fit_source,
      .cautions = {"A high degree swings between the points: look at the curve before using it."},
+     .sound_anywhere = true,
      .example = {"[0, 1, 2, 3], [1, 3, 7, 13], 2, 2.5", "9.75", "the points lie on 1 + x + x^2"}},
     pairs::equal_length<"y_values", "x_values">(),
     relation<"degree", "x_values">([](Count m, Series<Ratio> x) { return m.value < static_cast<double>(x.size()); },
@@ -189,26 +211,27 @@ inline constexpr auto fitted_value_record = record<&fitted_value>(
 
 namespace cutwater {
 
-/// Fits again only where a row's degree is another one than the last row's.
+/// Fitted once, with the greatest degree that the points allow.
 template <>
 class OnceForRows<&formulas::fitted_value> {
 public:
-    OnceForRows(Series<Ratio> xs, Series<Ratio> ys) : xs_(xs), ys_(ys), first_(xs.front()), last_(xs.back()) {}
+    static constexpr bool straight = true;
 
-    Outcome<Ratio> operator()(Count degree, Ratio at)
+    OnceForRows(Series<Ratio> xs, Series<Ratio> ys)
+        : first_(xs.front()), last_(xs.back()),
+          curve_(xs, ys, std::min(formulas::curves::greatest_degree, xs.size() - 1))
     {
-        if (!fitted_ || degree_ != degree.value) {
-            degree_ = degree.value;
-            fitted_.emplace(xs_, ys_, formulas::curves::whole(degree));
-        }
-        return formulas::curves::read_fitted(*fitted_, first_, last_, at);
+    }
+
+    Outcome<Ratio> operator()(Count degree, Ratio at) const
+    {
+        return formulas::curves::read_fitted(first_, last_, at,
+                                             [&](double x) { return curve_.of_degree(degree.value, x); });
     }
 
 private:
-    Series<Ratio> xs_, ys_;
     Ratio first_, last_;
-    std::optional<formulas::curves::Polynomial> fitted_;
-    double degree_ = 0;
+    formulas::curves::Polynomial curve_;
 };
 
 }  // namespace cutwater

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace cutwater::formulas {
 
@@ -82,6 +83,11 @@ struct Line {
     double constant, slope, z;
 };
 
+inline double z_on(double constant, double slope, Temperature temperature)
+{
+    return elementary::exp10(elementary::exp10(constant - slope * elementary::log10(units::kelvin.in(temperature))));
+}
+
 template <class ZOf>
 Line line(const Point& first, const Point& second, Temperature temperature, ZOf z)
 {
@@ -92,10 +98,38 @@ Line line(const Point& first, const Point& second, Temperature temperature, ZOf 
     const double at_first = height(first);
     const double slope = (at_first - height(second)) / (across(second.temperature) - across(first.temperature));
     const double constant = at_first + slope * across(first.temperature);
-    return {constant, slope, elementary::exp10(elementary::exp10(constant - slope * across(temperature)))};
+    return {constant, slope, z_on(constant, slope, temperature)};
 }
 
 inline bool is_thick(const Point& p) { return units::mm2s.in(p.viscosity) >= thick; }
+
+/// The lines of an oil that is asked for many temperatures: what viscosity_at_temperature gives, bit for bit.
+class Oil {
+public:
+    Oil(const Point& first, const Point& second)
+        : thick_(is_thick(first) & is_thick(second)),
+          of_thick_(line(first, second, first.temperature, [](double x) { return thick_z(x); })),
+          general_(line(first, second, first.temperature, [](double x) { return z_of(x).value; }))
+    {
+    }
+
+    /// No number where the relation has ended.
+    double viscosity_mm2s(Temperature temperature) const
+    {
+        if (thick_) {
+            const double z = z_on(of_thick_.constant, of_thick_.slope, temperature);
+            if (z >= z_of_thick) return z <= most ? thick_viscosity_of(z) : no_number;
+        }
+        const double z = z_on(general_.constant, general_.slope, temperature);
+        return z >= z_of_least_ && z <= most ? viscosity_of(z) : no_number;
+    }
+
+private:
+    static constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
+    bool thick_;
+    Line of_thick_, general_;
+    double z_of_least_ = z_of(least).value;
+};
 
 inline NoValue beyond(Temperature temperature, const char* sentence, double end)
 {

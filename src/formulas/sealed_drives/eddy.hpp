@@ -26,7 +26,7 @@ inline Ratio shell_end_factor(Count pole_pairs, Length length, Length diameter)
 {
     const double x = pole_pairs.value * (length / diameter).value();  // p L/(2 r)
     if (x < 1e-2) return Ratio(x * x / 3);                            // the series' first term, good to 4e-5
-    const double e = elementary::expm1(-2 * x);  // tanh(x) = -e/(e + 2)
+    const double e = elementary::expm1(-2 * x);                       // tanh(x) = -e/(e + 2)
     return Ratio(1 + e / ((e + 2) * x));
 }
 
