@@ -16,15 +16,17 @@ namespace viscous {
 // The correlation is dimensional: m3/h, m of one stage, mm2/s and 1/min.
 inline Ratio parameter(KinematicViscosity viscosity, Flow best_flow, Head best_head, RotationalSpeed speed)
 {
-    return Ratio(
-        16.5 * std::sqrt(units::mm2s.in(viscosity)) * elementary::positive_pow(units::metre.in(best_head), 0.0625) /
-        (elementary::positive_pow(units::m3h.in(best_flow), 0.375) * std::sqrt(std::sqrt(units::rpm.in(speed)))));
+    const double q = units::m3h.in(best_flow), n = units::rpm.in(speed);
+    const double product = q * q * q * (n * n);  // one power, of H/(Q^6 n^4), for three
+    return Ratio(16.5 * std::sqrt(units::mm2s.in(viscosity)) *
+                 elementary::positive_pow(units::metre.in(best_head) / (product * product), 0.0625));
 }
 
 inline Ratio parameter_from_duty(KinematicViscosity viscosity, Flow flow, Head head)
 {
-    return Ratio(2.80 * std::sqrt(units::mm2s.in(viscosity)) /
-                 (std::sqrt(std::sqrt(units::m3h.in(flow))) * elementary::positive_pow(units::metre.in(head), 0.125)));
+    const double q = units::m3h.in(flow);
+    return Ratio(2.80 * std::sqrt(units::mm2s.in(viscosity)) *
+                 elementary::positive_pow(q * q * units::metre.in(head), -0.125));
 }
 
 /// The method was made from pumps with impellers of radial type.

@@ -36,28 +36,27 @@ inline double thin_efficiency_ratio(double best_efficiency, double viscosity_rat
     return (1 - (1 - best_efficiency) * elementary::positive_pow(viscosity_ratio, 0.07)) / best_efficiency;
 }
 
-/// What the branch up to B = 1 ends with. B goes with the root of the viscosity; a liquid as thin as the water of the
-/// test loses nothing.
-inline double efficiency_ratio_at_one(double b, double best_efficiency, double viscosity_ratio)
+/// What the branch up to B = 1 gives, and above it, what it ends with. B goes with the root of the viscosity; a liquid
+/// as thin as the water of the test loses nothing.
+inline double up_to_one(double b, double best_efficiency, double viscosity_ratio)
 {
-    return thin_efficiency_ratio(best_efficiency, std::max(viscosity_ratio / (b * b), 1.0));
+    const double at_one = std::max(viscosity_ratio / (b * b), 1.0);
+    return thin_efficiency_ratio(best_efficiency, elementary::select(b > 1, at_one, viscosity_ratio));
 }
 
 inline double efficiency_ratio(double b, double best_efficiency, double viscosity_ratio, NearOne near)
 {
+    const double thin = up_to_one(b, best_efficiency, viscosity_ratio);
     const double thick = elementary::positive_pow(b, -0.0547 * elementary::positive_pow(b, 0.69));
-    const double joined = std::min(thick, efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio));
-    return elementary::select(b > 1, elementary::select(near == NearOne::safe, joined, thick),
-                              thin_efficiency_ratio(best_efficiency, viscosity_ratio));
+    return elementary::select(b > 1, elementary::select(near == NearOne::safe, std::min(thick, thin), thick), thin);
 }
 
 /// Above 1, or an efficiency above 0: of two comparisons one would be the formula's own, and such a pair GCC keeps out
 /// of vectors.
 inline bool leaves_efficiency(double b, double best_efficiency, double viscosity_ratio, NearOne near)
 {
-    const double above = elementary::select(near == NearOne::safe,
-                                            efficiency_ratio_at_one(b, best_efficiency, viscosity_ratio), 1);
-    return elementary::select(b > 1, above, thin_efficiency_ratio(best_efficiency, viscosity_ratio)) > 0;
+    const double thin = up_to_one(b, best_efficiency, viscosity_ratio);
+    return elementary::select(b > 1, elementary::select(near == NearOne::safe, thin, 1.0), thin) > 0;
 }
 
 constexpr auto near_one()
