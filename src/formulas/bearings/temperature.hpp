@@ -30,10 +30,9 @@ struct ThickBalance {
     };
     Oil at(double kelvin) const
     {
-        constexpr double ln_10 = 2.302585092994045684;
-        const double height = line.constant - line.slope * elementary::log10(kelvin);
-        const double log_z = elementary::exp10(elementary::select(height < 1, height, 1.0));  // 1: beyond any oil
-        return {elementary::exp10(log_z), log_z * ln_10};
+        const double height = line.constant - line.slope * elementary::log(kelvin);
+        const double ln_z = elementary::exp(elementary::select(height < 3.1, height, 3.1));  // 3.1: beyond any oil
+        return {elementary::exp(ln_z), ln_z};
     }
     static double no_thinner(double nu) { return elementary::select(nu > 0.5, nu, 0.5); }  // still good to a per cent
 

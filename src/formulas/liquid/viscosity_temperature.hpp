@@ -24,6 +24,7 @@ struct Term {
 inline constexpr Term terms[] = {{+1, -1.14883, 2.65868}, {-1, -0.0038138, 12.5645}, {+1, 5.46491, 37.6289},
                                  {-1, 13.0458, 74.6851},  {+1, 37.4619, 192.643},    {-1, 80.4945, 400.468}};
 inline constexpr double offset = 0.7;
+inline constexpr double ln_10 = 2.302585092994045684, ln_ln_10 = 0.834032445247956181;
 
 struct Z {
     double value;
@@ -79,22 +80,26 @@ struct Point {
     Temperature temperature;
     KinematicViscosity viscosity;
 };
+/// ln ln Z = constant - slope ln T, and Z at a temperature: the standard's line has the same slope.
 struct Line {
     double constant, slope, z;
+
+    /// A of log10 log10 Z = A - B log10 T.
+    double a() const { return (constant - ln_ln_10) / ln_10; }
 };
 
 inline double z_on(double constant, double slope, Temperature temperature)
 {
-    return elementary::exp10(elementary::exp10(constant - slope * elementary::log10(units::kelvin.in(temperature))));
+    return elementary::exp(elementary::exp(constant - slope * elementary::log(units::kelvin.in(temperature))));
 }
 
 template <class ZOf>
 Line line(const Point& first, const Point& second, Temperature temperature, ZOf z)
 {
     const auto height = [&](const Point& p) {
-        return elementary::log10(elementary::log10(z(units::mm2s.in(p.viscosity))));
+        return elementary::log(elementary::log(z(units::mm2s.in(p.viscosity))));
     };
-    const auto across = [](Temperature t) { return elementary::log10(units::kelvin.in(t)); };
+    const auto across = [](Temperature t) { return elementary::log(units::kelvin.in(t)); };
     const double at_first = height(first);
     const double slope = (at_first - height(second)) / (across(second.temperature) - across(first.temperature));
     const double constant = at_first + slope * across(first.temperature);
@@ -158,7 +163,7 @@ inline Outcome<KinematicViscosity> viscosity_at_temperature(Temperature first_te
     const bool holds = thick & (line.z <= walther::most);
     if (steps.in_rows()) return {units::mm2s(nu), holds, NoValue{}, !thick};
     if (!thick) line = walther::line(first, second, temperature, [](double x) { return walther::z_of(x).value; });
-    steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(line.constant), units::number);
+    steps("A", "log10 log10 Z_1 + B log10 T_1", Ratio(line.a()), units::number);
     steps("B", "(log10 log10 Z_1 - log10 log10 Z_2)/(log10 T_2 - log10 T_1)", Ratio(line.slope), units::number);
     steps("Z", "10^(10^(A - B log10 T))", Ratio(line.z), units::number);
     if (!(line.z >= walther::z_of(walther::least).value))
