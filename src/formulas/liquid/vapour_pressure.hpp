@@ -35,12 +35,12 @@ constexpr double temperature_number(Temperature t, AntoineUnits u)
     return units::kelvin.in(t)-zero_of_scale_K[static_cast<int>(u)];
 }
 
-// What the constants may give at the ends of their range. Constants taken for other units mostly still give a number
-// between.
-inline constexpr double least_bara = 1e-9;         // far below what any pump could notice
-inline constexpr double most_at_lowest_bara = 20;  // tables begin below or near the boiling point at one atmosphere
-inline constexpr double most_at_highest_bara =
-    250;  // above the critical pressure of water, the highest of the liquids that are pumped
+// What the constants may give at the ends of their range, log10 of bara. Constants taken for other units mostly still
+// give a number between.
+inline constexpr double log_least = -9;                         // 1e-9 bara: far below what any pump could notice
+inline constexpr double log_most_at_lowest = 1.30102999566398;  // 20 bara: tables begin near the boiling point at 1 atm
+inline constexpr double log_most_at_highest =
+    2.39794000867204;  // 250 bara: above water's critical pressure, the highest
 
 }  // namespace antoine
 
@@ -54,13 +54,13 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
     const auto log_at = [&](Temperature t) {
         return double(a - b / (antoine::temperature_number(t, constants_for) + c));
     };
-    const auto log_of = [&](double bara) { return elementary::log10(unit.in(units::bara(bara))); };
-    const double log_vapour = log_at(temperature);
+    const double log_vapour = log_at(temperature), log_bar = elementary::log10(unit.in(units::bara(1)));
     const double log_lowest = log_at(lowest_temperature), log_highest = log_at(highest_temperature);
-    const bool pumped = (log_vapour >= log_of(antoine::least_bara)) &
-                        (log_lowest <= log_of(antoine::most_at_lowest_bara)) &
-                        (log_highest <= log_of(antoine::most_at_highest_bara));
+    const bool pumped = (log_vapour - log_bar >= antoine::log_least) &
+                        (log_lowest - log_bar <= antoine::log_most_at_lowest) &
+                        (log_highest - log_bar <= antoine::log_most_at_highest);
     const auto pressure = [&](double log) { return unit(elementary::exp10(log)); };
+    const AbsolutePressure vapour = pressure(log_vapour);
     if (!pumped)
         return NoValue{
             .status = CUTWATER_NO_ANSWER,
@@ -69,12 +69,12 @@ inline Outcome<AbsolutePressure> vapour_pressure_antoine(Ratio a, Ratio b, Ratio
                 "constants_for does not fit: the constants give {0} here, {1} at their lowest temperature and {2} at "
                 "their highest, which no liquid to be pumped has: they are for other units of pressure or "
                 "temperature, or for the natural logarithm",
-            .numbers = {number_in(pressure(log_vapour), units::bara), number_in(pressure(log_lowest), units::bara),
+            .numbers = {number_in(vapour, units::bara), number_in(pressure(log_lowest), units::bara),
                         number_in(pressure(log_highest), units::bara)}};
     const double boiling = b / (a - elementary::log10(unit.in(units::atm_a(1)))) - c;
     steps("T_b", "where the constants reach 1 atm; compare it with the liquid's known boiling point",
           antoine::in_celsius(constants_for) ? units::degC(boiling) : units::kelvin(boiling), units::degC);
-    return pressure(log_vapour);
+    return vapour;
 }
 
 inline constexpr auto vapour_pressure_antoine_record = record<&vapour_pressure_antoine>(
