@@ -191,7 +191,7 @@ TEST_CASE("Powers lie within their bounds", "[elementary]")
         double greatest;  // of |y ln(x)|
         double bound;
     };
-    for (const Reach reach : {Reach{100, 0.96}, Reach{707.99, 1.25}}) {
+    for (const Reach reach : {Reach{100, 0.96}, Reach{707.99, 1.5}}) {
         std::vector<Pair> pairs{{1.5, 0.5}, {10, 22}, {3, 40}, {0x1p-1022, 0.1}, {0x1.fffffffffffffp1023, -0.1}};
         for (int i = 0; i < 3000; ++i) {
             const double any = std::abs(of_any_size(0x1p-1022, 0x1.fp1023));
