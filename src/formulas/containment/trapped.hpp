@@ -40,7 +40,7 @@ constexpr auto wall()
 }
 constexpr auto modulus()
 {
-    return input("modulus", "E", units::GPa, above_up_to(0, 1000), "elastic modulus of the wall: steel 200", 200);
+    return input("modulus", "E", units::GPa, between(1e-4, 1000), "elastic modulus of the wall: steel 200", 200);
 }
 constexpr auto poisson()
 {
