@@ -83,8 +83,8 @@ inline constexpr const char* evenly_carried =
 /// Loss over that of the liquid alone: never less than that of a liquid which is as heavy as the slurry.
 inline Ratio at_least_equivalent(Ratio by_relation, Density liquid, Density slurry)
 {
-    const Ratio equivalent = slurry / liquid;
-    return by_relation < equivalent ? equivalent : by_relation;
+    const double equivalent = Ratio(slurry / liquid).value(), relation = by_relation.value();
+    return Ratio(elementary::select(relation < equivalent, equivalent, relation));
 }
 
 /// Head lost, of the liquid and of the slurry, and the pressure, from the gradient's rise over the liquid's.
@@ -117,9 +117,9 @@ inline std::tuple<Head, Head, PressureDifference, Ratio, Velocity, SlurryFlow> s
     const Density slurry = solids::slurry_density_of(liquid, solids_density, share);
     const Ratio ratio = solids::at_least_equivalent(1.0 + rise, liquid, slurry);
     const auto [of_slurry, of_liquid, pressure] = solids::slurry_loss(alone * ratio, liquid, slurry);
-    const SlurryFlow regime = velocity < saltation ? SlurryFlow::saltation
-                              : ratio > 1.0 + rise ? SlurryFlow::pseudo_homogeneous
-                                                   : SlurryFlow::heterogeneous;
+    // Without a branch: 0 saltation, 1 heterogeneous, 2 pseudo-homogeneous.
+    const bool leaping = velocity < saltation, even = ratio > 1.0 + rise;
+    const auto regime = static_cast<SlurryFlow>(int{!leaping} + int{!leaping & even});
     return {of_slurry, of_liquid, pressure, ratio, velocity, regime};
 }
 
