@@ -1,9 +1,10 @@
 // How far the liquid may warm before it would boil at the impeller's inlet.
 #pragma once
 
-#include "elementary/elementary.hpp"
+#include "catalogue/once_for_rows.hpp"
 #include "formulas/least_flow/heating.hpp"
 #include "formulas/pairs.hpp"
+#include "formulas/vapour_curve.hpp"
 
 namespace cutwater::formulas {
 
@@ -11,67 +12,35 @@ namespace least_flow {
 
 inline constexpr Interval vapour_points_bara = above_up_to(0, limits::vapour_bara.high);  // their logarithm is taken
 
-/// A vapour-pressure curve by its points; ln p is taken linear in 1/T between neighbours, as Clausius and Clapeyron
-/// have it.
-class VapourCurve {
-public:
-    VapourCurve(const Series<Temperature>& temperatures, const Series<AbsolutePressure>& pressures)
-        : t_(temperatures), p_(pressures)
+struct AllowedRise {
+    template <class Curve>
+    Outcome<TemperatureDifference> operator()(const Curve& curve, Temperature inlet, Head available, Head required,
+                                              Head margin, Density density, Steps steps = {}) const
     {
+        if (!curve.holds(inlet))
+            return NoValue{CUTWATER_OUT_OF_INTERVAL,
+                           "inlet_temperature",
+                           "{0} lies outside the vapour-pressure curve, which reaches from {1} to {2}",
+                           {number_in(inlet, units::degC), number_in(curve.coldest(), units::degC),
+                            number_in(curve.warmest(), units::degC)}};
+        const PressureDifference reserve = density * standard_gravity * (available - required - margin);
+        const AbsolutePressure now = curve.pressure(inlet);
+        const AbsolutePressure allowed = now + reserve;
+        steps("p_v", "vapour pressure at the inlet temperature", now, units::bara);
+        steps("p_v,allowed", "p_v + rho g (NPSHA - NPSH3 - margin)", allowed, units::bara);
+        if (allowed > curve.highest())
+            return NoValue{
+                CUTWATER_NO_ANSWER,
+                "temperatures",
+                "the vapour-pressure curve ends at {0}; give points up to {1}, the highest vapour pressure that "
+                "the NPSH allows",
+                {number_in(curve.highest(), units::bara), number_in(allowed, units::bara)}};
+        const Temperature warmest = curve.temperature(allowed);
+        steps("T_allowed", "temperature at that vapour pressure", warmest, units::degC);
+        return warmest - inlet;
     }
-
-    double pressure(double kelvin) const
-    {
-        std::size_t i = 0;
-        while (i + 2 < t_.size() && t(i + 1) < kelvin) ++i;
-        return p(i) * elementary::exp(elementary::log(p(i + 1) / p(i)) *
-                                      ((1 / t(i) - 1 / kelvin) / (1 / t(i) - 1 / t(i + 1))));
-    }
-    double temperature(double pressure) const
-    {
-        std::size_t i = 0;
-        while (i + 2 < t_.size() && p(i + 1) < pressure) ++i;
-        return 1 / (1 / t(i) -
-                    (1 / t(i) - 1 / t(i + 1)) * (elementary::log(pressure / p(i)) / elementary::log(p(i + 1) / p(i))));
-    }
-    bool holds_temperature(double kelvin) const { return kelvin >= t(0) && kelvin <= t(t_.size() - 1); }
-    double highest_pressure() const { return p(t_.size() - 1); }
-
-private:
-    double t(std::size_t i) const { return t_[i].above_zero().value(); }
-    double p(std::size_t i) const { return p_[i].above_zero().value(); }
-    const Series<Temperature>& t_;
-    const Series<AbsolutePressure>& p_;
 };
-
-inline Outcome<TemperatureDifference> allowed_rise(Temperature inlet, Head available, Head required, Head margin,
-                                                   Density density, const Series<Temperature>& temperatures,
-                                                   const Series<AbsolutePressure>& pressures, Steps steps)
-{
-    const VapourCurve curve(temperatures, pressures);
-    const double start = inlet.above_zero().value();
-    if (!curve.holds_temperature(start))
-        return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                       "inlet_temperature",
-                       "{0} lies outside the vapour-pressure curve, which reaches from {1} to {2}",
-                       {number_in(inlet, units::degC), number_in(temperatures.front(), units::degC),
-                        number_in(temperatures.back(), units::degC)}};
-    const PressureDifference reserve = density * standard_gravity * (available - required - margin);
-    const AbsolutePressure now = AbsolutePressure::at(PressureDifference::from_value(curve.pressure(start)));
-    const AbsolutePressure allowed = now + reserve;
-    steps("p_v", "vapour pressure at the inlet temperature", now, units::bara);
-    steps("p_v,allowed", "p_v + rho g (NPSHA - NPSH3 - margin)", allowed, units::bara);
-    if (allowed.above_zero().value() > curve.highest_pressure())
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "temperatures",
-                       "the vapour-pressure curve ends at {0}; give points up to {1}, the highest vapour pressure that "
-                       "the NPSH allows",
-                       {number_in(pressures.back(), units::bara), number_in(allowed, units::bara)}};
-    const Temperature warmest = Temperature::at(
-        TemperatureDifference::from_value(curve.temperature(allowed.above_zero().value())));
-    steps("T_allowed", "temperature at that vapour pressure", warmest, units::degC);
-    return warmest - inlet;
-}
+inline constexpr AllowedRise allowed_rise;
 
 inline constexpr const char* vapour_source = "NPSH available falls by the rise of vapour pressure at the inlet: common "
                                              "practice; ln p linear in 1/T between neighbouring points "
@@ -86,7 +55,8 @@ inline Outcome<TemperatureDifference> allowed_temperature_rise(Temperature inlet
                                                                Series<Temperature> temperatures,
                                                                Series<AbsolutePressure> pressures, Steps steps)
 {
-    return least_flow::allowed_rise(inlet, available, required, margin, density, temperatures, pressures, steps);
+    return least_flow::allowed_rise(GivenVapourCurve(temperatures, pressures), inlet, available, required, margin,
+                                    density, steps);
 }
 
 inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperature_rise>(
@@ -115,17 +85,33 @@ inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperat
         [](Head available, Head npsh3, Head margin) { return available > npsh3 + margin; },
         least_flow::nothing_to_heat));
 
+namespace least_flow {
+
+struct FlowForAllowedRise {
+    template <class Curve>
+    Outcome<Flow> operator()(const Curve& curve, Power shutoff_power, Head shutoff_head, SpecificHeat specific_heat,
+                             Temperature inlet, Head available, Head required, Head margin, Density density,
+                             ThermalExpansion expansion, Steps steps = {}) const
+    {
+        const auto rise = allowed_rise(curve, inlet, available, required, margin, density, steps);
+        if (!rise) return rise.why();
+        steps("dT", "allowed warming", *rise, units::kelvin_difference);
+        return thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise, expansion, inlet);
+    }
+};
+inline constexpr FlowForAllowedRise flow_for_allowed_rise;
+
+}  // namespace least_flow
+
 inline Outcome<Flow> thermal_minimum_flow_from_npsh(Power shutoff_power, Head shutoff_head, SpecificHeat specific_heat,
                                                     Temperature inlet, Head available, Head required, Head margin,
                                                     Density density, Series<Temperature> temperatures,
                                                     Series<AbsolutePressure> pressures, ThermalExpansion expansion,
                                                     Steps steps)
 {
-    const auto rise = least_flow::allowed_rise(inlet, available, required, margin, density, temperatures, pressures,
-                                               steps);
-    if (!rise) return rise.why();
-    steps("dT", "allowed warming", *rise, units::kelvin_difference);
-    return thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise, expansion, inlet);
+    return least_flow::flow_for_allowed_rise(GivenVapourCurve(temperatures, pressures), shutoff_power, shutoff_head,
+                                             specific_heat, inlet, available, required, margin, density, expansion,
+                                             steps);
 }
 
 inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_minimum_flow_from_npsh>(
@@ -162,3 +148,17 @@ inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_mi
         least_flow::nothing_to_heat));
 
 }  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+struct OnceForRows<&formulas::allowed_temperature_rise> : formulas::WithVapourCurve<formulas::least_flow::AllowedRise> {
+    using WithVapourCurve::WithVapourCurve;
+};
+template <>
+struct OnceForRows<&formulas::thermal_minimum_flow_from_npsh>
+    : formulas::WithVapourCurve<formulas::least_flow::FlowForAllowedRise> {
+    using WithVapourCurve::WithVapourCurve;
+};
+
+}  // namespace cutwater

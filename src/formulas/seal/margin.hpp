@@ -3,10 +3,11 @@
 
 #include <cutwater/unit_table.hpp>
 
+#include "catalogue/once_for_rows.hpp"
 #include "catalogue/record.hpp"
-#include "formulas/least_flow/vapour_limit.hpp"
 #include "formulas/pairs.hpp"
 #include "formulas/seal/chamber_temperature.hpp"
+#include "formulas/vapour_curve.hpp"
 
 #include <tuple>
 
@@ -86,37 +87,29 @@ constexpr auto least_below_boiling()
                  "temperature below boiling to keep", 20);
 }
 
-inline NoValue outside_curve(Temperature t, const Series<Temperature>& ts, const char* argument)
-{
-    return {CUTWATER_OUT_OF_INTERVAL,
-            argument,
-            "{0} with the faces' rise lies outside the vapour-pressure curve, which reaches from {1} to {2}",
-            {number_in(t, units::degC), number_in(ts.front(), units::degC), number_in(ts.back(), units::degC)}};
-}
-
-inline NoValue outside_curve(AbsolutePressure p, const Series<AbsolutePressure>& ps, const char* argument)
-{
-    return {CUTWATER_OUT_OF_INTERVAL,
-            argument,
-            "the vapour-pressure curve reaches from {1} to {2}; give points that hold {0}",
-            {number_in(p, units::bara), number_in(ps.front(), units::bara), number_in(ps.back(), units::bara)}};
-}
-
 /// Temperature at which the liquid boils under this pressure, if its curve reaches so far.
-inline Outcome<Temperature> boiling(AbsolutePressure p, const Series<Temperature>& ts,
-                                    const Series<AbsolutePressure>& ps, const char* argument)
+template <class Curve>
+Outcome<Temperature> boiling(AbsolutePressure p, const Curve& curve, const char* argument)
 {
-    if (p < ps.front() || p > ps.back()) return outside_curve(p, ps, argument);
-    return Temperature::at(
-        TemperatureDifference::from_value(least_flow::VapourCurve(ts, ps).temperature(p.above_zero().value())));
+    if (p < curve.lowest() || p > curve.highest())
+        return NoValue{CUTWATER_OUT_OF_INTERVAL,
+                       argument,
+                       "the vapour-pressure curve reaches from {1} to {2}; give points that hold {0}",
+                       {number_in(p, units::bara), number_in(curve.lowest(), units::bara),
+                        number_in(curve.highest(), units::bara)}};
+    return curve.temperature(p);
 }
 
-inline Outcome<AbsolutePressure> vapour_pressure(Temperature t, const Series<Temperature>& ts,
-                                                 const Series<AbsolutePressure>& ps, const char* argument)
+template <class Curve>
+Outcome<AbsolutePressure> vapour_pressure(Temperature t, const Curve& curve, const char* argument)
 {
-    if (t < ts.front() || t > ts.back()) return outside_curve(t, ts, argument);
-    return AbsolutePressure::at(
-        PressureDifference::from_value(least_flow::VapourCurve(ts, ps).pressure(t.above_zero().value())));
+    if (!curve.holds(t))
+        return NoValue{CUTWATER_OUT_OF_INTERVAL,
+                       argument,
+                       "{0} with the faces' rise lies outside the vapour-pressure curve, which reaches from {1} to {2}",
+                       {number_in(t, units::degC), number_in(curve.coldest(), units::degC),
+                        number_in(curve.warmest(), units::degC)}};
+    return curve.pressure(t);
 }
 
 struct Margins {
@@ -127,16 +120,89 @@ struct Margins {
     TemperatureDifference temperature;
 };
 
-inline Outcome<Margins> margins(AbsolutePressure chamber, Temperature warmest, const Series<Temperature>& ts,
-                                const Series<AbsolutePressure>& ps)
+template <class Curve>
+Outcome<Margins> margins(AbsolutePressure chamber, Temperature warmest, const Curve& curve)
 {
-    const auto vapour = vapour_pressure(warmest, ts, ps, "chamber_temperature");
+    const auto vapour = vapour_pressure(warmest, curve, "chamber_temperature");
     if (!vapour) return vapour.why();
-    const auto boils = boiling(chamber, ts, ps, "chamber_pressure");
+    const auto boils = boiling(chamber, curve, "chamber_pressure");
     if (!boils) return boils.why();
     return Margins{*vapour, chamber - *vapour, Ratio(chamber.above_zero() / vapour->above_zero()).value(), *boils,
                    *boils - warmest};
 }
+
+using AllMargins = std::tuple<AbsolutePressure, PressureDifference, Ratio, Temperature, TemperatureDifference>;
+struct AllMarginsOn {
+    template <class Curve>
+    Outcome<AllMargins> operator()(const Curve& curve, AbsolutePressure chamber, Temperature temperature,
+                                   TemperatureDifference face_rise) const
+    {
+        const auto found = margins(chamber, temperature + face_rise, curve);
+        if (!found) return found.why();
+        return AllMargins(found->vapour, found->pressure, Ratio(found->ratio), found->boiling, found->temperature);
+    }
+};
+inline constexpr AllMarginsOn all_margins;
+
+using Verdict = std::tuple<MarginVerdict, PressureDifference, Ratio, TemperatureDifference>;
+struct MarginVerdictOn {
+    template <class Curve>
+    Outcome<Verdict> operator()(const Curve& curve, MarginCriterion criterion, AbsolutePressure chamber,
+                                Temperature temperature, TemperatureDifference face_rise,
+                                PressureDifference least_margin, Ratio least_ratio,
+                                TemperatureDifference least_below) const
+    {
+        const auto found = margins(chamber, temperature + face_rise, curve);
+        if (!found) return found.why();
+        const bool kept = criterion == MarginCriterion::pressure ? found->pressure >= least_margin
+                          : criterion == MarginCriterion::ratio  ? found->ratio >= least_ratio.value()
+                                                                 : found->temperature >= least_below;
+        const MarginVerdict verdict = !(found->pressure.value() > 0) ? MarginVerdict::boils
+                                      : kept                         ? MarginVerdict::enough
+                                                                     : MarginVerdict::too_small;
+        return Verdict(verdict, found->pressure, Ratio(found->ratio), found->temperature);
+    }
+};
+inline constexpr MarginVerdictOn margin_verdict;
+
+inline NoValue no_room(AbsolutePressure chamber, PressureDifference least_margin)
+{
+    return {CUTWATER_NO_ANSWER,
+            "chamber_pressure",
+            "at {0} no temperature leaves {1} above the vapour pressure: raise the chamber's pressure or "
+            "choose another criterion",
+            {number_in(chamber, units::bara), number_in(least_margin, units::bar)}};
+}
+inline NoValue no_temperature(TemperatureDifference face_rise)
+{
+    return {CUTWATER_NO_ANSWER,
+            "face_rise",
+            "a rise of {0} leaves no temperature for the chamber",
+            {number_in(face_rise, units::kelvin_difference)}};
+}
+
+using Allowed = std::tuple<Temperature, AbsolutePressure>;
+struct AllowedTemperature {
+    template <class Curve>
+    Outcome<Allowed> operator()(const Curve& curve, MarginCriterion criterion, AbsolutePressure chamber,
+                                TemperatureDifference face_rise, PressureDifference least_margin, Ratio least_ratio,
+                                TemperatureDifference least_below) const
+    {
+        AbsolutePressure vapour = chamber;
+        if (criterion == MarginCriterion::pressure) vapour = chamber - least_margin;
+        if (criterion == MarginCriterion::ratio) vapour = AbsolutePressure::at(chamber.above_zero() / least_ratio);
+        if (!(vapour.above_zero().value() > 0)) return no_room(chamber, least_margin);
+        const auto boils = boiling(vapour, curve, "chamber_pressure");
+        if (!boils) return boils.why();
+        const Temperature faces = criterion == MarginCriterion::temperature ? *boils - least_below : *boils;
+        const auto allowed = vapour_pressure(faces, curve, "least_below_boiling");
+        if (!allowed) return allowed.why();
+        const Temperature liquid = faces - face_rise;
+        if (!(liquid.above_zero().value() > 0)) return no_temperature(face_rise);
+        return Allowed(liquid, *allowed);
+    }
+};
+inline constexpr AllowedTemperature allowed_temperature;
 
 }  // namespace seal
 
@@ -163,9 +229,7 @@ inline Outcome<std::tuple<AbsolutePressure, PressureDifference, Ratio, Temperatu
 seal_temperature_margin(AbsolutePressure chamber, Temperature temperature, Series<Temperature> temperatures,
                         Series<AbsolutePressure> pressures, TemperatureDifference face_rise)
 {
-    const auto found = seal::margins(chamber, temperature + face_rise, temperatures, pressures);
-    if (!found) return found.why();
-    return std::tuple(found->vapour, found->pressure, Ratio(found->ratio), found->boiling, found->temperature);
+    return seal::all_margins(GivenVapourCurve(temperatures, pressures), chamber, temperature, face_rise);
 }
 
 inline constexpr auto seal_temperature_margin_record = record<&seal_temperature_margin>(
@@ -198,15 +262,8 @@ inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, TemperatureD
     Series<AbsolutePressure> pressures, MarginCriterion criterion, TemperatureDifference face_rise,
     PressureDifference least_margin, Ratio least_ratio, TemperatureDifference least_below)
 {
-    const auto found = seal::margins(chamber, temperature + face_rise, temperatures, pressures);
-    if (!found) return found.why();
-    const bool kept = criterion == MarginCriterion::pressure ? found->pressure >= least_margin
-                      : criterion == MarginCriterion::ratio  ? found->ratio >= least_ratio.value()
-                                                             : found->temperature >= least_below;
-    const MarginVerdict verdict = !(found->pressure.value() > 0) ? MarginVerdict::boils
-                                  : kept                         ? MarginVerdict::enough
-                                                                 : MarginVerdict::too_small;
-    return std::tuple(verdict, found->pressure, Ratio(found->ratio), found->temperature);
+    return seal::margin_verdict(GivenVapourCurve(temperatures, pressures), criterion, chamber, temperature, face_rise,
+                                least_margin, least_ratio, least_below);
 }
 
 inline constexpr auto seal_margin_verdict_record = record<&seal_margin_verdict>(
@@ -238,27 +295,8 @@ inline Outcome<std::tuple<Temperature, AbsolutePressure>> seal_allowed_temperatu
     MarginCriterion criterion, TemperatureDifference face_rise, PressureDifference least_margin, Ratio least_ratio,
     TemperatureDifference least_below)
 {
-    AbsolutePressure vapour = chamber;
-    if (criterion == MarginCriterion::pressure) vapour = chamber - least_margin;
-    if (criterion == MarginCriterion::ratio) vapour = AbsolutePressure::at(chamber.above_zero() / least_ratio);
-    if (!(vapour.above_zero().value() > 0))
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "chamber_pressure",
-                       "at {0} no temperature leaves {1} above the vapour pressure: raise the chamber's pressure or "
-                       "choose another criterion",
-                       {number_in(chamber, units::bara), number_in(least_margin, units::bar)}};
-    const auto boils = seal::boiling(vapour, temperatures, pressures, "chamber_pressure");
-    if (!boils) return boils.why();
-    const Temperature faces = criterion == MarginCriterion::temperature ? *boils - least_below : *boils;
-    const auto allowed = seal::vapour_pressure(faces, temperatures, pressures, "least_below_boiling");
-    if (!allowed) return allowed.why();
-    const Temperature liquid = faces - face_rise;
-    if (!(liquid.above_zero().value() > 0))
-        return NoValue{CUTWATER_NO_ANSWER,
-                       "face_rise",
-                       "a rise of {0} leaves no temperature for the chamber",
-                       {number_in(face_rise, units::kelvin_difference)}};
-    return std::tuple(liquid, *allowed);
+    return seal::allowed_temperature(GivenVapourCurve(temperatures, pressures), criterion, chamber, face_rise,
+                                     least_margin, least_ratio, least_below);
 }
 
 inline constexpr auto seal_allowed_temperature_record = record<&seal_allowed_temperature>(
@@ -278,3 +316,22 @@ inline constexpr auto seal_allowed_temperature_record = record<&seal_allowed_tem
     pairs::equal_length<"vapour_pressures", "temperatures">());
 
 }  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+struct OnceForRows<&formulas::seal_temperature_margin> : formulas::WithVapourCurve<formulas::seal::AllMarginsOn> {
+    using WithVapourCurve::WithVapourCurve;
+};
+template <>
+struct OnceForRows<&formulas::seal_margin_verdict>
+    : formulas::WithVapourCurve<formulas::seal::MarginVerdictOn, formulas::MarginCriterion> {
+    using WithVapourCurve::WithVapourCurve;
+};
+template <>
+struct OnceForRows<&formulas::seal_allowed_temperature>
+    : formulas::WithVapourCurve<formulas::seal::AllowedTemperature, formulas::MarginCriterion> {
+    using WithVapourCurve::WithVapourCurve;
+};
+
+}  // namespace cutwater

@@ -5,7 +5,8 @@
 #include <cutwater/unit_table.hpp>
 
 #include "catalogue/record.hpp"
-#include "formulas/least_flow/vapour_limit.hpp"
+#include "catalogue/once_for_rows.hpp"
+#include "formulas/vapour_curve.hpp"
 #include "formulas/limits.hpp"
 #include "formulas/pairs.hpp"
 #include "formulas/sealed_drives/coupling.hpp"
@@ -94,23 +95,38 @@ inline constexpr Record<&shell_temperature_rise> shell_temperature_rise_record{
     .sound_anywhere = true,
     .example = {"402, 98.5, 60, 3000", "7.217", "hand calculation: 402/(pi x 0.0985 x 0.06 x 3000)"}};
 
-inline Outcome<std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, AbsolutePressure>> shell_vapour_margin(
-    Temperature inlet, Power heat, Flow flow, Density density, SpecificHeat specific_heat, AbsolutePressure lowest,
-    PressureDifference wanted, Series<Temperature> temperatures, Series<AbsolutePressure> vapour_pressures)
+namespace sealed {
+
+using OverVapour = std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, AbsolutePressure>;
+struct OverVapourOn {
+    template <class Curve>
+    Outcome<OverVapour> operator()(const Curve& curve, Temperature inlet, Power heat, Flow flow, Density density,
+                                   SpecificHeat specific_heat, AbsolutePressure lowest, PressureDifference wanted) const
+    {
+        const Temperature outlet = inlet + rise(heat, flow, density, specific_heat);
+        if (!curve.holds(outlet))
+            return NoValue{CUTWATER_OUT_OF_INTERVAL,
+                           "temperatures",
+                           "the liquid warms to {0}, outside the vapour-pressure curve, which reaches from {1} to {2}",
+                           {number_in(outlet, units::degC), number_in(curve.coldest(), units::degC),
+                            number_in(curve.warmest(), units::degC)}};
+        const AbsolutePressure vapour = curve.pressure(outlet);
+        const PressureDifference margin = lowest - vapour;
+        return OverVapour{margin >= wanted && margin > PressureDifference{} ? ShellMargin::kept : ShellMargin::lost,
+                          margin, lowest.above_zero() / vapour.above_zero(), outlet, vapour};
+    }
+};
+inline constexpr OverVapourOn over_vapour;
+
+}  // namespace sealed
+
+inline Outcome<sealed::OverVapour> shell_vapour_margin(Temperature inlet, Power heat, Flow flow, Density density,
+                                                       SpecificHeat specific_heat, AbsolutePressure lowest,
+                                                       PressureDifference wanted, Series<Temperature> temperatures,
+                                                       Series<AbsolutePressure> vapour_pressures)
 {
-    const Temperature outlet = inlet + sealed::rise(heat, flow, density, specific_heat);
-    const least_flow::VapourCurve curve(temperatures, vapour_pressures);
-    if (!curve.holds_temperature(outlet.above_zero().value()))
-        return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                       "temperatures",
-                       "the liquid warms to {0}, outside the vapour-pressure curve, which reaches from {1} to {2}",
-                       {number_in(outlet, units::degC), number_in(temperatures.front(), units::degC),
-                        number_in(temperatures.back(), units::degC)}};
-    const AbsolutePressure vapour = AbsolutePressure::at(
-        PressureDifference::from_value(curve.pressure(outlet.above_zero().value())));
-    const PressureDifference margin = lowest - vapour;
-    return std::tuple{margin >= wanted && margin > PressureDifference{} ? ShellMargin::kept : ShellMargin::lost, margin,
-                      lowest.above_zero() / vapour.above_zero(), outlet, vapour};
+    return sealed::over_vapour(GivenVapourCurve(temperatures, vapour_pressures), inlet, heat, flow, density,
+                               specific_heat, lowest, wanted);
 }
 
 inline constexpr auto shell_vapour_margin_record = record<&shell_vapour_margin>(
@@ -185,3 +201,12 @@ inline constexpr auto loss_of_flow_time_record = record<&loss_of_flow_time>(
         [](Temperature limit, Temperature start) { return limit > start; }, "it must lie above the start temperature"));
 
 }  // namespace cutwater::formulas
+
+namespace cutwater {
+
+template <>
+struct OnceForRows<&formulas::shell_vapour_margin> : formulas::WithVapourCurve<formulas::sealed::OverVapourOn> {
+    using WithVapourCurve::WithVapourCurve;
+};
+
+}  // namespace cutwater
