@@ -301,6 +301,15 @@ void refuse_block(Block<R>& block, std::size_t rows)
     block.refused = static_cast<std::int64_t>(rows);
 }
 
+template <const auto& R>
+void compute_block(Block<R>& block, std::size_t rows, SharedInputs<R>& shared, StraightBlock<R>* straight_rows)
+{
+    if constexpr (straight<R>) {
+        if (shared.fit_vectors()) return straight_rows(block, rows, shared);
+    }
+    if constexpr (!straight<R> || may_not_fit<R>) branching_block<R>(block, rows, shared);
+}
+
 /// The caller has cleared the bitmap and the count.
 template <const auto& R>
 void erased_rows(RowsJob& job)
@@ -346,10 +355,8 @@ void erased_rows(RowsJob& job)
             block.out[j] = direct[j] ? job.results[j].data + begin : block.out_stage[j];
         if (!any_permitted)
             refuse_block<R>(block, rows);
-        else if constexpr (straight<R>)
-            straight_rows(block, rows, shared);
         else
-            branching_block<R>(block, rows, shared);
+            compute_block<R>(block, rows, shared, straight_rows);
         if constexpr (straight<R> && may_be_unsettled<R>) settle<R>(block, rows, shared);
         count_refused<R>(job, block, begin, rows);
         for (std::size_t j = 0; j < result_count<R>; ++j) {

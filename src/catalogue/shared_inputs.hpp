@@ -27,6 +27,9 @@ inline constexpr bool computes_once = !requires { typename OnceForRows<formula_o
 template <const auto& R>
 inline constexpr bool straight_once = requires { requires OnceForRows<formula_of<R>>::straight; };
 
+template <const auto& R>
+inline constexpr bool may_not_fit = requires(const OnceForRows<formula_of<R>>& once) { once.fits_vectors(); };
+
 /// What the formula is given in a row that becomes part of a vector: of series a reference, nothing is copied for a
 /// row.
 template <class Q>
@@ -56,6 +59,15 @@ public:
     /// Whether inputs and relations that all rows share are permitted: else no row is answered.
     bool permitted() const { return permitted_; }
 
+    /// Whether rows can become vectors with them.
+    bool fit_vectors() const
+    {
+        if constexpr (may_not_fit<R>)
+            return once_ && once_->fits_vectors();
+        else
+            return true;
+    }
+
     /// What the formula is given of them; anything in the place of columns.
     const Parameters& parameters() const { return parameters_; }
 
@@ -64,7 +76,10 @@ public:
     {
         if constexpr (computes_once<R>)
             return [&]<std::size_t... I>(std::index_sequence<I...>) {
-                return (*once_)(std::get<columns[I]>(parameters)...);
+                if constexpr (may_not_fit<R>)
+                    return once_->in_vectors(std::get<columns[I]>(parameters)...);
+                else
+                    return (*once_)(std::get<columns[I]>(parameters)...);
             }(std::make_index_sequence<columns.size()>());
         else
             return run<R>(parameters, Steps::of_a_row());

@@ -12,32 +12,39 @@ namespace least_flow {
 
 inline constexpr Interval vapour_points_bara = above_up_to(0, limits::vapour_bara.high);  // their logarithm is taken
 
+inline NoValue outside_curve(Temperature inlet, Temperature coldest, Temperature warmest)
+{
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "inlet_temperature",
+            "{0} lies outside the vapour-pressure curve, which reaches from {1} to {2}",
+            {number_in(inlet, units::degC), number_in(coldest, units::degC), number_in(warmest, units::degC)}};
+}
+inline NoValue beyond_curve(AbsolutePressure highest, AbsolutePressure allowed)
+{
+    return {CUTWATER_NO_ANSWER,
+            "temperatures",
+            "the vapour-pressure curve ends at {0}; give points up to {1}, the highest vapour pressure that the NPSH "
+            "allows",
+            {number_in(highest, units::bara), number_in(allowed, units::bara)}};
+}
+
 struct AllowedRise {
     template <class Curve>
     Outcome<TemperatureDifference> operator()(const Curve& curve, Temperature inlet, Head available, Head required,
                                               Head margin, Density density, Steps steps = {}) const
     {
-        if (!curve.holds(inlet))
-            return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                           "inlet_temperature",
-                           "{0} lies outside the vapour-pressure curve, which reaches from {1} to {2}",
-                           {number_in(inlet, units::degC), number_in(curve.coldest(), units::degC),
-                            number_in(curve.warmest(), units::degC)}};
         const PressureDifference reserve = density * standard_gravity * (available - required - margin);
         const AbsolutePressure now = curve.pressure(inlet);
         const AbsolutePressure allowed = now + reserve;
-        steps("p_v", "vapour pressure at the inlet temperature", now, units::bara);
-        steps("p_v,allowed", "p_v + rho g (NPSHA - NPSH3 - margin)", allowed, units::bara);
-        if (allowed > curve.highest())
-            return NoValue{
-                CUTWATER_NO_ANSWER,
-                "temperatures",
-                "the vapour-pressure curve ends at {0}; give points up to {1}, the highest vapour pressure that "
-                "the NPSH allows",
-                {number_in(curve.highest(), units::bara), number_in(allowed, units::bara)}};
         const Temperature warmest = curve.temperature(allowed);
-        steps("T_allowed", "temperature at that vapour pressure", warmest, units::degC);
-        return warmest - inlet;
+        const bool begins = curve.holds(inlet), ends = !(allowed > curve.highest());
+        const bool holds = begins & ends;
+        if (begins) steps("p_v", "vapour pressure at the inlet temperature", now, units::bara);
+        if (begins) steps("p_v,allowed", "p_v + rho g (NPSHA - NPSH3 - margin)", allowed, units::bara);
+        if (holds) steps("T_allowed", "temperature at that vapour pressure", warmest, units::degC);
+        return {warmest - inlet, holds,
+                begins ? beyond_curve(curve.highest(), allowed)
+                       : outside_curve(inlet, curve.coldest(), curve.warmest())};
     }
 };
 inline constexpr AllowedRise allowed_rise;
@@ -55,8 +62,8 @@ inline Outcome<TemperatureDifference> allowed_temperature_rise(Temperature inlet
                                                                Series<Temperature> temperatures,
                                                                Series<AbsolutePressure> pressures, Steps steps)
 {
-    return least_flow::allowed_rise(GivenVapourCurve(temperatures, pressures), inlet, available, required, margin,
-                                    density, steps);
+    return on_vapour_curve(least_flow::allowed_rise, temperatures, pressures, inlet, available, required, margin,
+                           density, steps);
 }
 
 inline constexpr auto allowed_temperature_rise_record = record<&allowed_temperature_rise>(
@@ -94,9 +101,9 @@ struct FlowForAllowedRise {
                              ThermalExpansion expansion, Steps steps = {}) const
     {
         const auto rise = allowed_rise(curve, inlet, available, required, margin, density, steps);
-        if (!rise) return rise.why();
-        steps("dT", "allowed warming", *rise, units::kelvin_difference);
-        return thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise, expansion, inlet);
+        if (rise) steps("dT", "allowed warming", *rise, units::kelvin_difference);
+        return {thermal_minimum_flow(shutoff_power, shutoff_head, density, specific_heat, *rise, expansion, inlet),
+                static_cast<bool>(rise), rise.why()};
     }
 };
 inline constexpr FlowForAllowedRise flow_for_allowed_rise;
@@ -109,9 +116,8 @@ inline Outcome<Flow> thermal_minimum_flow_from_npsh(Power shutoff_power, Head sh
                                                     Series<AbsolutePressure> pressures, ThermalExpansion expansion,
                                                     Steps steps)
 {
-    return least_flow::flow_for_allowed_rise(GivenVapourCurve(temperatures, pressures), shutoff_power, shutoff_head,
-                                             specific_heat, inlet, available, required, margin, density, expansion,
-                                             steps);
+    return on_vapour_curve(least_flow::flow_for_allowed_rise, temperatures, pressures, shutoff_power, shutoff_head,
+                           specific_heat, inlet, available, required, margin, density, expansion, steps);
 }
 
 inline constexpr auto thermal_minimum_flow_from_npsh_record = record<&thermal_minimum_flow_from_npsh>(

@@ -9,6 +9,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <utility>
 
 namespace cutwater::formulas {
 
@@ -25,9 +26,11 @@ inline constexpr double c[] = {-226.80157, 293.17155, 5081.8791, 36752.126, 1312
 template <std::size_t N>
 double polynomial(const double (&of)[N], double x)
 {
-    double sum = 0;
-    for (std::size_t i = N; i-- > 0;) sum = sum * x + of[i];
-    return sum;
+    return [&]<std::size_t... I>(std::index_sequence<I...>) {
+        double sum = 0;
+        ((sum = sum * x + of[N - 1 - I]), ...);
+        return sum;
+    }(std::make_index_sequence<N>());
 }
 
 // Of powers of the root of the water's share; in kg/m3, with the temperature in degC to the powers 0, 1 and 2.
@@ -39,7 +42,9 @@ inline constexpr double d[][6] = {
 /// The strongest lye that the correlation covers at a temperature.
 inline double strongest(double celsius)
 {
-    return celsius < 20 ? 0.418 : celsius < 60 ? 0.5 : celsius < 70 ? 0.647 : celsius < 150 ? 0.7 : 0.8;
+    using elementary::select;
+    const double warm = select(celsius < 70, 0.647, select(celsius < 150, 0.7, 0.8));
+    return select(celsius < 20, 0.418, select(celsius < 60, 0.5, warm));
 }
 
 }  // namespace lye
@@ -48,16 +53,14 @@ inline Outcome<AbsolutePressure> caustic_soda_vapour_pressure(Fraction mass_frac
 {
     const double t = units::degC.in(temperature);
     const double strongest = lye::strongest(t + 1e-9);
-    if (mass_fraction.value > strongest + 1e-12)
-        return NoValue{
-            CUTWATER_OUT_OF_INTERVAL,
-            "mass_fraction",
-            "{0} is stronger than the correlation covers at {1}, up to {2}",
-            {number_in(mass_fraction, units::fraction), number_in(temperature, units::degC), {strongest, ""}}};
     const double x = elementary::log(1 - mass_fraction.value);
     const double kPa = elementary::exp((lye::polynomial(lye::a, x) + lye::polynomial(lye::b, x) * t) /
                                        (t - lye::polynomial(lye::c, x)));
-    return units::kPa_a(kPa);
+    return {units::kPa_a(kPa), mass_fraction.value <= strongest + 1e-12,
+            NoValue{CUTWATER_OUT_OF_INTERVAL,
+                    "mass_fraction",
+                    "{0} is stronger than the correlation covers at {1}, up to {2}",
+                    {number_in(mass_fraction, units::fraction), number_in(temperature, units::degC), {strongest, ""}}}};
 }
 
 inline constexpr Record<&caustic_soda_vapour_pressure> caustic_soda_vapour_pressure_record{

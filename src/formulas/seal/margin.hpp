@@ -87,49 +87,46 @@ constexpr auto least_below_boiling()
                  "temperature below boiling to keep", 20);
 }
 
-/// Temperature at which the liquid boils under this pressure, if its curve reaches so far.
-template <class Curve>
-Outcome<Temperature> boiling(AbsolutePressure p, const Curve& curve, const char* argument)
+inline NoValue outside_curve(Temperature t, Temperature coldest, Temperature warmest, const char* argument)
 {
-    if (p < curve.lowest() || p > curve.highest())
-        return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                       argument,
-                       "the vapour-pressure curve reaches from {1} to {2}; give points that hold {0}",
-                       {number_in(p, units::bara), number_in(curve.lowest(), units::bara),
-                        number_in(curve.highest(), units::bara)}};
-    return curve.temperature(p);
+    return {CUTWATER_OUT_OF_INTERVAL,
+            argument,
+            "{0} with the faces' rise lies outside the vapour-pressure curve, which reaches from {1} to {2}",
+            {number_in(t, units::degC), number_in(coldest, units::degC), number_in(warmest, units::degC)}};
+}
+inline NoValue outside_curve(AbsolutePressure p, AbsolutePressure lowest, AbsolutePressure highest)
+{
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "chamber_pressure",
+            "the vapour-pressure curve reaches from {1} to {2}; give points that hold {0}",
+            {number_in(p, units::bara), number_in(lowest, units::bara), number_in(highest, units::bara)}};
 }
 
+/// In the liquid between the faces.
 template <class Curve>
-Outcome<AbsolutePressure> vapour_pressure(Temperature t, const Curve& curve, const char* argument)
-{
-    if (!curve.holds(t))
-        return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                       argument,
-                       "{0} with the faces' rise lies outside the vapour-pressure curve, which reaches from {1} to {2}",
-                       {number_in(t, units::degC), number_in(curve.coldest(), units::degC),
-                        number_in(curve.warmest(), units::degC)}};
-    return curve.pressure(t);
-}
-
 struct Margins {
+    Margins(const Curve& of, AbsolutePressure chamber, Temperature liquid, TemperatureDifference face_rise)
+        : curve(of), at(chamber), warmest(liquid + face_rise), vapour(of.pressure(warmest)), pressure(chamber - vapour),
+          ratio(chamber.above_zero() / vapour.above_zero()), boiling(of.temperature(chamber)),
+          temperature(boiling - warmest)
+    {
+    }
+    bool hold() const { return curve.holds(warmest) & curve.holds(at); }
+    NoValue why() const
+    {
+        return curve.holds(warmest) ? outside_curve(at, curve.lowest(), curve.highest())
+                                    : outside_curve(warmest, curve.coldest(), curve.warmest(), "chamber_temperature");
+    }
+
+    const Curve& curve;
+    AbsolutePressure at;
+    Temperature warmest;
     AbsolutePressure vapour;
     PressureDifference pressure;
-    double ratio;
+    Ratio ratio;
     Temperature boiling;
     TemperatureDifference temperature;
 };
-
-template <class Curve>
-Outcome<Margins> margins(AbsolutePressure chamber, Temperature warmest, const Curve& curve)
-{
-    const auto vapour = vapour_pressure(warmest, curve, "chamber_temperature");
-    if (!vapour) return vapour.why();
-    const auto boils = boiling(chamber, curve, "chamber_pressure");
-    if (!boils) return boils.why();
-    return Margins{*vapour, chamber - *vapour, Ratio(chamber.above_zero() / vapour->above_zero()).value(), *boils,
-                   *boils - warmest};
-}
 
 using AllMargins = std::tuple<AbsolutePressure, PressureDifference, Ratio, Temperature, TemperatureDifference>;
 struct AllMarginsOn {
@@ -137,9 +134,8 @@ struct AllMarginsOn {
     Outcome<AllMargins> operator()(const Curve& curve, AbsolutePressure chamber, Temperature temperature,
                                    TemperatureDifference face_rise) const
     {
-        const auto found = margins(chamber, temperature + face_rise, curve);
-        if (!found) return found.why();
-        return AllMargins(found->vapour, found->pressure, Ratio(found->ratio), found->boiling, found->temperature);
+        const Margins<Curve> m(curve, chamber, temperature, face_rise);
+        return {AllMargins(m.vapour, m.pressure, m.ratio, m.boiling, m.temperature), m.hold(), m.why()};
     }
 };
 inline constexpr AllMarginsOn all_margins;
@@ -152,26 +148,27 @@ struct MarginVerdictOn {
                                 PressureDifference least_margin, Ratio least_ratio,
                                 TemperatureDifference least_below) const
     {
-        const auto found = margins(chamber, temperature + face_rise, curve);
-        if (!found) return found.why();
-        const bool kept = criterion == MarginCriterion::pressure ? found->pressure >= least_margin
-                          : criterion == MarginCriterion::ratio  ? found->ratio >= least_ratio.value()
-                                                                 : found->temperature >= least_below;
-        const MarginVerdict verdict = !(found->pressure.value() > 0) ? MarginVerdict::boils
-                                      : kept                         ? MarginVerdict::enough
-                                                                     : MarginVerdict::too_small;
-        return Verdict(verdict, found->pressure, Ratio(found->ratio), found->temperature);
+        const Margins<Curve> m(curve, chamber, temperature, face_rise);
+        const bool by_pressure = criterion == MarginCriterion::pressure, by_ratio = criterion == MarginCriterion::ratio;
+        const bool kept = (by_pressure & (m.pressure >= least_margin)) | (by_ratio & (m.ratio >= least_ratio)) |
+                          (!by_pressure & !by_ratio & (m.temperature >= least_below));
+        const bool boils = !(m.pressure.value() > 0);
+        const MarginVerdict verdict = boils  ? MarginVerdict::boils
+                                      : kept ? MarginVerdict::enough
+                                             : MarginVerdict::too_small;
+        return {Verdict(verdict, m.pressure, m.ratio, m.temperature), m.hold(), m.why()};
     }
 };
 inline constexpr MarginVerdictOn margin_verdict;
 
 inline NoValue no_room(AbsolutePressure chamber, PressureDifference least_margin)
 {
-    return {CUTWATER_NO_ANSWER,
-            "chamber_pressure",
-            "at {0} no temperature leaves {1} above the vapour pressure: raise the chamber's pressure or "
-            "choose another criterion",
-            {number_in(chamber, units::bara), number_in(least_margin, units::bar)}};
+    return {
+        CUTWATER_NO_ANSWER,
+        "chamber_pressure",
+        "at {0} no temperature leaves {1} above the vapour pressure: raise the chamber's pressure or choose another "
+        "criterion",
+        {number_in(chamber, units::bara), number_in(least_margin, units::bar)}};
 }
 inline NoValue no_temperature(TemperatureDifference face_rise)
 {
@@ -191,15 +188,16 @@ struct AllowedTemperature {
         AbsolutePressure vapour = chamber;
         if (criterion == MarginCriterion::pressure) vapour = chamber - least_margin;
         if (criterion == MarginCriterion::ratio) vapour = AbsolutePressure::at(chamber.above_zero() / least_ratio);
-        if (!(vapour.above_zero().value() > 0)) return no_room(chamber, least_margin);
-        const auto boils = boiling(vapour, curve, "chamber_pressure");
-        if (!boils) return boils.why();
-        const Temperature faces = criterion == MarginCriterion::temperature ? *boils - least_below : *boils;
-        const auto allowed = vapour_pressure(faces, curve, "least_below_boiling");
-        if (!allowed) return allowed.why();
+        const Temperature boils = curve.temperature(vapour);
+        const Temperature faces = criterion == MarginCriterion::temperature ? boils - least_below : boils;
         const Temperature liquid = faces - face_rise;
-        if (!(liquid.above_zero().value() > 0)) return no_temperature(face_rise);
-        return Allowed(liquid, *allowed);
+        const bool room = vapour.above_zero().value() > 0, on_curve = curve.holds(vapour), kept = curve.holds(faces);
+        const bool warm = liquid.above_zero().value() > 0, holds = room & on_curve & kept & warm;
+        return {Allowed(liquid, curve.pressure(faces)), holds,
+                !room       ? no_room(chamber, least_margin)
+                : !on_curve ? outside_curve(vapour, curve.lowest(), curve.highest())
+                : !kept     ? outside_curve(faces, curve.coldest(), curve.warmest(), "least_below_boiling")
+                            : no_temperature(face_rise)};
     }
 };
 inline constexpr AllowedTemperature allowed_temperature;
@@ -229,7 +227,7 @@ inline Outcome<std::tuple<AbsolutePressure, PressureDifference, Ratio, Temperatu
 seal_temperature_margin(AbsolutePressure chamber, Temperature temperature, Series<Temperature> temperatures,
                         Series<AbsolutePressure> pressures, TemperatureDifference face_rise)
 {
-    return seal::all_margins(GivenVapourCurve(temperatures, pressures), chamber, temperature, face_rise);
+    return on_vapour_curve(seal::all_margins, temperatures, pressures, chamber, temperature, face_rise);
 }
 
 inline constexpr auto seal_temperature_margin_record = record<&seal_temperature_margin>(
@@ -262,8 +260,8 @@ inline Outcome<std::tuple<MarginVerdict, PressureDifference, Ratio, TemperatureD
     Series<AbsolutePressure> pressures, MarginCriterion criterion, TemperatureDifference face_rise,
     PressureDifference least_margin, Ratio least_ratio, TemperatureDifference least_below)
 {
-    return seal::margin_verdict(GivenVapourCurve(temperatures, pressures), criterion, chamber, temperature, face_rise,
-                                least_margin, least_ratio, least_below);
+    return on_vapour_curve(seal::margin_verdict, temperatures, pressures, criterion, chamber, temperature, face_rise,
+                           least_margin, least_ratio, least_below);
 }
 
 inline constexpr auto seal_margin_verdict_record = record<&seal_margin_verdict>(
@@ -295,8 +293,8 @@ inline Outcome<std::tuple<Temperature, AbsolutePressure>> seal_allowed_temperatu
     MarginCriterion criterion, TemperatureDifference face_rise, PressureDifference least_margin, Ratio least_ratio,
     TemperatureDifference least_below)
 {
-    return seal::allowed_temperature(GivenVapourCurve(temperatures, pressures), criterion, chamber, face_rise,
-                                     least_margin, least_ratio, least_below);
+    return on_vapour_curve(seal::allowed_temperature, temperatures, pressures, criterion, chamber, face_rise,
+                           least_margin, least_ratio, least_below);
 }
 
 inline constexpr auto seal_allowed_temperature_record = record<&seal_allowed_temperature>(

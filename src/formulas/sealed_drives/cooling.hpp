@@ -97,6 +97,14 @@ inline constexpr Record<&shell_temperature_rise> shell_temperature_rise_record{
 
 namespace sealed {
 
+inline NoValue outside_curve(Temperature outlet, Temperature coldest, Temperature warmest)
+{
+    return {CUTWATER_OUT_OF_INTERVAL,
+            "temperatures",
+            "the liquid warms to {0}, outside the vapour-pressure curve, which reaches from {1} to {2}",
+            {number_in(outlet, units::degC), number_in(coldest, units::degC), number_in(warmest, units::degC)}};
+}
+
 using OverVapour = std::tuple<ShellMargin, PressureDifference, Ratio, Temperature, AbsolutePressure>;
 struct OverVapourOn {
     template <class Curve>
@@ -104,16 +112,12 @@ struct OverVapourOn {
                                    SpecificHeat specific_heat, AbsolutePressure lowest, PressureDifference wanted) const
     {
         const Temperature outlet = inlet + rise(heat, flow, density, specific_heat);
-        if (!curve.holds(outlet))
-            return NoValue{CUTWATER_OUT_OF_INTERVAL,
-                           "temperatures",
-                           "the liquid warms to {0}, outside the vapour-pressure curve, which reaches from {1} to {2}",
-                           {number_in(outlet, units::degC), number_in(curve.coldest(), units::degC),
-                            number_in(curve.warmest(), units::degC)}};
         const AbsolutePressure vapour = curve.pressure(outlet);
         const PressureDifference margin = lowest - vapour;
-        return OverVapour{margin >= wanted && margin > PressureDifference{} ? ShellMargin::kept : ShellMargin::lost,
-                          margin, lowest.above_zero() / vapour.above_zero(), outlet, vapour};
+        const bool kept = (margin >= wanted) & (margin > PressureDifference{});
+        return {OverVapour(kept ? ShellMargin::kept : ShellMargin::lost, margin,
+                           lowest.above_zero() / vapour.above_zero(), outlet, vapour),
+                curve.holds(outlet), outside_curve(outlet, curve.coldest(), curve.warmest())};
     }
 };
 inline constexpr OverVapourOn over_vapour;
@@ -125,8 +129,8 @@ inline Outcome<sealed::OverVapour> shell_vapour_margin(Temperature inlet, Power 
                                                        PressureDifference wanted, Series<Temperature> temperatures,
                                                        Series<AbsolutePressure> vapour_pressures)
 {
-    return sealed::over_vapour(GivenVapourCurve(temperatures, vapour_pressures), inlet, heat, flow, density,
-                               specific_heat, lowest, wanted);
+    return on_vapour_curve(sealed::over_vapour, temperatures, vapour_pressures, inlet, heat, flow, density,
+                           specific_heat, lowest, wanted);
 }
 
 inline constexpr auto shell_vapour_margin_record = record<&shell_vapour_margin>(

@@ -32,3 +32,20 @@ def two_offers(purchase_1, energy_1, upkeep_1, purchase_2, energy_2, upkeep_2, p
     second = purchase_2 + energy_factor * energy_2 + factor * upkeep_2
     difference = second - first
     return np.where(difference == 0, 2.0, np.where(difference > 0, 0.0, 1.0)), first, second, difference
+
+
+@relation()
+def gas_share_at_pressure(share, pressure, new_pressure):
+    gas = share * (pressure / new_pressure)
+    return gas / (gas + 1 - share)
+
+
+@relation()
+def npsh3_with_gas(npsh3, share, rise):
+    return npsh3 * (1 + rise * 100 * share)
+
+
+@relation(share=(0, 0.04))
+def head_with_gas(head, share):
+    ratio = np.interp(share, [0, 0.02, 0.04], [1, 0.88, 0.60])
+    return head * ratio, ratio

@@ -150,3 +150,13 @@ def bypass_orifice_cavitation(bore, pipe, upstream, downstream, vapour, density,
     found = np.where(share >= onset, 1.0, 0.0)
     found = np.where(upstream - loss / recovered <= vapour, 2.0, found)
     return share, onset, np.where(downstream <= vapour, 3.0, found)
+
+
+INVERSE = -1 / (np.array([80, 90, 100, 110]) + 273.15)
+LOG = np.log([0.4741472, 0.7018236, 1.01418, 1.43376])
+
+
+@relation(inlet=(81, 89))
+def allowed_temperature_rise(inlet, available, required, margin, density):
+    allowed = np.exp(np.interp(-1 / (inlet + 273.15), INVERSE, LOG)) + density * (G * 1e-5) * (available - required - margin)
+    return -1 / np.interp(np.log(allowed), LOG, INVERSE) - 273.15 - inlet

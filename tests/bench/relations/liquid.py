@@ -256,3 +256,8 @@ def head_from_pressure(pressure, density):
 @relation()
 def pressure_from_head(head, density):
     return head * density * (G / 1e5)
+
+
+@relation(first_temperature=(15, 25), second_temperature=(215, 225), temperature=(30, 200))
+def density_two_point(first_temperature, first, second_temperature, second, temperature):
+    return first + (second - first) * (temperature - first_temperature) / (second_temperature - first_temperature)

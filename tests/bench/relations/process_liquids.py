@@ -117,3 +117,28 @@ def strong_sulphuric_acid_density(fraction, temperature):
     along = (percent - PERCENT[i - 1]) / (PERCENT[i] - PERCENT[i - 1])
     low, high = ACID_A[i - 1] + ACID_B[i - 1] * kelvin, ACID_A[i] + ACID_B[i] * kelvin
     return 1000 * (low + along * (high - low))
+
+
+LYE_A = np.array([-113.93947, 209.82305, 494.77153, 6860.8330, 2676.6433, -21740.328, -34750.872, -20122.157, -4102.9890])
+LYE_B = np.array([16.240074, -11.864008, -223.47305, -1650.3997, -5997.3118, -12318.744, -15303.153, -11707.480, -5364.9554, -1338.5412,
+                  -137.96889])
+LYE_C = np.array([-226.80157, 293.17155, 5081.8791, 36752.126, 131262.00, 259399.54, 301696.22, 208617.90, 81774.024, 15648.526, 906.29769])
+
+
+@relation(share=(0.05, 0.6), temperature=(75, 140))
+def caustic_soda_vapour_pressure(share, temperature):
+    x = np.log(1 - share)
+    a, b, c = (np.polyval(of[::-1], x) for of in (LYE_A, LYE_B, LYE_C))
+    return np.exp((a + b * temperature) / (temperature - c)) / 100
+
+
+LYE_DENSITY = [(5007.2279636, -25131.164248, 74107.692582, -104657.48684, 69821.773186, -18145.911810),
+               (-64.786269079, 525.34360564, -1608.4471903, 2350.9753235, -1660.9035108, 457.6437435),
+               (0.24436776978, -1.9737722344, 6.04601497138, -8.9090614947, 6.37146769397, -1.7816083111)]
+
+
+@relation()
+def strong_caustic_soda_density(share, temperature):
+    x = np.sqrt(1 - share)
+    b = [np.polyval(of[::-1], x) for of in LYE_DENSITY]
+    return b[0] + (b[1] + b[2] * temperature) * temperature

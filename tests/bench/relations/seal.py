@@ -188,3 +188,22 @@ def seal_chamber_clearing(size, particle, liquid, viscosity, speed, at_faces, at
 @relation()
 def seal_chamber_fraction(rows):  # balance holes
     return np.full(rows, 0.15), np.full(rows, 0.05), np.full(rows, 0.25)
+
+
+CURVE_T = np.array([80, 90, 100, 110, 120, 130, 140]) + 273.15
+CURVE_P = np.array([0.4741472, 0.7018236, 1.01418, 1.43376, 1.986654, 2.702596, 3.61501])
+INVERSE, LOG = -1 / CURVE_T, np.log(CURVE_P)
+
+
+@relation(chamber=(1.5, 3.5), temperature=(82, 110))
+def seal_temperature_margin(chamber, temperature, face_rise):
+    warmest = temperature + face_rise
+    vapour = np.exp(np.interp(-1 / (warmest + 273.15), INVERSE, LOG))
+    boiling = -1 / np.interp(np.log(chamber), LOG, INVERSE) - 273.15
+    return vapour, chamber - vapour, chamber / vapour, boiling, boiling - warmest
+
+
+@relation(chamber=(1.5, 3.5), temperature=(82, 110))
+def seal_margin_verdict(chamber, temperature, face_rise, least, ratio, below):  # by the pressure
+    vapour, margin, over, _, below_boiling = seal_temperature_margin(chamber, temperature, face_rise)
+    return np.where(margin > 0, np.where(margin >= least, 0.0, 1.0), 2.0), margin, over, below_boiling

@@ -1,5 +1,6 @@
 """Slurries and settling."""
 from . import G, math, np, relation
+from .system import friction
 
 
 def loss(fraction, density, size, diameter):
@@ -53,3 +54,31 @@ def deposition_velocity(bore, density, fraction, size, durand):
 @relation()
 def wear_life_ratio(speed_ratio, exponent):
     return speed_ratio**-exponent
+
+
+def of_slurry(liquid_head, ratio, liquid, slurry):
+    head = liquid_head * ratio
+    return head * (liquid / slurry), head, head * liquid * (G * 1e-5), ratio
+
+
+@relation(flow=(300, 600))
+def slurry_pipe_friction(flow, bore, length, roughness, viscosity, liquid, solids, share, drag, constant):
+    v = flow / (900 * math.pi * (bore / 1000) ** 2)
+    s = solids / liquid
+    root = np.sqrt(drag)
+    psi = v * v * root / (G * 1e-3 * bore * (s - 1))
+    rise = 1 + constant * share / (psi * np.sqrt(psi))
+    slurry = liquid + (solids - liquid) * share
+    ratio = np.maximum(rise, slurry / liquid)
+    leaping = v < np.sqrt(40 * share * (s - 1) / root * (G * 1e-3 * bore))
+    alone = friction(flow, bore, length, roughness, viscosity)
+    return *of_slurry(alone, ratio, liquid, slurry), v, np.where(leaping, 0.0, np.where(ratio > rise, 2.0, 1.0))
+
+
+@relation()
+def slurry_friction_from_v50(flow, bore, length, roughness, viscosity, liquid, solids, share, v50, exponent, added):
+    v = flow / (900 * math.pi * (bore / 1000) ** 2)
+    alone = friction(flow, bore, length, roughness, viscosity)
+    by_solids = length * added * share * (solids / liquid - 1) * (v50 / v) ** exponent
+    slurry = liquid + (solids - liquid) * share
+    return *of_slurry(alone, np.maximum((alone + by_solids) / alone, slurry / liquid), liquid, slurry), v

@@ -157,3 +157,8 @@ def closure_surge(velocity, wave, density, length, closure):
 def line_packing_surge(velocity, wave, density, friction):
     packing = density * friction * (G * 1e-5)
     return density * wave * velocity * 1e-5 + packing, packing
+
+
+@relation()
+def npsh_at_datum(npsh, rise):
+    return npsh - rise
