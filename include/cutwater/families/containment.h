@@ -397,7 +397,7 @@ CUTWATER_API cutwater_status cutwater_corrosion_life_from_readings_rows(size_t r
  *   wall_mm                      wall thickness; a thick one is the safe side; from 0.01 to 1000 mm
  *   wall_expansion_umperK        linear expansion of the wall: carbon steel 12, austenitic steel 16, lined or clad by
  *                                the wall; from 0 to 50 1e-6/K; 12 if left out
- *   modulus_GPa                  elastic modulus of the wall: steel 200; above 0 up to 1000 GPa; 200 if left out
+ *   modulus_GPa                  elastic modulus of the wall: steel 200; from 0.0001 to 1000 GPa; 200 if left out
  *   poisson                      Poisson's ratio of the wall; from 0 to 0.5; 0.3 if left out
  *   -> pressure_rise_bar         pressure rise; negative: the space grows faster than the liquid
  *
@@ -439,7 +439,7 @@ CUTWATER_API cutwater_status cutwater_trapped_liquid_pressure_rise_rows(size_t r
  *   wall_mm                      wall thickness; a thick one is the safe side; from 0.01 to 1000 mm
  *   wall_expansion_umperK        linear expansion of the wall: carbon steel 12, austenitic steel 16, lined or clad by
  *                                the wall; from 0 to 50 1e-6/K; 12 if left out
- *   modulus_GPa                  elastic modulus of the wall: steel 200; above 0 up to 1000 GPa; 200 if left out
+ *   modulus_GPa                  elastic modulus of the wall: steel 200; from 0.0001 to 1000 GPa; 200 if left out
  *   poisson                      Poisson's ratio of the wall; from 0 to 0.5; 0.3 if left out
  *   -> end_pressure_bara         absolute pressure then
  *   -> pressure_rise_bar         rise; negative near 0 degC, where water shrinks as it warms
