@@ -33,21 +33,18 @@ inline bool usable(const double* to) { return to; }
 inline bool usable(const char* const* to) { return to; }
 inline bool usable(const SeriesOut& to) { return to.length && (to.data || to.capacity == 0); }
 
+/// Whether there was room for it, of a series.
 template <const auto& R, std::size_t I, class To>
-cutwater_status put(const Values<R>& values, const To& to, cutwater_refusal* refusal)
+auto put(const Values<R>& values, const To& to, [[maybe_unused]] cutwater_refusal* refusal)
 {
     const auto& value = std::get<I>(values);
     using T = std::remove_cvref_t<decltype(value)>;
-    if constexpr (std::is_enum_v<T>) {
+    if constexpr (std::is_enum_v<T>)
         *to = words_of<T>[static_cast<std::size_t>(value)];
-    } else if constexpr (IsPoints<T>::value) {
-        *to.length = value.size();
-        if (value.size() > to.capacity) return refuse_buffer(text_of<R>, I, value.size(), to.capacity, refusal);
-        for (std::size_t k = 0; k < value.size(); ++k) to.data[k] = std::get<I>(R.results).unit.in(value[k]);
-    } else {
+    else if constexpr (IsPoints<T>::value)
+        return store_points<R, I>(value, to.data, to.capacity, *to.length, refusal);
+    else
         *to = number(std::get<I>(R.results), value);
-    }
-    return CUTWATER_OK;
 }
 
 /// An optional input that was left out is the record's default; everything else is as it was given.
@@ -106,14 +103,9 @@ inline cutwater_status whole_call(cutwater_refusal* refusal, const std::tuple<In
                 return Raws<R>(raw_of<R, I>(std::get<I>(in))...);
             }(std::index_sequence_for<In...>());
             status = evaluate<R>(raws, Steps{}, refusal, [&](const Values<R>& values) {
-                cutwater_status worst = CUTWATER_OK;
-                [&]<std::size_t... I>(std::index_sequence<I...>) {
-                    const auto keep = [&](cutwater_status s) {
-                        if (worst == CUTWATER_OK) worst = s;
-                    };
-                    (keep(put<R, I>(values, std::get<I>(out), refusal)), ...);
-                }(std::index_sequence_for<Out...>());
-                return worst;
+                return store_all<R>([&]<std::size_t I>(std::integral_constant<std::size_t, I>) {
+                    return put<R, I>(values, std::get<I>(out), refusal);
+                });
             });
             if (status == CUTWATER_OK) [[likely]]
                 return status;
@@ -154,8 +146,8 @@ template <const auto& R, std::size_t... I, std::size_t... J, class... In, class.
         const typename TraitsOf<R>::Parameters parameters(typed(std::get<I>(R.inputs), std::get<I>(in))...);
         if (broken_relation<R>(parameters) == relation_count<R>) [[likely]] {
             const Values<R> values = as_tuple(run<R>(parameters, Steps{}));
-            if ((finite<R, J>(values) && ...)) [[likely]] {
-                (static_cast<void>(put<R, J>(values, std::get<J>(out), refusal)), ...);
+            if (all_finite<R>(values)) [[likely]] {
+                (put<R, J>(values, std::get<J>(out), refusal), ...);
                 if (refusal) refusal->status = CUTWATER_OK;
                 return CUTWATER_OK;
             }

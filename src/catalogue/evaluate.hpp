@@ -94,7 +94,7 @@ cutwater_status check_input(const std::tuple_element_t<I, Raws<R>>& raw, cutwate
         if (in.rising && !rises(raw)) return refuse_series(text_of<R>, I, raw, refusal);
         return CUTWATER_OK;
     } else {
-        if (raw >= 0 && raw < static_cast<int>(inputs_of<R>[I].words.size())) return CUTWATER_OK;
+        if (static_cast<unsigned>(raw) < inputs_of<R>[I].words.size()) return CUTWATER_OK;  // of none it is -1
         return refuse_word(text_of<R>, I, nullptr, refusal);
     }
 }
@@ -168,6 +168,14 @@ double number(const Output<T>& out, const T& value)
     return out.unit.in(value);
 }
 
+template <class Q>
+bool finite_points(const Points<Q>& points, Unit<Q> unit)
+{
+    bool all = true;
+    for (const Q& point : points) all = all & std::isfinite(unit.in(point));
+    return all;
+}
+
 template <const auto& R, std::size_t I>
 bool finite(const Values<R>& values)
 {
@@ -177,52 +185,50 @@ bool finite(const Values<R>& values)
     if constexpr (std::is_enum_v<T>)
         return true;
     else if constexpr (IsPoints<T>::value)
-        return std::all_of(value.begin(), value.end(), [](auto q) { return std::isfinite(out.unit.in(q)); });
+        return finite_points(value, out.unit);
     else
         return std::isfinite(number(out, value));
 }
 
-/// Position of the first result that is not a finite number; result_count when all are.
+/// Whether all results are finite numbers, judged together: which one is not is asked only when one is not.
 template <const auto& R>
-std::size_t first_overflow(const Values<R>& values)
+bool all_finite(const Values<R>& values)
 {
-    std::size_t bad = result_count<R>;
-    [&]<std::size_t... I>(std::index_sequence<I...>) {
-        static_cast<void>(((finite<R, I>(values) || (bad = I, false)) && ...));
+    return [&]<std::size_t... I>(std::index_sequence<I...>) {
+        return (finite<R, I>(values) & ...);
     }(std::make_index_sequence<result_count<R>>());
-    return bad;
 }
 
-/// The input's value for a refusal's record: NaN for a series or a word.
+inline double number_of(double raw) { return raw; }
+inline double number_of(const RawSeries&) { return std::numeric_limits<double>::quiet_NaN(); }
+inline double number_of(int) { return std::numeric_limits<double>::quiet_NaN(); }
+
+/// The input's value for a refusal's record: NaN for a series, a word, or input_count, which is none.
 template <const auto& R>
 double raw_number(const Raws<R>& raws, std::size_t input)
 {
-    double value = std::numeric_limits<double>::quiet_NaN();
-    [&]<std::size_t... I>(std::index_sequence<I...>) {
-        (
-            [&] {
-                if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, double>)
-                    if (I == input) value = std::get<I>(raws);
-            }(),
-            ...);
-    }(std::make_index_sequence<input_count<R>>());
-    return value;
+    return std::apply(
+        [&](const auto&... raw) {
+            const double numbers[] = {number_of(raw)..., std::numeric_limits<double>::quiet_NaN()};
+            return numbers[input];
+        },
+        raws);
 }
+
+inline std::size_t points_of(double) { return 0; }
+inline std::size_t points_of(const RawSeries& raw) { return raw.length; }
+inline std::size_t points_of(int) { return 0; }
 
 /// The input's length for a refusal's sentence: 0 where it is no series.
 template <const auto& R>
 std::size_t raw_points(const Raws<R>& raws, std::size_t input)
 {
-    std::size_t points = 0;
-    [&]<std::size_t... I>(std::index_sequence<I...>) {
-        (
-            [&] {
-                if constexpr (std::is_same_v<std::tuple_element_t<I, Raws<R>>, RawSeries>)
-                    if (I == input) points = std::get<I>(raws).length;
-            }(),
-            ...);
-    }(std::make_index_sequence<input_count<R>>());
-    return points;
+    return std::apply(
+        [&](const auto&... raw) {
+            const std::size_t points[] = {points_of(raw)...};
+            return points[input];
+        },
+        raws);
 }
 
 template <const auto& R>
@@ -238,6 +244,15 @@ template <const auto& R>
                                                              cutwater_refusal* refusal)
 {
     return refuse_no_value(text_of<R>, why, raw_number<R>(raws, find_input(text_of<R>, why.argument)), refusal);
+}
+
+template <const auto& R>
+[[gnu::cold, gnu::noinline]] cutwater_status refuse_infinite(const Values<R>& values, cutwater_refusal* refusal)
+{
+    return [&]<std::size_t... I>(std::index_sequence<I...>) {
+        const bool are_finite[] = {finite<R, I>(values)...};
+        return refuse_overflow(text_of<R>, are_finite, refusal);
+    }(std::make_index_sequence<result_count<R>>());
 }
 
 /// Checks, runs, and hands the values to store(values), which answers with a status.
@@ -260,8 +275,8 @@ inline cutwater_status evaluate(const Raws<R>& raws, Steps steps, cutwater_refus
         else
             return as_tuple(std::move(returned));
     }();
-    if (const std::size_t bad = first_overflow<R>(values); bad < result_count<R>) [[unlikely]]
-        return refuse_overflow(text_of<R>, bad, refusal);
+    if (!all_finite<R>(values)) [[unlikely]]
+        return refuse_infinite<R>(values, refusal);
     return store(values);
 }
 

@@ -182,8 +182,10 @@ cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, doubl
     });
 }
 
-cutwater_status refuse_overflow(const FunctionText& f, std::size_t result, cutwater_refusal* refusal) noexcept
+cutwater_status refuse_overflow(const FunctionText& f, const bool* are_finite, cutwater_refusal* refusal) noexcept
 {
+    std::size_t result = 0;
+    while (are_finite[result]) ++result;
     return refuse_input(f, f.inputs.size(), nan, -1, CUTWATER_OVERFLOW, refusal, [&](Writer& to, const InputInfo&) {
         to.add("{} would not be a finite number: the inputs are too large or too small together.",
                f.results[result].full_name);

@@ -23,8 +23,8 @@ cutwater_status refuse_relation(const FunctionText& f, std::size_t relation, dou
 /// value: that of the input blamed; NaN for a series, a word or none.
 cutwater_status refuse_no_value(const FunctionText& f, const NoValue& why, double value,
                                 cutwater_refusal* refusal) noexcept;
-/// A result that is not a finite number.
-cutwater_status refuse_overflow(const FunctionText& f, std::size_t result, cutwater_refusal* refusal) noexcept;
+/// Of the results at least one is not a finite number; the first such is named.
+cutwater_status refuse_overflow(const FunctionText& f, const bool* are_finite, cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_missing(const FunctionText& f, std::size_t input, cutwater_refusal* refusal) noexcept;
 cutwater_status refuse_kind(const FunctionText& f, std::size_t input, const char* given,
                             cutwater_refusal* refusal) noexcept;

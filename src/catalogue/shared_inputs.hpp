@@ -227,7 +227,7 @@ private:
     template <class Store>
     static bool store_finite(const Values<R>& values, Store& store)
     {
-        if (first_overflow<R>(values) < result_count<R>) return false;
+        if (!all_finite<R>(values)) return false;
         store(values);
         return true;
     }

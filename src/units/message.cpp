@@ -4,6 +4,13 @@
 
 namespace cutwater {
 
+Message::Message(char* buffer, std::size_t capacity) noexcept : begin_(buffer), room_(0)
+{
+    if (!buffer || !capacity) return;
+    room_ = capacity - 1;
+    *buffer = 0;
+}
+
 void Message::add_erased(fmt::string_view form, fmt::format_args values) noexcept
 {
     if (length_ >= room_) return;

@@ -12,10 +12,7 @@ namespace cutwater {
 class Message {
 public:
     /// capacity counts the ending 0; a null buffer takes nothing.
-    Message(char* buffer, std::size_t capacity) noexcept : begin_(buffer), room_(buffer && capacity ? capacity - 1 : 0)
-    {
-        if (buffer && capacity) *buffer = 0;
-    }
+    Message(char* buffer, std::size_t capacity) noexcept;
 
     template <class... Args>
     Message& add(fmt::format_string<Args...> form, Args&&... args) noexcept

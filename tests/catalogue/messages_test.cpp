@@ -146,7 +146,8 @@ TEST_CASE("every refusal that a record makes is UTF-8, however long its words ar
             refuse_series(f, 0, {}, &r), check();
             refuse_relation(f, 0, 5, 0, &r), check();
             refuse_no_value(f, why, 5, &r), check();
-            refuse_overflow(f, 0, &r), check();
+            const bool none_finite[] = {false};
+            refuse_overflow(f, none_finite, &r), check();
             refuse_missing(f, 0, &r), check();
             refuse_kind(f, 0, words.c_str(), &r), check();
             refuse_buffer(f, 0, 9, 8, &r), check();
