@@ -126,10 +126,9 @@ bool one_letter_apart(const Word& a, const Word& b)
     return a.size() == b.size() ? std::equal(at + 1, a.end(), in + 1) : std::equal(at, a.end(), in + 1);
 }
 
-/// How near a word comes to one that is known: 1 the same, less for one that begins alike or differs by a letter.
+/// How near a word that is not known comes to one that is: one that begins alike, or differs by a letter.
 double nearness(const Word& asked, const Word& known)
 {
-    if (asked == known) return 1;
     const std::size_t shorter = std::min(asked.size(), known.size());
     if (shorter < 4) return 0;
     if (shorter >= 5 && one_letter_apart(asked, known)) return 0.9;

@@ -88,8 +88,7 @@ private:
     /// Whether the array form can take it: all that varies are numbers, and no result is a series.
     bool in_columns() const
     {
-        return call_->function->rows && std::none_of(call_->variables.begin(), call_->variables.end(),
-                                                     [](const Uncertain& u) { return u.in_series; });
+        return call_->function->rows && std::ranges::none_of(call_->variables, &Uncertain::in_series);
     }
 
     void mix(std::size_t count)
@@ -182,9 +181,8 @@ bool factorise(UncertainCall& call)
 cutwater_status monte_carlo(UncertainCall& call, std::size_t trials, std::uint64_t seed, double coverage, Trials& made,
                             cutwater_refusal* refusal)
 {
-    const bool all_normal = std::all_of(call.variables.begin(), call.variables.end(),
-                                        [](const Uncertain& u) { return u.spread == CUTWATER_NORMAL; });
-    if (call.correlated() && !all_normal)
+    const auto normal = std::ranges::count(call.variables, CUTWATER_NORMAL, &Uncertain::spread);
+    if (call.correlated() && normal != std::ssize(call.variables))
         return refuse(CUTWATER_CONTRADICTION,
                       "Monte Carlo with a correlation needs all inputs normal (JCGM 101, 6.4.8): leave the other "
                       "spreads, or the trials.",

@@ -76,17 +76,13 @@ void Samples::approach_zero()
 {
     if (whole_ || points_.empty() || (where_.low != 0 && where_.high != 0)) return;
     const bool from_above = where_.low == 0;
-    const auto nearest =
-        from_above
-            ? std::find_if(points_.begin(), points_.end(), [](const Sample& p) { return p.x > 0; }) - points_.begin()
-            : std::find_if(points_.rbegin(), points_.rend(), [](const Sample& p) { return p.x < 0; }).base() -
-                  points_.begin() - 1;
-    if (nearest < 0 || nearest >= static_cast<std::ptrdiff_t>(points_.size())) return;
-    const Sample start = points_[static_cast<std::size_t>(nearest)];
-    if (!start.known() && any_known()) return;
+    Sample start{0, 0};  // the nearest to 0
+    for (const Sample& p : points_)
+        if (p.x != 0 && (start.x == 0 || std::abs(p.x) < std::abs(start.x))) start = p;
+    if (start.x == 0 || (!start.known() && any_known())) return;
     std::vector<Sample> more;
     for (const double x : towards_zero(start.x)) {
-        if (!where_.contains(x) || std::abs(x) >= std::abs(start.x)) continue;
+        if (std::abs(x) >= std::abs(start.x)) continue;
         more.push_back(at(x));
         if (start.known() && !more.back().known()) break;
     }
@@ -140,15 +136,11 @@ bool Samples::look_closely()
     return settle_borders();
 }
 
-bool Samples::any_known() const
-{
-    return std::any_of(points_.begin(), points_.end(), [](const Sample& p) { return p.known(); });
-}
+bool Samples::any_known() const { return std::ranges::any_of(points_, &Sample::known); }
 
 std::size_t Samples::count_known() const
 {
-    return static_cast<std::size_t>(
-        std::count_if(points_.begin(), points_.end(), [](const Sample& p) { return p.known(); }));
+    return static_cast<std::size_t>(std::ranges::count_if(points_, &Sample::known));
 }
 
 bool Samples::settle_borders()

@@ -63,8 +63,7 @@ private:
             if (first || y > found_.results.high) found_.results.high = y, found_.greatest_at = p.x;
             first = false;
         }
-        found_.computed = seen_.count_known();
-        if (!found_.computed) return;
+        found_.computed = seen_.count_known();  // some: else nothing is examined
         found_.computable = seen_.computable();
     }
 
@@ -294,7 +293,7 @@ private:
     {
         if (!a.known() || !m.known() || !b.known() || seen_.whole() || m.g == 0) return;
         const double sign = m.g > 0 ? 1 : -1;
-        if (a.g * sign < m.g * sign || b.g * sign < m.g * sign || a.g * sign <= 0 || b.g * sign <= 0) return;
+        if (a.g * sign < m.g * sign || b.g * sign < m.g * sign) return;
         if (std::abs(m.g) > 100 * std::max(std::abs(a.g - m.g), std::abs(b.g - m.g)))
             return;  // too level to come so far
         std::uintmax_t most = 60;
@@ -339,7 +338,7 @@ private:
     {
         std::vector<Stretch> all;
         all.swap(found_.answers);
-        std::sort(all.begin(), all.end(), [](const Stretch& a, const Stretch& b) { return a.low < b.low; });
+        std::ranges::sort(all, {}, &Stretch::low);
         std::vector<Stretch>& kept = found_.answers;
         double first = 0;  // of those that the last one kept stands for
         for (std::size_t i = 0; i < all.size(); ++i) {

@@ -200,7 +200,7 @@ cutwater_status one_solution(const SolveQuestion& q, const Solutions& s, double&
 cutwater_status all_solutions(const SolveQuestion& q, const Solutions& s, std::vector<double>& found,
                               cutwater_refusal* refusal)
 {
-    const bool any_wide = std::any_of(s.answers.begin(), s.answers.end(), [](const Stretch& a) { return a.wide(); });
+    const bool any_wide = std::ranges::any_of(s.answers, &Stretch::wide);
     if (s.answers.empty() || any_wide) return refuse_solutions(q, s, refusal);
     for (const Stretch& a : s.answers) found.push_back(a.low);
     return CUTWATER_OK;

@@ -112,7 +112,8 @@ double written_precision(std::string_view number)
     const std::string_view digits = number.substr(0, mark);
     int exponent = 0;
     if (mark < number.size()) {
-        std::string_view power = number.substr(mark + 1);
+        std::string_view power = number;
+        power.remove_prefix(mark + 1);
         if (power.starts_with('+')) power.remove_prefix(1);
         std::from_chars(power.data(), power.data() + power.size(), exponent);
     }

@@ -19,16 +19,26 @@ using namespace cutwater::capi;
 
 namespace {
 
-/// Finds the function and hands it with its inputs to ask(f, inputs), inside of the guard.
+/// The function that is asked about, unless it or its inputs are missing.
+cutwater_status find_asked(const char* name, const cutwater_value* inputs, std::size_t count, const FunctionInfo*& f,
+                           cutwater_refusal* refusal)
+{
+    const std::ptrdiff_t position = name ? find_function(name) : -1;
+    if (position < 0) return refuse_unknown_function(name, refusal);
+    if (!inputs && count) return refuse(CUTWATER_MISSING, "The pointer to the inputs is null.", refusal);
+    f = &function_at(static_cast<std::size_t>(position));
+    return CUTWATER_OK;
+}
+
+/// Finds the function and hands it with its inputs to answer(f, inputs), inside of the guard.
 template <class Ask>
 cutwater_status ask(const char* name, const cutwater_value* inputs, std::size_t count, cutwater_refusal* refusal,
                     Ask&& answer) noexcept
 {
     return guard(refusal, [&]() -> cutwater_status {
-        const std::ptrdiff_t position = name ? find_function(name) : -1;
-        if (position < 0) return refuse_unknown_function(name, refusal);
-        if (!inputs && count) return refuse(CUTWATER_MISSING, "The pointer to the inputs is null.", refusal);
-        return answer(function_at(static_cast<std::size_t>(position)), std::span(inputs, count));
+        const FunctionInfo* f = nullptr;
+        const cutwater_status status = find_asked(name, inputs, count, f, refusal);
+        return status == CUTWATER_OK ? answer(*f, std::span(inputs, count)) : status;
     });
 }
 

@@ -1,15 +1,14 @@
 #include <cutwater/library.h>
 
 #include "catalogue/families.hpp"
-#include "catalogue/refusal.hpp"
-#include "units/message.hpp"
+#include "catalogue/prose.hpp"
+#include "catalogue/sentence.hpp"
 #include "units/text.hpp"
 
 #include <bit>
 #include <cmath>
 #include <cstring>
 #include <limits>
-#include <string>
 
 using namespace cutwater;
 
@@ -45,12 +44,9 @@ template <class Info>
 int32_t kind_of(const Info* info)
 {
     if (!info) return -1;
-    switch (info->kind) {
-    case Kind::quantity: return CUTWATER_NUMBER;
-    case Kind::choice: return CUTWATER_TEXT;
-    case Kind::series: return CUTWATER_SERIES;
-    }
-    return -1;
+    return info->kind == Kind::quantity ? CUTWATER_NUMBER
+           : info->kind == Kind::choice ? CUTWATER_TEXT
+                                        : CUTWATER_SERIES;
 }
 
 template <class Info>
@@ -63,7 +59,7 @@ const char* word_of(const Info* info, int32_t word)
 template <class Info>
 const char* unit_of(const Info* info)
 {
-    return info && info->unit && *info->unit->suffix ? info->unit->symbol : "";
+    return info ? unit_symbol(info->unit) : "";
 }
 
 cutwater_status quantity_of(const cutwater_value& value, const char* unit, double& number, cutwater_refusal* refusal)
@@ -162,8 +158,8 @@ cutwater_status cutwater_quantity(const cutwater_value* value, const char* unit,
     const cutwater_status status = quantity_of(*value, unit, *number, refusal);
     if (refusal && status == CUTWATER_OK) refusal->status = CUTWATER_OK;
     if (refusal && status != CUTWATER_OK && std::strncmp(refusal->message, "quantity: ", 10) != 0) {
-        const std::string sentence = refusal->message;  // the reader of texts does not know who asked
-        Message(refusal->message, sizeof refusal->message).add("quantity: {}", sentence);
+        const cutwater_refusal unnamed = *refusal;  // the reader of texts does not know who asked
+        sentence_of(refusal).add("quantity: {}", static_cast<const char*>(unnamed.message));
     }
     return status;
 }

@@ -116,7 +116,12 @@ inline cutwater_status whole_call(cutwater_refusal* refusal, const std::tuple<In
     });
 }
 
-/// The same out of line, its arguments by value: a quick call that comes here has kept nothing in memory for it.
+template <const auto& R>
+inline constexpr bool may_leave_out = std::any_of(inputs_of<R>.begin(), inputs_of<R>.end(),
+                                                  [](const InputInfo& in) { return in.has_default; });
+
+/// The same out of line, its arguments by value: a quick call that comes here has kept nothing in memory for it. What
+/// it could not answer is answered here only where an input was left out.
 template <const auto& R, class... Out, class... In>
 [[gnu::cold, gnu::noinline]] cutwater_status slow_call(cutwater_refusal* refusal, Out... out, In... in) noexcept
 {
@@ -126,8 +131,10 @@ template <const auto& R, class... Out, class... In>
             const Given given[] = {Given{.number = in}...};
             Result results[sizeof...(Out)];
             status = erased_call<R>(given, results, nullptr, refusal);
-            const Result* next = results;
-            if (status == CUTWATER_OK) return (put_erased(out, *next++), ...), status;
+            if constexpr (may_leave_out<R>) {
+                const Result* next = results;
+                if (status == CUTWATER_OK) return (put_erased(out, *next++), ...), status;
+            }
         } else {
             refuse(status, "A pointer for a result is null.", refusal);
         }

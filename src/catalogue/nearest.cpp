@@ -1,10 +1,10 @@
 #include "catalogue/nearest.hpp"
 
 #include "catalogue/families.hpp"
-#include "catalogue/refusal.hpp"
-#include "units/message.hpp"
+#include "catalogue/sentence.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace cutwater {
@@ -131,11 +131,11 @@ std::size_t nearest_word(std::string_view asked, std::span<const char* const> wo
 {
     const AskedName wanted(asked);
     std::size_t nearest = words.size();
-    double most = least_alike;
+    double most = std::nextafter(least_alike, 0);
     for (std::size_t i = 0; i < words.size(); ++i) {
         const AskedName word(words[i]);
         const double like = likeness(wanted.view(), word.view());
-        if (like < most || (like == most && nearest < words.size())) continue;
+        if (like <= most) continue;  // of two as like the first
         most = like;
         nearest = i;
     }
@@ -147,8 +147,7 @@ cutwater_status refuse_unknown_function(const char* asked, cutwater_refusal* ref
     const std::string_view name = asked ? asked : "";
     if (name.empty()) return refuse(CUTWATER_UNKNOWN_FUNCTION, "The name of a function is missing.", refusal);
     refuse(CUTWATER_UNKNOWN_FUNCTION, "", refusal);
-    if (!refusal) return CUTWATER_UNKNOWN_FUNCTION;
-    Message message(refusal->message, sizeof refusal->message);
+    Message message = sentence_of(refusal);
     message.add("There is no function \"{}\"", Quoted(name).view());
     const Nearest near = nearest_functions(name);
     for (std::size_t i = 0; i < near.count; ++i)

@@ -14,6 +14,8 @@ void Prose::add_erased(fmt::string_view form, fmt::format_args values)
     put(longer);
 }
 
+const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *unit->suffix ? unit->symbol : ""; }
+
 void write_interval(Prose& to, const InputInfo& in)
 {
     const Interval& i = in.interval;
@@ -51,24 +53,20 @@ void write_words(Prose& to, std::span<const char* const> words)
 void write_kind(Prose& to, const InputInfo& in)
 {
     const char* unit = unit_symbol(in.unit);
-    switch (in.kind) {
-    case Kind::choice:
+    if (in.kind == Kind::choice) {
         to.put("one of the words ");
         write_words(to, in.words);
-        return;
-    case Kind::quantity:
+    } else if (in.kind == Kind::quantity) {
         if (*unit)
             to.add("a number in {}, or a text with its unit", unit);
         else
             to.put(in.whole ? "a whole number" : "a number without unit");
-        return;
-    case Kind::series:
+    } else {
         to.put("a series: ");
         if (*unit)
             to.add("numbers in {}, or texts with their units", unit);
         else
             to.put("numbers without unit");
-        return;
     }
 }
 

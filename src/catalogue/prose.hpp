@@ -41,7 +41,7 @@ private:
 };
 
 /// The unit to print: "" for a number without one.
-inline const char* unit_symbol(const UnitInfo* unit) noexcept { return unit && *unit->suffix ? unit->symbol : ""; }
+const char* unit_symbol(const UnitInfo* unit) noexcept;
 
 /// "from 0 to below 1 bar", "a whole number above 0", "a finite number".
 void write_interval(Prose& to, const InputInfo& in);

@@ -2,6 +2,7 @@
 
 #include "catalogue/nearest.hpp"
 #include "catalogue/prose.hpp"
+#include "catalogue/sentence.hpp"
 #include "units/message.hpp"
 
 #include <algorithm>
@@ -35,7 +36,8 @@ private:
 const char* symbol_of(const InputInfo& in) { return unit_symbol(in.unit); }
 const char* space_before(const char* unit) { return *unit ? " " : ""; }
 
-bool is_fraction(const InputInfo& in) { return in.quantity && std::string_view(in.quantity->type) == "Fraction"; }
+/// Of a number or a series.
+bool is_fraction(const InputInfo& in) { return std::string_view(in.quantity->type) == "Fraction"; }
 
 /// Blames an input in the record; the message is still empty.
 void start(const FunctionText& f, std::size_t input, double value, std::int64_t element, cutwater_status status,
@@ -137,14 +139,12 @@ cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSerie
                    series.length == 1 ? "" : "s", in.least_points, in.meaning);
         });
     std::size_t fall = 1;
-    while (fall < series.length && series[fall] > series[fall - 1]) ++fall;
-    const double value = fall < series.length ? series[fall] : nan;
+    while (series[fall] > series[fall - 1]) ++fall;
     return refuse_input(
-        f, input, value, static_cast<std::int64_t>(fall), CUTWATER_BAD_SERIES, refusal,
+        f, input, series[fall], static_cast<std::int64_t>(fall), CUTWATER_BAD_SERIES, refusal,
         [&](Writer& to, const InputInfo&) {
             to.add("{} must rise from point to point; point {} (counted from 1) is {:.10g}{}{} after {:.10g}.",
-                   in.full_name, fall + 1, value, space_before(symbol_of(in)), symbol_of(in),
-                   fall < series.length ? series[fall - 1] : nan);
+                   in.full_name, fall + 1, series[fall], space_before(symbol_of(in)), symbol_of(in), series[fall - 1]);
         });
 }
 
@@ -227,9 +227,14 @@ cutwater_status refuse(cutwater_status status, std::string_view sentence, cutwat
     if (refusal) {
         clear(refusal);
         refusal->status = status;
-        Message(refusal->message, sizeof refusal->message).add("{}", sentence);
+        sentence_of(refusal).add("{}", sentence);
     }
     return status;
+}
+
+Message sentence_of(cutwater_refusal* refusal) noexcept
+{
+    return refusal ? Message(refusal->message, sizeof refusal->message) : Message(nullptr, 0);
 }
 
 void blame(const FunctionText& f, std::size_t input, std::int64_t element, cutwater_refusal* refusal) noexcept
@@ -237,7 +242,7 @@ void blame(const FunctionText& f, std::size_t input, std::int64_t element, cutwa
     if (!refusal) return;
     const InputInfo& in = f.inputs[input];
     char sentence[sizeof refusal->message];
-    Message(sentence, sizeof sentence).add("{}", static_cast<const char*>(refusal->message));
+    std::copy(std::begin(refusal->message), std::end(refusal->message), sentence);
     refusal->argument = static_cast<std::int32_t>(input);
     refusal->element = element;
     refusal->low = in.interval.low;

@@ -15,6 +15,7 @@ cutwater_status refuse_number(const FunctionText& f, std::size_t input, double v
 /// A word that is not among the choices; word may be null.
 cutwater_status refuse_word(const FunctionText& f, std::size_t input, const char* word,
                             cutwater_refusal* refusal) noexcept;
+/// A series without a pointer, too short, or one that does not rise where it must.
 cutwater_status refuse_series(const FunctionText& f, std::size_t input, RawSeries series,
                               cutwater_refusal* refusal) noexcept;
 /// value: that of the input to blame where it is a number; points: its length where it is a series, else 0.

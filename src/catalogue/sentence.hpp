@@ -6,13 +6,16 @@
 
 namespace cutwater {
 
+/// Where a refusal's sentence is written; nowhere when there is no refusal to fill.
+Message sentence_of(cutwater_refusal* refusal) noexcept;
+
 /// Blames no input. A foreign text goes in as Quoted(text).view().
 template <class... Args>
 cutwater_status refuse_saying(cutwater_status status, cutwater_refusal* refusal, fmt::format_string<Args...> form,
                               Args&&... args) noexcept
 {
     refuse(status, "", refusal);
-    if (refusal) Message(refusal->message, sizeof refusal->message).add(form, std::forward<Args>(args)...);
+    sentence_of(refusal).add(form, std::forward<Args>(args)...);
     return status;
 }
 

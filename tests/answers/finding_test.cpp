@@ -111,3 +111,15 @@ TEST_CASE("Words that stand for nothing find nothing")
     for (const char* words : {"", "   ", "?!", "the of and", "xyzzyqq", "\xff\xfe"})
         CHECK(find_functions(words).empty());
 }
+
+TEST_CASE("A plural finds what the singular finds")
+{
+    for (const auto& [plural, singular] : {std::pair{"stuffing boxes", "stuffing box"},
+                                           {"losses", "loss"},
+                                           {"viscosities", "viscosity"},
+                                           {"bearings", "bearing"}}) {
+        INFO(plural);
+        CHECK(!find_functions(singular).empty());
+        CHECK(find_functions(plural) == find_functions(singular));
+    }
+}

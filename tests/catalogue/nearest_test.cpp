@@ -73,3 +73,21 @@ TEST_CASE("the sentence names them, at every call by name", "[nearest]")
     CHECK_THAT(r.message, Contains("name"));
     CHECK(cutwater_call("npsh_availble", nullptr, 0, nullptr, 0, nullptr) == CUTWATER_UNKNOWN_FUNCTION);
 }
+
+TEST_CASE("the names that may have been meant are told as people list them", "[nearest]")
+{
+    std::size_t most = 0;
+    for (std::size_t f = 0; f < function_count(); ++f) {
+        std::string asked = function_at(f).name;
+        asked.pop_back();
+        const Nearest near = nearest_functions(asked);
+        if (near.count == 0) continue;
+        std::string told = near.names[0];
+        for (std::size_t k = 1; k < near.count; ++k) (told += k + 1 == near.count ? " or " : ", ") += near.names[k];
+        cutwater_refusal r{};
+        CHECK(refuse_unknown_function(asked.c_str(), &r) == CUTWATER_UNKNOWN_FUNCTION);
+        CHECK(std::string(r.message) == "There is no function \"" + asked + "\"; is it " + told + "?");
+        most = std::max(most, near.count);
+    }
+    CHECK(most > 2);
+}

@@ -214,6 +214,14 @@ TEST_CASE("a flat call with too little room for a series says how much it needs,
                 CHECK(room.points[j][1] == 7);
                 CHECK(std::string(refusal.message).find("the buffer holds") != std::string::npos);
                 CHECK(example.call(room, nullptr) == CUTWATER_BUFFER_TOO_SMALL);
+                Room named(example.function);
+                cutwater_refusal of_named{};
+                named.results[j].capacity = capacity;
+                CHECK(cutwater_call_at(example.function, example.values.data(), example.values.size(),
+                                       named.results.data(), named.results.size(),
+                                       &of_named) == CUTWATER_BUFFER_TOO_SMALL);
+                CHECK(named.results[j].length == whole.results[j].length);
+                CHECK(std::string(of_named.message) == refusal.message);
             }
             Room room(example.function);
             room.results[j].series = nullptr;  // with a capacity: a pointer is missing

@@ -37,15 +37,6 @@ constexpr auto heads()
     return series("heads", "H_i", units::metre, any, "measured heads, translated to the guaranteed speed", 2);
 }
 
-/// Of several meetings, as an unstable curve may have, the one nearest to the guaranteed flow.
-inline double nearest(const curves::Meetings& found, double flow)
-{
-    double best = found.at[0];
-    for (std::size_t i = 1; i < std::min<std::size_t>(found.count, 3); ++i)
-        if (std::abs(found.at[i] - flow) < std::abs(best - flow)) best = found.at[i];
-    return best;
-}
-
 /// The level bar of the tolerance cross: these flows, at the guaranteed head.
 struct LevelBar {
     double low, high, head;
@@ -70,7 +61,7 @@ inline AtHead flow_at_head(const curves::Knots<Flow, Head>& curve, double flow, 
     const auto side = [&](double gap) { return std::abs(gap) <= 1e-12 * bar.head ? 0 : gap > 0 ? 1 : -1; };
     double least = std::abs(curve.y(0) - bar.head);
     double nearest_at = curve.first();
-    for (std::size_t i = 0; i < curve.size(); ++i) {
+    for (std::size_t i = 0;; ++i) {
         const double gap = curve.y(i) - bar.head;
         if (std::abs(gap) < least) {
             least = std::abs(gap);
@@ -93,12 +84,13 @@ inline LevelBar level_bar(const Tolerances& t, Flow flow, Head head)
     return {flow.value() * (1 + t.flow_low), flow.value() * (1 + t.flow_high), head.value()};
 }
 
-/// Where the line from the origin through the guaranteed point meets the measured curve.
+/// Where the line from the origin through the guaranteed point meets the measured curve: of several meetings, as an
+/// unstable curve may have, the one closest to the guaranteed flow.
 inline Outcome<Flow> flow_on_line(const Series<Flow>& flows, const Series<Head>& heads, Flow flow, Head head)
 {
     const curves::Knots<Flow, Head> curve(flows, heads);
-    const curves::Meetings found = curves::meetings(curve, {.linear = head.value() / flow.value()});
-    if (found.count) return Flow::from_value(nearest(found, flow.value()));
+    const curves::Meetings found = curves::meetings(curve, {.linear = head.value() / flow.value()}, flow.value());
+    if (found.count) return Flow::from_value(found.closest);
     return NoValue{CUTWATER_NO_ANSWER,
                    "flows",
                    "the line from the origin through the guaranteed point does not meet the measured curve between {0} "

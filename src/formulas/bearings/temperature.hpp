@@ -130,9 +130,9 @@ inline Outcome<std::tuple<Temperature, KinematicViscosity, Power>> bearing_tempe
 
     const walther::Oil oil(one, two);
     const auto viscosity_at = [&](double celsius) { return oil.viscosity_mm2s(units::degC(celsius)); };
+    // Between two temperatures that the line reaches it reaches all.
     const auto surplus = [&](double celsius) {
-        const double nu = viscosity_at(celsius);
-        return (std::isnan(nu) ? 0 : heat_at(nu)) - conductance * (celsius - units::degC.in(ambient));
+        return heat_at(viscosity_at(celsius)) - conductance * (celsius - units::degC.in(ambient));
     };
     constexpr double high = bearings::hottest_degC;
     if (std::isnan(viscosity_at(low))) return bearings::line_has_ended(low);

@@ -23,6 +23,7 @@ struct Parabola {
 struct Meetings {
     std::size_t count = 0;
     double at[3]{};      // the first three
+    double closest = 0;  // of all of them the one closest to the abscissa asked for
     bool along = false;  // they lie on each other, first from along_from to along_to
     double along_from = 0;
     double along_to = 0;
@@ -75,16 +76,15 @@ inline Turns turns_of_gap(const Piece& p, const Parabola& parabola)
     const double discriminant = b * b - 4 * a * c;
     if (!(discriminant > 0)) return turns;  // a double turn is no turn
     const double q = -0.5 * (b + std::copysign(std::sqrt(discriminant), b));
+    keep(c / q);  // of two above 0 the nearer: q is the greater of both sums, and not 0
     keep(q / a);
-    if (q != 0) keep(c / q);
-    if (turns.count == 2 && turns.t[0] > turns.t[1]) std::swap(turns.t[0], turns.t[1]);
     return turns;
 }
 
 /// Walks along the curve from station to station.
 class MeetingFinder {
 public:
-    explicit MeetingFinder(Parabola parabola) : parabola_(parabola) {}
+    explicit MeetingFinder(Parabola parabola, double asked_for = 0) : parabola_(parabola), asked_for_(asked_for) {}
 
     void start(double x, double y)
     {
@@ -123,6 +123,7 @@ private:
 
     void add(double x)
     {
+        if (found_.count == 0 || std::abs(x - asked_for_) < std::abs(found_.closest - asked_for_)) found_.closest = x;
         if (found_.count < 3) found_.at[found_.count] = x;
         ++found_.count;
     }
@@ -164,6 +165,7 @@ private:
     }
 
     Parabola parabola_;
+    double asked_for_;
     Station before_{};
     Meetings found_;
 };
@@ -188,9 +190,9 @@ double abscissa_of(const Points& points, double y)
 }
 
 template <class Points>
-Meetings meetings(const Points& points, Parabola parabola)
+Meetings meetings(const Points& points, Parabola parabola, double asked_for = 0)
 {
-    MeetingFinder finder(parabola);
+    MeetingFinder finder(parabola, asked_for);
     finder.start(points.x(0), points.y(0));
     for (std::size_t i = 0; i + 1 < points.size(); ++i) finder.walk(piece_at(points, i));
     return finder.found();

@@ -49,6 +49,14 @@ Outcome<Result> read_from(const Points& points, X at, const char* argument, Unit
     return Si<Result>::make(what(points, x));
 }
 
+/// Where the curve is known to reach, but for a rounding of its end: at a duty that was found on it.
+template <class X, class Y>
+Y read_within(const Series<X>& xs, const Series<Y>& ys, X at)
+{
+    const Knots<X, Y> points(xs, ys);
+    return Si<Y>::make(value_at(points, snapped_to(points.last(), snapped_to(points.first(), Si<X>::value(at)))));
+}
+
 template <class X, class Y>
 Outcome<Y> read(const Series<X>& xs, const Series<Y>& ys, X at, const char* argument, Unit<X> unit)
 {

@@ -145,12 +145,10 @@ inline Outcome<std::tuple<Flow, Head, Fraction, Power, Head, Head, Head>> whole_
     const auto [flow, head, each] = *found;
     const auto efficiency = saving::efficiency_at(flows, efficiencies, flow);
     if (!efficiency) return efficiency.why();
-    const auto npsh3 = curves::read(flows, npsh3_values, flow, "flows", units::m3h);
-    if (!npsh3) return npsh3.why();
-    const auto offered = curves::read(system_flows, npsh_values, flow, "system_flows", units::m3h);
-    if (!offered) return offered.why();
+    const Head npsh3 = curves::read_within(flows, npsh3_values, flow);
+    const Head offered = curves::read_within(system_flows, npsh_values, flow);
     const Power power = hydraulic_power(flow, head, density) / *efficiency;
-    return std::tuple(flow, head, Fraction{*efficiency}, power, *npsh3, *offered, Head(*offered - *npsh3));
+    return std::tuple(flow, head, Fraction{*efficiency}, power, npsh3, offered, Head(offered - npsh3));
 }
 
 inline constexpr auto whole_duty_on_system_points_record = record<&whole_duty_on_system_points>(
@@ -198,7 +196,7 @@ inline Outcome<std::tuple<Flow, Head>> greatest_flow_by_suction_points(Series<Fl
     const bool only_limit = found.count == 1 && !found.along && found.first_gap <= 0 && found.last_gap >= 0;
     if (!only_limit) {
         NoValue why = duty::no_suction_limit(found, Flow::from_value(std::min(needed.last(), offered.last())));
-        const bool ends_first = found.count == 0 && found.last_gap < 0 && offered.last() < needed.last();
+        const bool ends_first = why.argument == std::string_view("flows") && offered.last() < needed.last();
         why.argument = ends_first                                         ? "system_flows"
                        : why.argument == std::string_view("npsh_at_rest") ? "npsh_values"
                                                                           : why.argument;

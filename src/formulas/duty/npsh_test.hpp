@@ -26,7 +26,8 @@ inline Outcome<std::tuple<Head, Head>> npsh3_from_test(Series<Head> npsh_values,
                        .sentence = "the head passes {0} more than once, first at an NPSH of {1} and of {2}: the "
                                    "readings scatter too much, or the first head is "
                                    "not one without cavitation",
-                       .numbers = {at(limit), at(found.at[0]), at(found.at[1])}};
+                       .numbers = {at(limit), at(found.along ? found.along_from : found.at[0]),
+                                   at(found.along ? found.along_to : found.at[1])}};
     if (found.first_gap > 0)
         return NoValue{.status = CUTWATER_NO_ANSWER,
                        .argument = "npsh_values",

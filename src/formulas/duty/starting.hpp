@@ -34,7 +34,7 @@ inline Outcome<double> similar_flow_at(const curves::Knots<Flow, Head>& pump, do
     const double lifted = static_head / (speed_ratio * speed_ratio);
     if (!(lifted < pump.y(0))) return 0.0;
     const curves::Meetings found = curves::meetings(pump, {.base = lifted, .factor = resistance});
-    if (found.count == 1 && !found.along) return found.at[0];
+    if (found.count == 1) return found.at[0];  // the head falls, and so they meet once or not
     return curves::no_duty(found, pump.first(), pump.last());
 }
 

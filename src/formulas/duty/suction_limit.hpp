@@ -38,7 +38,13 @@ inline NoValue no_suction_limit(const curves::Meetings& found, Flow last_flow)
 {
     const auto flow = [](double x) { return number_in(Flow::from_value(x), units::m3h); };
     const auto head = [](double y) { return number_in(Head::from_value(std::abs(y)), units::metre); };
-    if (found.count == 0 && found.last_gap < 0)
+    if (found.along)
+        return {CUTWATER_SEVERAL_ANSWERS,
+                "npsh3_values",
+                "from {0} to {1} NPSH available is just NPSH3 with its margin: what lies beyond cannot be told by one "
+                "flow",
+                {flow(found.along_from), flow(found.along_to)}};
+    if (found.count < 2 && found.first_gap < 0)  // NPSH available is above at the end too, and may touch in between
         return {CUTWATER_NO_ANSWER,
                 "flows",
                 "up to the curve's last point, {0}, where {1} is left above NPSH3 and the margin, the suction sets no "
@@ -50,6 +56,11 @@ inline NoValue no_suction_limit(const curves::Meetings& found, Flow last_flow)
                 "npsh_at_rest",
                 "the suction suffices at no flow of the curve; nearest at {0}, where {1} is missing",
                 {flow(found.nearest_at), head(found.nearest_gap)}};
+    if (found.count == 1 && found.last_gap > 0)
+        return {CUTWATER_NO_ANSWER,
+                "npsh3_values",
+                "the suction just suffices at {0}, and at no other flow: NPSH3 is too high below and above",
+                {flow(found.at[0])}};
     if (found.count == 1)
         return {
             CUTWATER_NO_ANSWER,

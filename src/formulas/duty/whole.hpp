@@ -21,15 +21,13 @@ inline Outcome<std::tuple<Flow, Head, Fraction, Power, Head, Head, Head>> whole_
 {
     const auto flow = curves::duty(flows, heads, static_head, resistance);
     if (!flow) return flow.why();
-    const auto head = curves::read(flows, heads, *flow, "flows", units::m3h);
-    if (!head) return head.why();
+    const Head head = curves::read_within(flows, heads, *flow);
     const auto efficiency = saving::efficiency_at(flows, efficiencies, *flow);
     if (!efficiency) return efficiency.why();
-    const auto npsh3 = curves::read(flows, npsh3_values, *flow, "flows", units::m3h);
-    if (!npsh3) return npsh3.why();
-    const Power power = hydraulic_power(*flow, *head, density) / *efficiency;
+    const Head npsh3 = curves::read_within(flows, npsh3_values, *flow);
+    const Power power = hydraulic_power(*flow, head, density) / *efficiency;
     const Head offered = system_head(npsh_at_rest, SystemResistance(-suction_resistance), *flow);
-    return std::tuple(*flow, *head, Fraction{*efficiency}, power, *npsh3, offered, Head(offered - *npsh3));
+    return std::tuple(*flow, head, Fraction{*efficiency}, power, npsh3, offered, Head(offered - npsh3));
 }
 
 inline constexpr auto whole_duty_record = record<&whole_duty>(

@@ -73,9 +73,8 @@ inline Outcome<Duty> unthrottled(const Series<Flow>& flows, const Series<Head>& 
     if (!flow) return flow.why();
     const auto efficiency = saving::efficiency_at(flows, efficiencies, *flow);
     if (!efficiency) return efficiency.why();
-    const auto head = curves::read(flows, heads, *flow, "flow", units::m3h);
-    if (!head) return head.why();
-    return Duty{*flow, hydraulic_power(*flow, *head, density) / *efficiency};
+    const Head head = curves::read_within(flows, heads, *flow);
+    return Duty{*flow, hydraulic_power(*flow, head, density) / *efficiency};
 }
 
 inline Outcome<Running> on_and_off(const Duty& duty, Flow flow)

@@ -41,9 +41,10 @@ inline Outcome<std::tuple<RotationalSpeed, RotationalSpeed>> first_critical_spee
         moving += mass * y * y;
         dunkerley += mass * shaft.flexibility(x, x);
     });
-    if (!(dunkerley > 0 && moving > 0))
+    if (!(moving > 0))
         return NoValue{CUTWATER_NO_ANSWER, "places",
-                       "every mass sits on a rigid bearing and the shaft is given no mass: nothing can move"};
+                       "every mass sits on a rigid bearing, and none shows how the shaft bends: give a mass between "
+                       "the bearings or beyond them, such as a part of the shaft's own"};
     const double rayleigh = shaft.flexibility(middle, middle) / moving;
     const auto turning = [](double omega_squared) {
         return RotationalSpeed::revolutions(Frequency::from_value(std::sqrt(omega_squared) / (2 * rotor::pi)));

@@ -216,10 +216,9 @@ constexpr const char* why_none(PumpStandard standard, LimitItem item)
         return "ISO 9908:1993: no number for this item is held; of its text only clauses 4.9 to 4.11 could be read";
     case iso_13709:
         return "ISO 13709:2009: no number for this item is held; what it says, if anything, could not be read";
-    case asme_b73_1:
-        return "ASME B73.1-2012: no number for this item is held; what it says, if anything, could not be read";
+    case asme_b73_1: break;
     }
-    return "no number is held";
+    return "ASME B73.1-2012: no number for this item is held; what it says, if anything, could not be read";
 }
 
 }  // namespace cutwater::formulas::standards
