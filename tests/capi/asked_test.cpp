@@ -159,9 +159,13 @@ TEST_CASE("a column left out is the record's default for every row", "[capi]")
         if (!plain) continue;
         const auto listed = cutwater::read_argument_list(info.example_inputs).value();
         std::vector<double> numbers;
-        for (std::size_t i = 0; i < described.size(); ++i)
+        for (std::size_t i = 0; i < described.size(); ++i) {
             numbers.push_back(i < listed.size() && listed[i].kind == CUTWATER_NUMBER ? listed[i].number
                                                                                      : described[i].fallback);
+            if (i < listed.size() && listed[i].kind == CUTWATER_TEXT)
+                CHECK(cutwater_read(f, static_cast<int32_t>(i), listed[i].text.c_str(), &numbers[i], nullptr) ==
+                      CUTWATER_OK);
+        }
         for (std::size_t i = 0; i < described.size(); ++i) {
             if (!described[i].optional) continue;
             numbers[i] = described[i].fallback;
