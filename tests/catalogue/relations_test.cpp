@@ -62,3 +62,25 @@ TEST_CASE("series that belong together are refused when they are not equally lon
     CHECK(asked > 200);
     CHECK(told * 10 > asked * 9);
 }
+
+TEST_CASE("a shaft of too many sections, or under too many masses or forces, is refused", "[relations]")
+{
+    const std::vector<double> many(1001, 1), one{500};
+    const auto series = [](const std::vector<double>& x) {
+        return cutwater_value{CUTWATER_SERIES, 0, nullptr, x.data(), x.size(), 1};
+    };
+    const auto number = [](double x) { return cutwater_value{CUTWATER_NUMBER, x, nullptr, nullptr, 0, 1}; };
+    for (const char* function : {"shaft_deflection", "first_critical_speed"})
+        for (const bool loads : {true, false}) {
+            const auto& loaded = loads ? many : one;
+            const auto& sections = loads ? one : many;
+            const cutwater_value values[] = {series(loaded), series(loaded), series(sections), series(sections),
+                                             number(0),      number(400),    number(300)};
+            std::vector<cutwater_result> results(3);
+            cutwater_refusal r{};
+            INFO(function << " " << loads);
+            CHECK(cutwater_call(function, values, 7, results.data(), results.size(), &r) == CUTWATER_CONTRADICTION);
+            CHECK_THAT(r.message, Contains("a series of 1001 points: there must not be more than 1000 of them"));
+            CHECK(r.argument == (loads ? 0 : 2));
+        }
+}
