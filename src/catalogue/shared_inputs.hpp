@@ -57,7 +57,13 @@ public:
     explicit SharedInputs(const Given* shared) : SharedInputs(shared, Inputs()) {}
 
     /// Whether inputs and relations that all rows share are permitted: else no row is answered.
-    bool permitted() const { return permitted_; }
+    bool permitted() const
+    {
+        if constexpr (shares_nothing)
+            return true;
+        else
+            return permitted_;
+    }
 
     /// Whether rows can become vectors with them.
     bool fit_vectors() const
@@ -103,6 +109,9 @@ public:
 private:
     using Inputs = std::make_index_sequence<input_count<R>>;
     using Relations = std::make_index_sequence<relation_count<R>>;
+    static constexpr bool shares_nothing = []<std::size_t... I>(std::index_sequence<I...>) {
+        return (is_column<R, I> && ...);
+    }(Inputs());
     static constexpr auto columns = []<std::size_t... I>(std::index_sequence<I...>) {
         std::array<std::size_t, (std::size_t{is_column<R, I>} + ... + 0)> made{};
         std::size_t next = 0;
@@ -122,7 +131,8 @@ private:
     template <std::size_t... I>
     SharedInputs(const Given* shared, std::index_sequence<I...>) : parameters_(shared_at<I>(shared[I])...)
     {
-        permitted_ = (input_permitted<I>(shared[I]) && ...) && relations_hold<true>(parameters_, Relations());
+        if constexpr (!shares_nothing)
+            permitted_ = (input_permitted<I>(shared[I]) && ...) && relations_hold<true>(parameters_, Relations());
         if constexpr (computes_once<R>)
             if (permitted_)
                 std::apply([&](const auto&... q) { once_.emplace(q...); },
@@ -233,7 +243,7 @@ private:
     }
 
     Parameters parameters_;
-    bool permitted_;
+    bool permitted_ = true;
     std::optional<Once> once_;
 };
 
