@@ -29,9 +29,10 @@ endif()
 # GCC puts a loop into vectors only when all that it calls is inlined into it, which clones stand in the way of, and when no
 # condition is copied to where its outcome is known: each of these passes would leave branches. A word is the same for all rows:
 # of a long loop too, one is made for each of its ways. Scheduled before registers are given out, and with an eye on how many
-# there are, the four vectors of rows that a loop takes abreast spill half as much.
+# there are, the four vectors of rows that a loop takes abreast spill half as much; not across blocks, which costs single calls.
 set(cutwater_vector_flags $<$<NOT:$<OR:$<CONFIG:Debug>,$<BOOL:${CUTWATER_COVERAGE}>>>:-O3>
-  $<$<CXX_COMPILER_ID:GNU>:-fno-ipa-cp;-fno-ipa-sra;-fno-thread-jumps;-fno-tree-pre;--param=max-unswitch-insns=300;-fschedule-insns;-fsched-pressure>
+  $<$<CXX_COMPILER_ID:GNU>:-fno-ipa-cp;-fno-ipa-sra;-fno-thread-jumps;-fno-tree-pre;--param=max-unswitch-insns=300>
+  $<$<CXX_COMPILER_ID:GNU>:-fschedule-insns;-fsched-pressure;-fno-sched-interblock>
   # Under clang's sanitizers: checks of what pointers point to, of which the address sanitizer sees what matters, and which
   # would take half of the compiling.
   $<$<CXX_COMPILER_ID:Clang>:-fno-sanitize=null,alignment,vptr,object-size>)
