@@ -15,8 +15,8 @@ extern "C" {
  *   viscosity_mm2s               kinematic viscosity at pumping temperature; below 1 mm2/s nothing is to be corrected,
  *                                above 3000 mm2/s the method does not hold; from 1 to 3000 mm2/s
  *   best_efficiency_flow_m3h     flow at best efficiency on water, of the whole pump, at this diameter and speed; above
- *                                0 m3/h
- *   best_efficiency_head_m       head of one stage at best efficiency on water; above 0 m
+ *                                0 up to 10000000 m3/h
+ *   best_efficiency_head_m       head of one stage at best efficiency on water; above 0 up to 20000 m
  *   speed_rpm                    rotational speed; above 0 up to 100000 1/min
  *   -> viscosity_parameter       up to 1 flow and head stay as on water; from 40 on the method does not hold
  *
@@ -45,8 +45,8 @@ CUTWATER_API cutwater_status cutwater_viscosity_parameter_rows(size_t rows, cutw
 /*
  * Parameter B of the viscosity correction, estimated from a duty while no pump is chosen.
  *
- *   flow_m3h                     flow wanted of the viscous liquid; above 0 m3/h
- *   head_m                       head wanted of the viscous liquid, of one stage; above 0 m
+ *   flow_m3h                     flow wanted of the viscous liquid; above 0 up to 10000000 m3/h
+ *   head_m                       head wanted of the viscous liquid, of one stage; above 0 up to 20000 m
  *   viscosity_mm2s               kinematic viscosity at pumping temperature; below 1 mm2/s nothing is to be corrected,
  *                                above 3000 mm2/s the method does not hold; from 1 to 3000 mm2/s
  *   -> viscosity_parameter       estimate; repeat with viscosity_parameter when the pump is known
@@ -158,12 +158,12 @@ CUTWATER_API cutwater_status cutwater_viscous_efficiency_ratio_rows(size_t rows,
 /*
  * Flow, head, efficiency and power on a viscous liquid, from one point of the curve on water.
  *
- *   flow_m3h                     flow of the point on water; above 0 m3/h
- *   head_m                       head of the point on water, of the whole pump; above 0 m
+ *   flow_m3h                     flow of the point on water; above 0 up to 10000000 m3/h
+ *   head_m                       head of the point on water, of the whole pump; above 0 up to 20000 m
  *   efficiency                   efficiency of the point on water; above 0 to below 1
  *   best_efficiency_flow_m3h     flow at best efficiency on water, of the whole pump, at this diameter and speed; above
- *                                0 m3/h
- *   best_efficiency_head_m       head of one stage at best efficiency on water; above 0 m
+ *                                0 up to 10000000 m3/h
+ *   best_efficiency_head_m       head of one stage at best efficiency on water; above 0 up to 20000 m
  *   best_efficiency              best efficiency on water; above 0 to below 1
  *   speed_rpm                    rotational speed; above 0 up to 100000 1/min
  *   viscosity_mm2s               kinematic viscosity at pumping temperature; below 1 mm2/s nothing is to be corrected,
@@ -224,8 +224,8 @@ CUTWATER_API cutwater_status cutwater_viscous_performance_rows(size_t rows, cutw
 /*
  * Flow and head on water to choose a pump by, for a duty on a viscous liquid.
  *
- *   flow_m3h                     flow wanted of the viscous liquid; above 0 m3/h
- *   head_m                       head wanted of the viscous liquid, of one stage; above 0 m
+ *   flow_m3h                     flow wanted of the viscous liquid; above 0 up to 10000000 m3/h
+ *   head_m                       head wanted of the viscous liquid, of one stage; above 0 up to 20000 m
  *   viscosity_mm2s               kinematic viscosity at pumping temperature; below 1 mm2/s nothing is to be corrected,
  *                                above 3000 mm2/s the method does not hold; from 1 to 3000 mm2/s
  *   -> water_flow_m3h            flow to look for on the curve on water

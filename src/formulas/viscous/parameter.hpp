@@ -36,6 +36,7 @@ inline bool radial(Flow best_flow, Head best_head, RotationalSpeed speed)
 }
 
 inline constexpr Interval viscosities = between(1, 3000);
+inline constexpr Interval flows_m3h = above_up_to(0, 1e7);  // far above any pump; its sixth power still is a number
 inline constexpr const char* viscosity_meaning = "kinematic viscosity at pumping temperature; below 1 mm2/s nothing is "
                                                  "to be corrected, above 3000 mm2/s the method does not hold";
 inline constexpr const char* best_flow_meaning =
@@ -65,8 +66,9 @@ inline constexpr auto viscosity_parameter_record = record<&viscosity_parameter>(
      .meaning = "Parameter B of the viscosity correction, from the pump's best efficiency point on water",
      .also = "viscosity correction|viscous correction|HI 9.6.7|B parameter",
      .inputs = {input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning),
-                input("best_efficiency_flow", "Q_BEP", units::m3h, above(0), viscous::best_flow_meaning),
-                input("best_efficiency_head", "H_BEP", units::metre, above(0), viscous::best_head_meaning),
+                input("best_efficiency_flow", "Q_BEP", units::m3h, viscous::flows_m3h, viscous::best_flow_meaning),
+                input("best_efficiency_head", "H_BEP", units::metre, limits::head_above_0_m,
+                      viscous::best_head_meaning),
                 input("speed", "n", units::rpm, limits::speed_rpm, "rotational speed")},
      .results = {output("viscosity_parameter", "B", units::number,
                         "up to 1 flow and head stay as on water; from 40 on the method does not hold")},
@@ -88,8 +90,9 @@ inline constexpr Record<&viscosity_parameter_from_duty> viscosity_parameter_from
     .name = "viscosity_parameter_from_duty",
     .meaning = "Parameter B of the viscosity correction, estimated from a duty while no pump is chosen",
     .also = "B parameter from the duty",
-    .inputs = {input("flow", "Q_vis", units::m3h, above(0), "flow wanted of the viscous liquid"),
-               input("head", "H_vis", units::metre, above(0), "head wanted of the viscous liquid, of one stage"),
+    .inputs = {input("flow", "Q_vis", units::m3h, viscous::flows_m3h, "flow wanted of the viscous liquid"),
+               input("head", "H_vis", units::metre, limits::head_above_0_m,
+                     "head wanted of the viscous liquid, of one stage"),
                input("viscosity", "nu", units::mm2s, viscous::viscosities, viscous::viscosity_meaning)},
     .results = {output("viscosity_parameter", "B", units::number,
                        "estimate; repeat with viscosity_parameter when the pump is known")},
