@@ -1,26 +1,17 @@
 // Inputs given once for all rows take a loop of their own, in which what depends on them alone is computed once: every
 // row has the bits of a row of whole columns and of a single call, and what is refused is the same.
+#include "capi/columns.hpp"
+
 #include <cutwater/cutwater.h>
 
 #include <catch2/catch.hpp>
 
-#include <bit>
-#include <random>
 #include <utility>
 #include <vector>
 
+using columns::drawn, columns::rows, columns::same;
+
 namespace {
-
-constexpr std::size_t rows = 1531;  // three blocks, the last one odd
-
-std::vector<double> drawn(double low, double high, unsigned seed)
-{
-    std::mt19937_64 random(seed);
-    std::uniform_real_distribution<double> between(low, high);
-    std::vector<double> column(rows);
-    for (double& x : column) x = between(random);
-    return column;
-}
 
 struct Given {
     double once;
@@ -32,11 +23,6 @@ struct Given {
 };
 
 cutwater_column varying(const std::vector<double>& column) { return {column.data(), 1}; }
-
-bool same(double a, double b)
-{
-    return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b) || (a != a && b != b);
-}
 
 /// call(inputs given once, or whole): fills out and the report.
 template <class Once, class Whole, class Single>

@@ -1,34 +1,20 @@
 // Rows on a series that they share: vectors where its points are few, a row at a time where they are many, and each
 // with the bits and the refusal of a single call.
+#include "capi/columns.hpp"
+
 #include <cutwater/cutwater.h>
 
 #include <catch2/catch.hpp>
 
-#include <bit>
 #include <cmath>
-#include <random>
 #include <vector>
+
+using columns::drawn, columns::rows, columns::same;
 
 namespace {
 
-constexpr std::size_t rows = 1531;  // two blocks, the last one odd
-
-std::vector<double> drawn(double low, double high, unsigned seed)
-{
-    std::mt19937_64 random(seed);
-    std::uniform_real_distribution<double> between(low, high);
-    std::vector<double> column(rows);
-    for (double& x : column) x = between(random);
-    return column;
-}
-
 cutwater_column whole(const std::vector<double>& column) { return {column.data(), 1}; }
 cutwater_result_column into(std::vector<double>& column) { return {column.data(), 1}; }
-
-bool same(double a, double b)
-{
-    return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b) || (a != a && b != b);
-}
 
 struct Curve {
     std::vector<double> temperatures, pressures;
